@@ -1,0 +1,1 @@
+"""backspan: may this temporary suspended scaffold carry people, and the record that shows why."""

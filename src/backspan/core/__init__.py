@@ -1,0 +1,1 @@
+"""The pure core: standard library only, no file, clock, network or framework."""

@@ -1,0 +1,35 @@
+"""One question a file; the registered checks in the order papers print them."""
+
+from __future__ import annotations
+
+from backspan.core.checks import (
+    beam_label,
+    beam_length,
+    beam_proportion,
+    counterweight_fastening,
+    counterweight_kind,
+    counterweight_marking,
+    hanging,
+    other_support,
+    plausible_values,
+    rig_described,
+    stall_cap,
+    tipping,
+)
+from backspan.core.judgement.check import Check
+
+#: Every check answers for every drop: a finding, or why it does not apply.
+CHECKS: tuple[Check, ...] = (
+    rig_described.CHECK,
+    hanging.CHECK,
+    other_support.CHECK,
+    tipping.CHECK,
+    stall_cap.CHECK,
+    beam_length.CHECK,
+    beam_label.CHECK,
+    beam_proportion.CHECK,
+    counterweight_kind.CHECK,
+    counterweight_marking.CHECK,
+    counterweight_fastening.CHECK,
+    plausible_values.CHECK,
+)

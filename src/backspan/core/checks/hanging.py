@@ -1,0 +1,72 @@
+"""Does every stage hang from two suspension points, and every suspension point hold one stage."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.findings import DoesNotApply, Finding, Message
+from backspan.core.judgement.case import Case
+from backspan.core.judgement.check import Answer, Check
+from backspan.core.judgement.decide import decide
+from backspan.core.judgement.inputs import EvidenceClass, Inputs
+from backspan.core.model.rigs import HungStage, SuspensionPoint
+
+ID = "hanging"
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a suspension point, one a stage; the reason where there is no rig."""
+    if not case.points:
+        yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
+        return
+    for point in case.points:
+        yield _judge_point(case, point)
+    for hung in () if case.drop.rig is None else case.drop.rig.stages:
+        yield _judge_stage(case, hung)
+
+
+def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
+    inputs = Inputs(case, {})
+    place = case.place_of(point)
+    stages = tuple(stage.id for stage in case.stages_on(point))
+    for name in stages:
+        inputs.fact("stage", name, (*case.place, "rig", "stages", name))
+    met: bool | None = len(stages) == 1
+    if not stages:
+        inputs.want("stage", EvidenceClass.OBSERVATION, (*case.place, "rig", "stages"))
+        met = None
+    verdict, needs = decide(met=met, inputs=inputs, rules=())
+    ending = "none" if met is None else "one" if met else "several"
+    return Finding(
+        check=ID,
+        subject=case.name_of(point),
+        place=place,
+        verdict=verdict,
+        message=Message(f"stage-on-point.{ending}", (("stages", stages),)),
+        inputs=tuple(inputs.used),
+        needs=needs,
+    )
+
+
+def _judge_stage(case: Case, hung: HungStage) -> Finding:
+    inputs = Inputs(case, {})
+    place = (*case.place, "rig", "stages", hung.stage)
+    points = tuple(sorted(set(hung.from_points)))
+    inputs.fact("from_points", ", ".join(points), (*place, "from_points"))
+    alone = len(points) <= 1
+    verdict, needs = decide(met=not alone, inputs=inputs, rules=())
+    return Finding(
+        check=ID,
+        subject=f"{case.subject}/{hung.stage}",
+        place=place,
+        verdict=verdict,
+        message=Message(
+            "stage-hangs.one" if alone else "stage-hangs.two",
+            (("stage", hung.stage), ("points", points)),
+        ),
+        inputs=tuple(inputs.used),
+        needs=needs,
+    )
+
+
+CHECK = Check(ID, judge)

@@ -1,0 +1,42 @@
+"""Supports this program does not judge: a licensed engineer decides, with the reasons named."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.judgement.case import Case
+from backspan.core.judgement.check import Answer, Check
+from backspan.core.judgement.decide import decide
+from backspan.core.judgement.inputs import Inputs
+
+ID = "other-support"
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding for each suspension point that does not hang from a counterweighted beam."""
+    if not case.points:
+        yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
+    for point in case.points:
+        name, place = case.name_of(point), case.place_of(point)
+        support = point.other_support
+        if support is None:
+            yield DoesNotApply(ID, name, place, Message("na.counterweighted"))
+            continue
+        inputs = Inputs(case, {})
+        inputs.fact("support", str(support.kind), (*place, "other_support", "kind"))
+        words = (("kind", str(support.kind)), ("document", support.document or "-"))
+        refer = Need(Decider.LICENSED_ENGINEER, Message("need.other-support", words))
+        verdict, needs = decide(met=True, inputs=inputs, rules=(), refer=(refer,))
+        yield Finding(
+            check=ID,
+            subject=name,
+            place=place,
+            verdict=verdict,
+            message=Message("other-support", words),
+            inputs=tuple(inputs.used),
+            needs=needs,
+        )
+
+
+CHECK = Check(ID, judge)

@@ -1,0 +1,163 @@
+"""Values that are possible but unlikely: kept, and questioned until a second person has looked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.judgement.case import Case, Place
+from backspan.core.judgement.check import Answer, Check
+from backspan.core.judgement.decide import decide
+from backspan.core.judgement.inputs import Inputs
+from backspan.core.judgement.limits import limit_of, needed_value
+from backspan.core.mechanics.tipping import weight
+from backspan.core.model.evidence import StatedValue
+from backspan.core.model.kit import Hoist
+from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimension
+
+ID = "plausible-values"
+
+
+@dataclass(frozen=True, slots=True)
+class Questioned:
+    """A value outside the band the trade knows, or against another value."""
+
+    name: str
+    place: Place
+    stated: StatedValue[float]
+    dimension: Dimension
+    key: str
+    least: bool
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a questioned value; one reason for the drop when nothing is questioned."""
+    questioned = list(_questions(case))
+    if not questioned:
+        yield DoesNotApply(ID, case.subject, case.place, Message("na.nothing-questioned"))
+    for one in questioned:
+        again = one.stated.checked_by
+        if again is not None and again != one.stated.by:
+            words = (("input", one.name), ("by", again))
+            yield DoesNotApply(ID, case.subject, one.place, Message("na.looked-again", words))
+        else:
+            yield _finding(case, one)
+
+
+def _finding(case: Case, one: Questioned) -> Finding:
+    inputs = Inputs(case, {})
+    value = Amount(one.stated.value, one.dimension)
+    inputs.fact(one.name, value, one.place)
+    rule = needed_value(case.practice, one.key)
+    bound = Amount(limit_of(rule, one.dimension), one.dimension)
+    words = (("input", one.name), ("value", value), ("bound", bound))
+    need = Need(Decider.COMPETENT_PERSON, Message("need.look-again", words))
+    verdict, needs = decide(met=True, inputs=inputs, rules=(), refer=(need,))
+    return Finding(
+        check=ID,
+        subject=case.subject,
+        place=one.place,
+        verdict=verdict,
+        message=Message("unlikely.small" if one.least else "unlikely.large", words),
+        governing=rule.key,
+        rules=(rule,),
+        inputs=tuple(inputs.used),
+        needs=needs,
+    )
+
+
+def _questions(case: Case) -> Iterator[Questioned]:
+    seen: set[Place] = set()
+    for point in case.points:
+        for one in (*_of_beam(case, point), *_of_hoist(case, case.hoist(point.hoist))):
+            if one.place not in seen:
+                seen.add(one.place)
+                yield one
+    for hung in () if case.drop.rig is None else case.drop.rig.stages:
+        stage = case.stage(hung.stage)
+        place = ("kit", "stages", stage.id, "length")
+        yield from _band(case, "stage_length", stage.length, LENGTH, place, most="stage-length")
+
+
+def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
+    beam = point.counterweighted_beam
+    if beam is None:
+        return
+    place = (*case.place_of(point), "counterweighted_beam")
+    yield from _band(case, "reach", beam.reach, LENGTH, (*place, "reach"), most="reach")
+    yield from _band(
+        case,
+        "backspan",
+        beam.backspan,
+        LENGTH,
+        (*place, "backspan"),
+        least="backspan",
+        most="backspan",
+    )
+    for group in beam.stack.groups:
+        piece = case.piece(group.piece)
+        mass_place = ("kit", "pieces", piece.id, "mass")
+        yield from _band(
+            case,
+            "piece_mass",
+            piece.mass,
+            MASS,
+            mass_place,
+            least="piece-mass",
+            most="piece-mass",
+        )
+        count = group.count
+        counted = StatedValue(
+            float(count.value), by=count.by, checked_by=count.checked_by, evidence=count.evidence
+        )
+        count_place = (*place, "stack", "groups", piece.id, "count")
+        yield from _band(case, "pieces", counted, RATIO, count_place, most="pieces")
+
+
+def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:
+    place = ("kit", "hoists", hoist.id)
+    yield from _band(
+        case,
+        "rated_load",
+        hoist.rated_load,
+        FORCE,
+        (*place, "rated_load"),
+        least="rated-load",
+        most="rated-load",
+    )
+    mass = hoist.mass
+    if mass is not None and weight(mass=mass.value).value > hoist.rated_load.value:
+        key = "plausible.hoist-mass-to-rated-load"
+        heavy = StatedValue(
+            weight(mass=mass.value).value / hoist.rated_load.value,
+            by=mass.by,
+            checked_by=mass.checked_by,
+        )
+        yield Questioned("hoist_mass", (*place, "mass"), heavy, RATIO, key, least=False)
+
+
+def _band(
+    case: Case,
+    name: str,
+    stated: StatedValue[float] | None,
+    dimension: Dimension,
+    place: Place,
+    *,
+    least: str | None = None,
+    most: str | None = None,
+) -> Iterator[Questioned]:
+    if stated is None:
+        return
+    for side, bound in (("least", least), ("most", most)):
+        if bound is None:
+            continue
+        key = f"plausible.{side}-{bound}"
+        limit = limit_of(needed_value(case.practice, key), dimension)
+        outside = stated.value < limit if side == "least" else stated.value > limit
+        if outside:
+            yield Questioned(name, place, stated, dimension, key, least=side == "least")
+
+
+CHECK = Check(ID, judge)

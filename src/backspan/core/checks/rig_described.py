@@ -1,0 +1,59 @@
+"""Is there a rig to judge: suspension points, each with exactly one support."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.findings import Finding, Message
+from backspan.core.judgement.case import Case
+from backspan.core.judgement.check import Answer, Check
+from backspan.core.judgement.decide import decide
+from backspan.core.judgement.inputs import EvidenceClass, Inputs
+from backspan.core.model.rigs import SuspensionPoint
+
+ID = "rig-described"
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding for the drop without suspension points, else one for each of them."""
+    if not case.points:
+        inputs = Inputs(case, {})
+        inputs.want("suspension_points", EvidenceClass.OBSERVATION, (*case.place, "rig"))
+        verdict, needs = decide(met=None, inputs=inputs, rules=())
+        message = Message("rig.none")
+        yield Finding(ID, case.subject, case.place, verdict, message, needs=needs)
+    for point in case.points:
+        yield _judge_point(case, point)
+
+
+def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
+    inputs = Inputs(case, {})
+    place = case.place_of(point)
+    supports = [
+        name
+        for name, support in (
+            ("counterweighted_beam", point.counterweighted_beam),
+            ("other_support", point.other_support),
+        )
+        if support is not None
+    ]
+    for name in supports:
+        inputs.fact("support", name.replace("_", " "), (*place, name))
+    met: bool | None = len(supports) == 1
+    if not supports:
+        inputs.want("support", EvidenceClass.OBSERVATION, place)
+        met = None
+    verdict, needs = decide(met=met, inputs=inputs, rules=())
+    ending = "none" if met is None else "one" if met else "several"
+    return Finding(
+        check=ID,
+        subject=case.name_of(point),
+        place=place,
+        verdict=verdict,
+        message=Message(f"support.{ending}", (("point", point.id),)),
+        inputs=tuple(inputs.used),
+        needs=needs,
+    )
+
+
+CHECK = Check(ID, judge)

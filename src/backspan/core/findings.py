@@ -1,0 +1,194 @@
+"""The shape of a finding and of a review. No logic: data that every later room only reads."""
+
+from __future__ import annotations
+
+import datetime
+from dataclasses import dataclass
+from enum import StrEnum
+
+from backspan.core.model.evidence import Evidence
+from backspan.core.quantities import Amount, Style
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.worked.formula import Step
+
+
+class Verdict(StrEnum):
+    """The four answers of a finding."""
+
+    PASS = "pass"
+    FAIL = "fail"
+    REFER = "refer"
+    MISSING = "missing"
+
+
+#: What a message can carry: a number with its dimension, a count, a name, or several names.
+MessageValue = Amount | int | str | tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """A sentence by its id, with typed values; the words of each language live in core/words."""
+
+    id: str
+    values: tuple[tuple[str, MessageValue], ...] = ()
+
+
+class Decider(StrEnum):
+    """Who must decide or supply what is not settled."""
+
+    COMPETENT_PERSON = "competent person"
+    QUALIFIED_PERSON = "qualified person"
+    LICENSED_ENGINEER = "licensed engineer"
+    OWNER = "owner"
+    OFFICE = "the office that keeps the text"
+    MEASURER = "the person who measures on the roof"
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """What would settle an open finding, and who supplies it."""
+
+    who: Decider
+    what: Message
+
+
+@dataclass(frozen=True, slots=True)
+class InputUsed:
+    """One input of a finding: as stated, and at the adverse end where the check was made."""
+
+    name: str
+    stated: Amount | int | str
+    used: Amount | int | str
+    evidence: Evidence | None
+    tolerance: Amount | None = None
+    by: str | None = None
+    at: str | None = None
+    document: str | None = None
+    checked_by: str | None = None
+    place: tuple[str | int, ...] = ()
+
+
+class Direction(StrEnum):
+    """Which way an input does harm."""
+
+    MORE = "more is worse"
+    LESS = "less is worse"
+
+
+@dataclass(frozen=True, slots=True)
+class Margin:
+    """What is left, in the units people use on a roof, rounded to the side of caution."""
+
+    id: str
+    value: Amount | int | str
+    beyond: bool = False
+    """True where the margin is already used up: the value is what is short."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """The answer to one check on one subject.
+
+    `place` is the path of the subject in the project. Demand and capacity share a dimension.
+    `steps` are the formulas that ran, in order. `rules` are the values the answer rests on, the
+    governing one first.
+    """
+
+    check: str
+    subject: str
+    place: tuple[str | int, ...]
+    verdict: Verdict
+    message: Message
+    demand: Amount | None = None
+    capacity: Amount | None = None
+    utilisation: float | None = None
+    governing: str | None = None
+    rules: tuple[SelectedValue, ...] = ()
+    inputs: tuple[InputUsed, ...] = ()
+    steps: tuple[Step, ...] = ()
+    margins: tuple[Margin, ...] = ()
+    notes: tuple[Message, ...] = ()
+    needs: tuple[Need, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class DoesNotApply:
+    """A registered check that has nothing to judge on a subject, with its reason."""
+
+    check: str
+    subject: str
+    place: tuple[str | int, ...]
+    reason: Message
+
+
+@dataclass(frozen=True, slots=True)
+class ComparisonRow:
+    """One counterweight rule applied to the same suspension point as it stands.
+
+    `required` is the counterweight's mass at the backspan as built; None, with a reason, where
+    the rule has no number or a load it needs is not known.
+    """
+
+    subject: str
+    rule: SelectedValue
+    in_basis: bool
+    load: Amount | None = None
+    required: Amount | None = None
+    pieces: int | None = None
+    enough: bool | None = None
+    reason: Message | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class EnvelopePoint:
+    """At this backspan, the pieces that are there hold up to this reach."""
+
+    backspan: Amount
+    most_reach: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class Envelope:
+    """The operating envelope of one suspension point for the counterweight that is on the beam."""
+
+    subject: str
+    rule: SelectedValue
+    pieces: int
+    counterweight: Amount
+    points: tuple[EnvelopePoint, ...]
+    backspan_now: Amount
+    reach_now: Amount
+    """Both as used by the check: at the adverse end of their tolerance."""
+
+
+@dataclass(frozen=True, slots=True)
+class BasisLine:
+    """One rule set of the basis, with the readings chosen, as every paper prints it."""
+
+    topic: str
+    rule_set: str
+    edition: str
+    title: str
+    readings: tuple[tuple[str, str], ...]
+    added_for_drop: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Review:
+    """All findings of one drop, rolled up."""
+
+    format: int
+    program: str
+    site: str
+    drop: str
+    configuration: str
+    on: datetime.date
+    units: Style
+    verdict: Verdict
+    basis: tuple[BasisLine, ...]
+    findings: tuple[Finding, ...]
+    not_applicable: tuple[DoesNotApply, ...]
+    governing: int | None
+    """Index of the finding that governs the answer; None when there is no finding."""
+    comparison: tuple[ComparisonRow, ...] = ()
+    envelopes: tuple[Envelope, ...] = ()

@@ -1,0 +1,90 @@
+"""The case a check looks at: one drop of a project under chosen rules on a date."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Protocol, TypeVar
+
+from backspan.core.errors import BackspanError
+from backspan.core.model.kit import Beam, Hoist, Piece, Stage
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop, SuspensionPoint
+from backspan.core.rules.selected import SelectedRules
+
+
+class AbsentError(BackspanError, LookupError):
+    """A name that the project does not have; names what has it."""
+
+
+class _Named(Protocol):
+    @property
+    def id(self) -> str: ...
+
+
+N = TypeVar("N", bound=_Named)
+
+Place = tuple[str | int, ...]
+
+
+def _find(items: Iterable[N], wanted: str, what: str) -> N:
+    for item in items:
+        if item.id == wanted:
+            return item
+    raise AbsentError(f"the project has no {what} {wanted!r}")
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """One drop with the rules it is held against; `practice` holds the trade's own bands."""
+
+    project: Project
+    drop: Drop
+    rules: tuple[SelectedRules, ...]
+    practice: SelectedRules
+    on: datetime.date
+
+    @property
+    def subject(self) -> str:
+        """The drop as findings name it."""
+        return self.drop.id
+
+    @property
+    def place(self) -> Place:
+        """Path of the drop in the project."""
+        return ("drops", self.drop.id)
+
+    @property
+    def points(self) -> tuple[SuspensionPoint, ...]:
+        """The suspension points of the drop's rig; none where there is no rig."""
+        return () if self.drop.rig is None else self.drop.rig.suspension_points
+
+    def hoist(self, name: str) -> Hoist:
+        """The hoist of that id; AbsentError when there is none."""
+        return _find(self.project.kit.hoists, name, "hoist")
+
+    def beam(self, name: str) -> Beam:
+        """The beam of that id; AbsentError when there is none."""
+        return _find(self.project.kit.beams, name, "beam")
+
+    def piece(self, name: str) -> Piece:
+        """The piece of that id; AbsentError when there is none."""
+        return _find(self.project.kit.pieces, name, "piece")
+
+    def stage(self, name: str) -> Stage:
+        """The stage of that id; AbsentError when there is none."""
+        return _find(self.project.kit.stages, name, "stage")
+
+    def stages_on(self, point: SuspensionPoint) -> tuple[Stage, ...]:
+        """The stages that hang from a suspension point."""
+        hung = () if self.drop.rig is None else self.drop.rig.stages
+        return tuple(self.stage(one.stage) for one in hung if point.id in one.from_points)
+
+    def name_of(self, point: SuspensionPoint) -> str:
+        """A suspension point as findings name it."""
+        return f"{self.drop.id}/{point.id}"
+
+    def place_of(self, point: SuspensionPoint) -> Place:
+        """Path of a suspension point in the project."""
+        return (*self.place, "rig", "suspension_points", point.id)

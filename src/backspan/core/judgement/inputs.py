@@ -1,0 +1,185 @@
+"""Reading the inputs of one finding: adverse end, evidence accepted, what is not stated.
+
+A check reads every value through `Inputs`, so that the finding lists exactly what was used and
+no check can forget the tolerance or the evidence of a value.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+from typing import TypeVar
+
+from backspan.core.findings import Decider, Direction, InputUsed, Message, Need
+from backspan.core.judgement.case import Case, Place
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.quantities import Amount, Dimension
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.rules.shape import RuleError, WordList
+
+W = TypeVar("W", bound=StrEnum)
+
+
+class EvidenceClass(StrEnum):
+    """Kinds of value that ask for the same evidence; each is a value of the practice rules."""
+
+    GEOMETRY = "evidence.geometry"
+    RATING = "evidence.rating"
+    MASS = "evidence.mass"
+    COUNT = "evidence.count"
+    OBSERVATION = "evidence.observation"
+
+
+class End(StrEnum):
+    """Which end of the tolerance a computation is made at."""
+
+    ADVERSE = "adverse"
+    STATED = "stated"
+
+
+_SUPPLIER = {
+    EvidenceClass.GEOMETRY: Decider.MEASURER,
+    EvidenceClass.COUNT: Decider.MEASURER,
+    EvidenceClass.OBSERVATION: Decider.COMPETENT_PERSON,
+    EvidenceClass.MASS: Decider.COMPETENT_PERSON,
+    EvidenceClass.RATING: Decider.QUALIFIED_PERSON,
+}
+
+
+@dataclass(slots=True)
+class Inputs:
+    """Collects the inputs of one finding as the check reads them."""
+
+    case: Case
+    harmful: Mapping[str, Direction]
+    used: list[InputUsed] = field(default_factory=list)
+    not_stated: list[Need] = field(default_factory=list)
+    weak: list[Need] = field(default_factory=list)
+    policies: list[SelectedValue] = field(default_factory=list)
+    end: End = End.ADVERSE
+
+    def measure(
+        self,
+        name: str,
+        stated: StatedValue[float] | None,
+        dimension: Dimension,
+        asks: EvidenceClass,
+        place: Place,
+    ) -> float | None:
+        """The value of a measured input at its adverse end, in SI; None when it is not stated."""
+        if stated is None:
+            self.want(name, asks, place)
+            return None
+        adverse = self._adverse(name, stated.value, stated.tolerance or 0.0)
+        tolerance = stated.tolerance
+        used = InputUsed(
+            name,
+            stated=Amount(stated.value, dimension),
+            used=Amount(adverse, dimension),
+            evidence=stated.evidence,
+            tolerance=None if tolerance is None else Amount(tolerance, dimension),
+            place=place,
+        )
+        self._record(used, stated, asks)
+        return adverse if self.end is End.ADVERSE else stated.value
+
+    def count(
+        self, name: str, stated: StatedValue[int] | None, asks: EvidenceClass, place: Place
+    ) -> int | None:
+        """A counted input, less its tolerance where one is stated; None when not stated."""
+        if stated is None:
+            self.want(name, asks, place)
+            return None
+        adverse = int(self._adverse(name, stated.value, stated.tolerance or 0))
+        used = InputUsed(name, stated.value, adverse, stated.evidence, place=place)
+        self._record(used, stated, asks)
+        return adverse if self.end is End.ADVERSE else stated.value
+
+    def word(
+        self, name: str, stated: StatedValue[W] | None, asks: EvidenceClass, place: Place
+    ) -> str | None:
+        """A stated word (a kind, a state); None when it is not stated."""
+        if stated is None:
+            self.want(name, asks, place)
+            return None
+        word = str(stated.value)
+        self._record(InputUsed(name, word, word, stated.evidence, place=place), stated, asks)
+        return word
+
+    def fact(self, name: str, value: Amount | int | str, place: Place) -> None:
+        """Note something the check used that is not a statement of a person (a kind, an id)."""
+        self.used.append(InputUsed(name, value, value, None, place=place))
+
+    def want(self, name: str, asks: EvidenceClass, place: Place) -> None:
+        """Note that an input is not stated, and who can supply it."""
+        message = Message("need.input", (("input", name), ("place", where(place))))
+        need = Need(_SUPPLIER[asks], message)
+        if need not in self.not_stated:
+            self.not_stated.append(need)
+
+    @property
+    def toleranced(self) -> bool:
+        """Whether the adverse end differs from what was stated."""
+        return any(one.used != one.stated for one in self.used)
+
+    def _adverse(self, name: str, value: float, tolerance: float) -> float:
+        if tolerance == 0:
+            return value
+        return value + (tolerance if self.harmful[name] is Direction.MORE else -tolerance)
+
+    def _record(
+        self,
+        used: InputUsed,
+        stated: StatedValue[float] | StatedValue[int] | StatedValue[W],
+        asks: EvidenceClass,
+    ) -> None:
+        if any(one.name == used.name and one.place == used.place for one in self.used):
+            return
+        self.used.append(
+            replace(
+                used,
+                by=stated.by,
+                at=stated.at,
+                document=stated.document,
+                checked_by=stated.checked_by,
+            )
+        )
+        accepted = accepted_evidence(self.case, asks)
+        if accepted not in self.policies:
+            self.policies.append(accepted)
+        if stated.evidence is None or str(stated.evidence) not in words_of(accepted):
+            message = Message(
+                "need.evidence",
+                (
+                    ("input", used.name),
+                    ("place", where(used.place)),
+                    ("evidence", _evidence_word(stated.evidence)),
+                    ("accepted", words_of(accepted)),
+                ),
+            )
+            self.weak.append(Need(_SUPPLIER[asks], message))
+
+
+def accepted_evidence(case: Case, asks: EvidenceClass) -> SelectedValue:
+    """The practice value that lists the evidence good enough for a kind of input."""
+    found = case.practice.find(str(asks))
+    if found is None:
+        raise RuleError(f"the practice rules have no value {asks!s}")
+    return found
+
+
+def words_of(value: SelectedValue) -> tuple[str, ...]:
+    """The words of a word-list value."""
+    if not isinstance(value.content, WordList):
+        raise RuleError(f"{value.rule_set}: {value.key} is not a word list")
+    return value.content.words
+
+
+def where(place: Place) -> str:
+    """A place in the project as one text."""
+    return "/".join(str(part) for part in place)
+
+
+def _evidence_word(evidence: Evidence | None) -> str:
+    return "not stated" if evidence is None else str(evidence)

@@ -1,0 +1,65 @@
+"""Which suspension points a check looks at, and the reason where there is nothing to judge."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply, Message
+from backspan.core.judgement.case import Case, Place
+from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
+from backspan.core.rules.selected import SelectedRules, SelectedValue
+
+
+@dataclass(frozen=True, slots=True)
+class BeamSubject:
+    """A suspension point on a counterweighted beam."""
+
+    point: SuspensionPoint
+    support: CounterweightedBeam
+    name: str
+    place: Place
+
+
+def counterweighted(case: Case, check: str) -> Iterator[BeamSubject | DoesNotApply]:
+    """The suspension points held by counterweight; the others with the reason they are not."""
+    if not case.points:
+        yield DoesNotApply(check, case.subject, case.place, Message("na.no-suspension-point"))
+    for point in case.points:
+        name, place = case.name_of(point), case.place_of(point)
+        if point.counterweighted_beam is None:
+            yield DoesNotApply(check, name, place, Message("na.no-counterweight"))
+        else:
+            yield BeamSubject(
+                point, point.counterweighted_beam, name, (*place, "counterweighted_beam")
+            )
+
+
+@dataclass(frozen=True, slots=True)
+class RuledSubject:
+    """A subject and the one rule value it is held against."""
+
+    beam: BeamSubject
+    rules: SelectedRules
+    value: SelectedValue
+
+
+def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | DoesNotApply]:
+    """Each counterweighted beam under each rule set of the basis that has the value `key`.
+
+    Where no rule set of the basis has it, one reason is given for each beam.
+    """
+    having = [(rules, value) for rules in case.rules if (value := rules.find(key)) is not None]
+    for beam in counterweighted(case, check):
+        if isinstance(beam, DoesNotApply):
+            yield beam
+        elif not having:
+            yield DoesNotApply(check, beam.name, beam.place, _no_value(case, key))
+        else:
+            for rules, value in having:
+                yield RuledSubject(beam, rules, value)
+
+
+def _no_value(case: Case, key: str) -> Message:
+    names = tuple(rules.rule_set.id for rules in case.rules)
+    return Message("na.no-rule", (("value", key), ("rule_sets", names)))

@@ -1,0 +1,21 @@
+"""Formulas only: typed numbers in, numbers and worked steps out. Factors arrive as arguments."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from backspan.core.mechanics import beam_geometry, loads, stack, tipping
+from backspan.core.worked.formula import AnyFormula, Formula
+
+
+def _formulas() -> Mapping[str, AnyFormula]:
+    found: dict[str, AnyFormula] = {}
+    for module in (tipping, loads, beam_geometry, stack):
+        for value in vars(module).values():
+            if isinstance(value, Formula) and value.__wrapped__.__module__ == module.__name__:
+                found[value.name] = value
+    return found
+
+
+#: Every recorded formula by its name, as steps name them.
+FORMULAS: Mapping[str, AnyFormula] = _formulas()

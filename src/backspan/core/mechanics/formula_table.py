@@ -1,0 +1,50 @@
+"""The expression of every formula by its name, for where only compiled files are shipped.
+
+Written by `tools/write_formula_table.py` from the formulas; change them, not this file.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+#: Formula name to the text of its return expression.
+FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
+    {
+        "added_length": "length_before + stack_length",
+        "added_weight": "weight_before + counterweight",
+        "backspan_to_stack": "inboard - stack_centroid",
+        "beam_centroid": "inboard - centroid_from_tail",
+        "factor_reached": "resisting / tipping",
+        "half_dead_full_live": "dead_load / 2 + live_load",
+        "half_dead_half_live": "dead_load / 2 + live_load / 2",
+        "inboard_length": "beam_length - tip_beyond_line - reach",
+        "inboard_to_outboard": "inboard / reach",
+        "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",
+        "least_backspan": "required / counterweight",
+        "moment_about_tail": "moment_before + counterweight * centroid",
+        "most_fulcrum_shift": "(resisting - required) / (factor * load + counterweight)",
+        "most_load": "resisting / (factor * reach)",
+        "most_reach": "resisting / (factor * load)",
+        "pieces_for_more_reach": "factor * load * more_reach / (backspan * piece_weight)",
+        "pieces_in_weight": "counterweight / piece_weight",
+        "pieces_weight": "pieces * piece_weight",
+        "required_counterweight": "required / backspan",
+        "required_counterweight_with_beam": (
+            "(required - beam_weight * beam_centroid_inboard) / backspan"
+        ),
+        "required_moment": "factor * load * reach",
+        "resisting_moment": "counterweight * backspan",
+        "resisting_moment_with_beam": (
+            "counterweight * backspan + beam_weight * beam_centroid_inboard"
+        ),
+        "rows_centroid": "outer_end + stack_length / 2",
+        "rows_length": "rows * piece_length",
+        "stack_centroid": "moment / counterweight",
+        "stall_cap": "cap_factor * rated_load",
+        "tipping_moment": "load * reach",
+        "uniform_beam_centroid": "beam_length / 2 - tip_beyond_line - reach",
+        "utilisation": "demand / capacity",
+        "weight": "mass * STANDARD_GRAVITY",
+    }
+)

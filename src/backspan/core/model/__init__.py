@@ -1,0 +1,1 @@
+"""The project model: site, kit, rigs, people, evidence, basis. Plain frozen data in SI."""

@@ -1,0 +1,52 @@
+"""The basis of a review: which rule sets, which editions, which readings, what is confirmed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, ClassVar
+
+from backspan.core.model.evidence import STRICT
+
+
+@dataclass(frozen=True, slots=True)
+class ReadingChoice:
+    """The reading chosen of a value that has several (default: the stricter)."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    value: str
+    reading: str
+
+
+@dataclass(frozen=True, slots=True)
+class RuleChoice:
+    """One rule set by name and edition."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    rule_set: str
+    edition: str
+    readings: tuple[ReadingChoice, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Basis:
+    """The rule sets used for each topic; every rule set named must be met."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    tipping: tuple[RuleChoice, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Confirmation:
+    """A person's statement that a remembered value stands so in their own copy of the text."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    rule_set: str
+    edition: str
+    value: str
+    by: str
+    at: str
+    copy_seen: str

@@ -1,0 +1,108 @@
+"""A value and where it comes from: who stated it, when, on what evidence, how exactly."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Annotated, Any, ClassVar, Generic, TypeVar
+
+T = TypeVar("T")
+
+#: Read by the validating library at the boundary: a field that is not declared is an error.
+STRICT: dict[str, Any] = {"extra": "forbid"}
+
+
+class Evidence(StrEnum):
+    """How a value came to be known, strongest first."""
+
+    MEASURED = "measured"
+    LABEL = "label"
+    CERTIFICATE = "certificate"
+    DRAWING = "drawing"
+    TOLD = "told"
+    ASSUMED = "assumed"
+
+
+@dataclass(frozen=True, slots=True)
+class Statement:
+    """Who stated the values of a record, and on what evidence, where a value does not say."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    evidence: Evidence
+    by: str | None = None
+    at: str | None = None
+    document: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class StatedValue(Generic[T]):
+    """One value in SI, its tolerance, its evidence, and the text it was written as.
+
+    `checked_by` is a second person who read the value again; `at` is an ISO date, with or
+    without a time; `document` names the paper the value was read from.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    value: T
+    tolerance: T | None = None
+    evidence: Evidence | None = None
+    by: str | None = None
+    at: str | None = None
+    document: str | None = None
+    checked_by: str | None = None
+    text: str = ""
+
+
+class Sign(StrEnum):
+    """Which values a field can hold without being impossible."""
+
+    ANY = "any"
+    NOT_NEGATIVE = "zero or more"
+    POSITIVE = "more than zero"
+
+
+@dataclass(frozen=True, slots=True)
+class ShortForm:
+    """Marks a stated value that may be written as bare text: `reach: 18 in`."""
+
+    sign: Sign = Sign.ANY
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: Any) -> Any:
+        """Widen text to a stated value and refuse an impossible sign (used at the boundary)."""
+        from pydantic_core import PydanticCustomError, core_schema
+
+        inner = handler(source)
+
+        def widen(given: Any) -> Any:
+            return {"value": given, "text": given} if isinstance(given, str) else given
+
+        def within_sign(stated: Any) -> Any:
+            value = stated.value
+            too_small = value < 0 or (self.sign is Sign.POSITIVE and value == 0)
+            if self.sign is not Sign.ANY and too_small:
+                raise PydanticCustomError(
+                    "sign", "must be {expected}", {"expected": str(self.sign), "found": stated.text}
+                )
+            if stated.tolerance is not None and stated.tolerance < 0:
+                raise PydanticCustomError(
+                    "sign", "a tolerance must be {expected}", {"expected": "zero or more"}
+                )
+            return stated
+
+        return core_schema.no_info_after_validator_function(
+            within_sign,
+            core_schema.no_info_before_validator_function(
+                widen,
+                inner,
+                json_schema_input_schema=core_schema.union_schema(
+                    [core_schema.str_schema(), inner]
+                ),
+            ),
+        )
+
+
+Stated = Annotated[StatedValue[T], ShortForm()]
+StatedNotNegative = Annotated[StatedValue[T], ShortForm(Sign.NOT_NEGATIVE)]
+StatedPositive = Annotated[StatedValue[T], ShortForm(Sign.POSITIVE)]

@@ -1,0 +1,54 @@
+"""Who stated a value that does not say so itself: the nearest record around it that does."""
+
+from __future__ import annotations
+
+from dataclasses import fields, is_dataclass, replace
+from typing import Any, TypeVar, cast
+
+from backspan.core.model.evidence import StatedValue, Statement
+from backspan.core.model.project import Project
+
+T = TypeVar("T")
+
+
+def inherit(project: Project) -> Project:
+    """`project` with evidence, person, date and document filled in from `values_from`.
+
+    Only a value without evidence of its own is filled; what it does say (a date, a document)
+    stays. Where no record around it has `values_from`, it stays without evidence, and a check
+    treats it as not stated.
+    """
+    return with_statements(project)
+
+
+def with_statements(record: T, enclosing: Statement | None = None) -> T:
+    """`record` with its values filled in; `enclosing` is what the records around it state."""
+    return cast("T", _filled(record, enclosing))
+
+
+def _filled(value: Any, statement: Statement | None) -> Any:
+    if isinstance(value, StatedValue):
+        return value if statement is None else _stated(value, statement)
+    if isinstance(value, tuple):
+        items = tuple(_filled(item, statement) for item in value)
+        unchanged = all(new is old for new, old in zip(items, value, strict=True))
+        return value if unchanged else items
+    if not is_dataclass(value) or isinstance(value, type | Statement):
+        return value
+    nearest = getattr(value, "values_from", None) or statement
+    old = {field.name: getattr(value, field.name) for field in fields(value)}
+    new = {name: _filled(content, nearest) for name, content in old.items()}
+    changes = {name: content for name, content in new.items() if content is not old[name]}
+    return replace(value, **changes) if changes else value
+
+
+def _stated(value: StatedValue[T], statement: Statement) -> StatedValue[T]:
+    if value.evidence is not None:
+        return value
+    return replace(
+        value,
+        evidence=statement.evidence,
+        by=value.by if value.by is not None else statement.by,
+        at=value.at if value.at is not None else statement.at,
+        document=value.document if value.document is not None else statement.document,
+    )

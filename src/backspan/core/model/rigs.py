@@ -1,0 +1,205 @@
+"""A drop and the rig set up for it: suspension points with their supports, lines, stages."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import StrEnum
+from typing import Any, ClassVar
+
+from backspan.core.model.basis import RuleChoice
+from backspan.core.model.evidence import (
+    STRICT,
+    Stated,
+    StatedNotNegative,
+    StatedPositive,
+    Statement,
+)
+from backspan.core.quantities import Length, Mass
+
+
+class Fastening(StrEnum):
+    """How the pieces are held on the beam."""
+
+    LOCKED_PIN = "pin through the beam, locked"
+    BOLTED = "bolted, tool needed"
+    UNLOCKED_PIN = "pin, not locked"
+    WIRE_TIE = "wire tie"
+    RESTING = "resting only"
+
+
+class FulcrumKind(StrEnum):
+    """Where a beam bears at the front."""
+
+    PAD = "pad"
+    STAND = "stand"
+    TOWER = "scaffold tower"
+    PARAPET = "parapet"
+
+
+@dataclass(frozen=True, slots=True)
+class Fulcrum:
+    """The front bearing of a beam; `setback` is from the face of the edge to its centre."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    kind: FulcrumKind
+    setback: Stated[Length] | None = None
+    height: StatedNotNegative[Length] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class PieceGroup:
+    """Equal pieces that stand together; `per_row` of them share one place on the beam."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    piece: str
+    count: StatedNotNegative[int]
+    per_row: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Stack:
+    """The counterweight on a beam: its groups from the tail inwards, and how it is held.
+
+    `tail_gap` is from the beam's tail end to the outer end of the stack.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    groups: tuple[PieceGroup, ...] = ()
+    tail_gap: StatedNotNegative[Length] | None = None
+    fastening: Stated[Fastening] | None = None
+
+
+class BackspanFrom(StrEnum):
+    """How the backspan is known: taped on the roof, or worked out from beam and stack."""
+
+    MEASURED = "measured"
+    STACK = "worked out from the stack"
+
+
+@dataclass(frozen=True, slots=True)
+class CounterweightedBeam:
+    """A support whose tail is held down by counterweight.
+
+    `reach` is fulcrum to suspension line; `backspan` is fulcrum to the centroid of the stack;
+    `tip_beyond_line` is from the suspension line to the beam's front end. With `backspan_from`
+    "worked out from the stack" the backspan follows from the beam's length and the stack.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    beam: str
+    fulcrum: Fulcrum | None = None
+    reach: StatedPositive[Length] | None = None
+    backspan: StatedPositive[Length] | None = None
+    backspan_from: BackspanFrom = BackspanFrom.MEASURED
+    tip_beyond_line: StatedNotNegative[Length] | None = None
+    stack: Stack = field(default_factory=Stack)
+
+
+class OtherSupportKind(StrEnum):
+    """Supports that are named but not yet judged by this program."""
+
+    BOLTED_TAIL = "beam with bolted tail"
+    PARAPET_CLAMP = "parapet clamp"
+    CORNICE_HOOK = "cornice hook"
+    DAVIT = "davit"
+
+
+@dataclass(frozen=True, slots=True)
+class OtherSupport:
+    """A support of another kind, with the paper it rests on."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    kind: OtherSupportKind
+    reach: StatedPositive[Length] | None = None
+    document: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Tieback:
+    """A rope from the support back to an anchor."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    anchor: str
+    rope: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lifeline:
+    """A worker's own line from an anchor over the edge; `station` is where it passes."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    anchor: str
+    rope: str | None = None
+    worker: str | None = None
+    station: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SuspensionPoint:
+    """One place where a suspension line hangs; `station` is along the edge from its start."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    station: Length
+    hoist: str
+    counterweighted_beam: CounterweightedBeam | None = None
+    other_support: OtherSupport | None = None
+    rope: str | None = None
+    termination: str | None = None
+    rope_length: StatedPositive[Length] | None = None
+    rope_mass: StatedPositive[Mass] | None = None
+    bottom_weight: StatedNotNegative[Mass] | None = None
+    tiebacks: tuple[Tieback, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HungStage:
+    """A stage and the suspension points it hangs from."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    stage: str
+    from_points: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Rig:
+    """All that is set up for one drop."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    suspension_points: tuple[SuspensionPoint, ...] = ()
+    stages: tuple[HungStage, ...] = ()
+    lifelines: tuple[Lifeline, ...] = ()
+    values_from: Statement | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Drop:
+    """One vertical strip of facade, one stage width; `start` is along the edge from its start.
+
+    `also_meets` names rule sets this drop must meet besides those of the project's basis.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    roof: str
+    edge: str
+    start: Length
+    width: StatedPositive[Length]
+    name: str | None = None
+    height: StatedPositive[Length] | None = None
+    rig: Rig | None = None
+    also_meets: tuple[RuleChoice, ...] = ()
+    values_from: Statement | None = None

@@ -1,0 +1,81 @@
+"""Quantities: text with units at the boundary, plain SI floats inside."""
+
+from backspan.core.quantities.amount import Amount
+from backspan.core.quantities.coherent import CoherentSet, coherent_unit
+from backspan.core.quantities.dimension import Dimension, Unit
+from backspan.core.quantities.display import display, display_round
+from backspan.core.quantities.errors import QuantityError
+from backspan.core.quantities.parse import parse, parse_exact
+from backspan.core.quantities.steps import LITTLE_MORE_LENGTH, TENTH, roof_step
+from backspan.core.quantities.style import Style
+from backspan.core.quantities.units import (
+    ACCELERATION,
+    ANGLE,
+    AREA,
+    CONDUCTOR_AREA,
+    DIMENSIONS,
+    FORCE,
+    LENGTH,
+    LINEAR_MASS,
+    MASS,
+    MOMENT,
+    PRESSURE,
+    RATIO,
+    SPEED,
+    STANDARD_GRAVITY,
+    Acceleration,
+    Angle,
+    Area,
+    ConductorArea,
+    Force,
+    Length,
+    LinearMass,
+    Mass,
+    Moment,
+    Pressure,
+    Ratio,
+    Speed,
+)
+
+__all__ = [
+    "ACCELERATION",
+    "ANGLE",
+    "AREA",
+    "CONDUCTOR_AREA",
+    "DIMENSIONS",
+    "FORCE",
+    "LENGTH",
+    "LINEAR_MASS",
+    "LITTLE_MORE_LENGTH",
+    "MASS",
+    "MOMENT",
+    "PRESSURE",
+    "RATIO",
+    "SPEED",
+    "STANDARD_GRAVITY",
+    "TENTH",
+    "Acceleration",
+    "Amount",
+    "Angle",
+    "Area",
+    "CoherentSet",
+    "ConductorArea",
+    "Dimension",
+    "Force",
+    "Length",
+    "LinearMass",
+    "Mass",
+    "Moment",
+    "Pressure",
+    "QuantityError",
+    "Ratio",
+    "Speed",
+    "Style",
+    "Unit",
+    "coherent_unit",
+    "display",
+    "display_round",
+    "parse",
+    "parse_exact",
+    "roof_step",
+]

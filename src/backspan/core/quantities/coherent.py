@@ -1,0 +1,89 @@
+"""Unit sets in which a worked line needs no conversion factor between its terms."""
+
+from collections.abc import Mapping
+from enum import StrEnum
+from fractions import Fraction
+from types import MappingProxyType
+
+from backspan.core.quantities.dimension import Dimension
+from backspan.core.quantities.units import (
+    ACCELERATION,
+    ANGLE,
+    AREA,
+    CONDUCTOR_AREA,
+    FOOT,
+    FORCE,
+    INCH,
+    LENGTH,
+    LINEAR_MASS,
+    MASS,
+    MOMENT,
+    POUND,
+    POUND_FORCE,
+    PRESSURE,
+    RATIO,
+    SPEED,
+    STANDARD_GRAVITY,
+)
+
+
+class CoherentSet(StrEnum):
+    """The unit sets a worked line may be printed in.
+
+    In the two pound sets accelerations are counted in standard gravities, so that a mass in lb
+    times an acceleration is a force in lb. Only there: speed squared over length is not in g.
+    """
+
+    FEET_POUNDS = "feet-pounds"
+    INCHES_POUNDS = "inches-pounds"
+    METRES_NEWTONS = "metres-newtons"
+
+
+_Units = Mapping[Dimension, tuple[str, Fraction]]
+_ONE = Fraction(1)
+
+
+def coherent_unit(dimension: Dimension, system: CoherentSet) -> tuple[str, Fraction]:
+    """The unit of `dimension` in `system`: its text and its exact factor to SI."""
+    return _SETS[system][dimension]
+
+
+def _pounds_with(length: str, metres: Fraction, *, pressure: str) -> _Units:
+    area = (f"sq {length}", metres**2)
+    return {
+        LENGTH: (length, metres),
+        AREA: area,
+        CONDUCTOR_AREA: area,
+        FORCE: ("lb", POUND_FORCE),
+        MASS: ("lb", POUND),
+        MOMENT: (f"lb {length}", POUND_FORCE * metres),
+        PRESSURE: (pressure, POUND_FORCE / metres**2),
+        SPEED: (f"{length}/s", metres),
+        ANGLE: ("rad", _ONE),
+        RATIO: ("", _ONE),
+        LINEAR_MASS: (f"lb/{length}", POUND / metres),
+        ACCELERATION: ("g", STANDARD_GRAVITY),
+    }
+
+
+_METRES_NEWTONS: _Units = {
+    LENGTH: ("m", _ONE),
+    AREA: ("m2", _ONE),
+    CONDUCTOR_AREA: ("m2", _ONE),
+    FORCE: ("N", _ONE),
+    MASS: ("kg", _ONE),
+    MOMENT: ("N m", _ONE),
+    PRESSURE: ("Pa", _ONE),
+    SPEED: ("m/s", _ONE),
+    ANGLE: ("rad", _ONE),
+    RATIO: ("", _ONE),
+    LINEAR_MASS: ("kg/m", _ONE),
+    ACCELERATION: ("m/s2", _ONE),
+}
+_SETS: Mapping[CoherentSet, _Units] = MappingProxyType(
+    {
+        CoherentSet.FEET_POUNDS: _pounds_with("ft", FOOT, pressure="psf"),
+        CoherentSet.INCHES_POUNDS: _pounds_with("in", INCH, pressure="psi"),
+        CoherentSet.METRES_NEWTONS: _METRES_NEWTONS,
+    }
+)

@@ -1,0 +1,89 @@
+"""From `name=value` words to typed values, every problem told at once."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from backspan.core.model.evidence import Sign
+from backspan.core.model.identifiers import near
+from backspan.core.quantities import Amount, QuantityError, parse
+from backspan.core.questions.shape import Given, Kind, Parameter, QuestionError, Topic
+
+#: A name stands at the start or after a space and is followed by an equals sign.
+_NAME = re.compile(r"(?:^|\s)(?P<name>[A-Za-z][\w-]*)\s*=")
+_WHOLE = re.compile(r"\d{1,3}(?:,\d{3})+|\d{1,9}")
+
+
+def read_values(topic: Topic, words: Sequence[str]) -> dict[str, Given]:
+    """The values that `words` give, by parameter: "rated=1000 lb" or "rated=1000", "lb".
+
+    Raises QuestionError with every problem: a name the topic does not take, a value given twice
+    or not at all, a value that cannot be read.
+    """
+    problems: list[str] = []
+    values: dict[str, Given] = {}
+    for name, text in _pairs(" ".join(words), problems):
+        parameter = topic.parameter(name)
+        if parameter is None:
+            names = [one.name for one in topic.parameters]
+            problems.append(f"{topic.id} takes no {name!r}; {near(name, names, what='it takes')}")
+        elif name in values:
+            problems.append(f"{name} is given twice; give it once")
+        else:
+            try:
+                values[name] = _read(parameter, text)
+            except QuestionError as error:
+                problems += error.problems
+                values[name] = text
+    problems += [
+        f"{one.name} is not given ({one.help}); write for example {one.name}={_compact(one.form)}"
+        for one in topic.parameters
+        if one.needed and one.name not in values
+    ]
+    if problems:
+        raise QuestionError(*problems)
+    return values
+
+
+def _compact(form: str) -> str:
+    """A form as it can be typed without quotes."""
+    plain = form.replace(" ", "").replace(",", "")
+    return "5ft6in" if '"' in plain else plain
+
+
+def _pairs(text: str, problems: list[str]) -> Iterator[tuple[str, str]]:
+    found = list(_NAME.finditer(text))
+    before = text[: found[0].start()] if found else text
+    if before.strip():
+        problems.append(f"found {before.strip()!r}, expected name=value, such as reach=4ft")
+    ends = [*(one.start() for one in found[1:]), len(text)]
+    for one, end in zip(found, ends, strict=True):
+        yield one["name"].replace("_", "-").lower(), text[one.end() : end].strip()
+
+
+def _read(parameter: Parameter, text: str) -> Given:
+    name = parameter.name
+    if not text:
+        raise QuestionError(f"{name}= has nothing after it; write {name}={parameter.form}")
+    if parameter.kind is Kind.WORD:
+        return text
+    if parameter.dimension is None:
+        return _count(parameter, text)
+    try:
+        value = parse(text, parameter.dimension)
+    except (QuantityError, OverflowError) as error:
+        raise QuestionError(f"{name}: {error}") from error
+    too_small = value < 0.0 or (parameter.sign is Sign.POSITIVE and value == 0.0)
+    if parameter.sign is not Sign.ANY and too_small:
+        raise QuestionError(f"{name}: found {text!r}, expected {parameter.sign}")
+    return Amount(value, parameter.dimension)
+
+
+def _count(parameter: Parameter, text: str) -> int:
+    if _WHOLE.fullmatch(text) is None:
+        raise QuestionError(f"{parameter.name}: found {text!r}, expected a whole number such as 26")
+    count = int(text.replace(",", ""))
+    if count == 0 and parameter.sign is Sign.POSITIVE:
+        raise QuestionError(f"{parameter.name}: found {text!r}, expected {parameter.sign}")
+    return count

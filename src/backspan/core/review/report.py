@@ -1,0 +1,184 @@
+"""A review as plain JSON data, the same bytes wherever it is written; docs/json-review.md."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from backspan.core.findings import (
+    BasisLine,
+    ComparisonRow,
+    DoesNotApply,
+    Envelope,
+    Finding,
+    InputUsed,
+    Margin,
+    Review,
+    Verdict,
+)
+from backspan.core.mechanics import FORMULAS
+from backspan.core.mechanics.formula_table import FORMULA_TABLE
+from backspan.core.review.plain import Data, Writer
+from backspan.core.review.run import ORDER
+from backspan.core.version import PROGRAM
+from backspan.core.words import english, say_check, say_input, say_margin
+from backspan.core.worked.table import FormulaDescription, describe_all
+
+#: The format number of the data written here.
+FORMAT = 1
+
+
+def formula_descriptions() -> Mapping[str, FormulaDescription]:
+    """Every formula as it is printed, by name: what the functions below want as `formulas`."""
+    return describe_all(FORMULAS, FORMULA_TABLE)
+
+
+def worst(verdicts: Sequence[Verdict]) -> Verdict:
+    """The answer of several reviews together; `missing` where there is none."""
+    return next((one for one in ORDER if one in verdicts), Verdict.MISSING)
+
+
+def reviews_data(
+    reviews: Sequence[Review], *, formulas: Mapping[str, FormulaDescription]
+) -> dict[str, Any]:
+    """Several drops in one document: the worst answer first, then each review."""
+    return {
+        "format": FORMAT,
+        "program": PROGRAM,
+        "verdict": str(worst([review.verdict for review in reviews])),
+        "reviews": [review_data(review, formulas=formulas) for review in reviews],
+    }
+
+
+def review_data(
+    review: Review, *, formulas: Mapping[str, FormulaDescription]
+) -> dict[str, Any]:
+    """One review; every number is in SI beside its text in the review's own style of units."""
+    writer = Writer(review.units, formulas)
+    return {
+        "format": FORMAT,
+        "program": review.program,
+        "site": review.site,
+        "drop": review.drop,
+        "configuration": review.configuration,
+        "on": review.on.isoformat(),
+        "units": str(review.units),
+        "verdict": str(review.verdict),
+        "governing": review.governing,
+        "basis": [_basis(line) for line in review.basis],
+        "findings": [_finding(writer, finding) for finding in review.findings],
+        "not_applicable": [_not_applicable(writer, one) for one in review.not_applicable],
+        "comparison": [comparison_data(writer, row) for row in review.comparison],
+        "envelopes": [_envelope(writer, envelope) for envelope in review.envelopes],
+        "cautions": list(english.CAUTIONS),
+        "not_checked": list(english.NOT_CHECKED),
+    }
+
+
+def report_text(data: Mapping[str, Any]) -> str:
+    """`data` as indented JSON with its keys in the order they are documented.
+
+    Raises ValueError for a number that is not finite.
+    """
+    return json.dumps(data, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def comparison_data(writer: Writer, row: ComparisonRow) -> Data:
+    """One rule applied to a suspension point as it stands."""
+    return {
+        "subject": row.subject,
+        "rule": writer.rule(row.rule),
+        "in_basis": row.in_basis,
+        "load": writer.amount(row.load),
+        "required": writer.amount(row.required),
+        "pieces": writer.count(row.pieces),
+        "enough": row.enough,
+        "reason": None if row.reason is None else writer.message(row.reason),
+    }
+
+
+def margin_data(writer: Writer, margin: Margin) -> Data:
+    """What is left, or, where `beyond` is true, what is short."""
+    return {
+        "id": margin.id,
+        "value": writer.value(margin.value),
+        "beyond": margin.beyond,
+        "text": say_margin(margin, writer.style),
+    }
+
+
+def _basis(line: BasisLine) -> Data:
+    return {
+        "topic": line.topic,
+        "rule_set": line.rule_set,
+        "edition": line.edition,
+        "title": line.title,
+        "readings": [{"value": value, "reading": reading} for value, reading in line.readings],
+        "added_for_drop": line.added_for_drop,
+    }
+
+
+def _finding(writer: Writer, finding: Finding) -> Data:
+    return {
+        "check": finding.check,
+        "title": say_check(finding.check),
+        "subject": finding.subject,
+        "place": list(finding.place),
+        "verdict": str(finding.verdict),
+        "message": writer.message(finding.message),
+        "demand": writer.amount(finding.demand),
+        "capacity": writer.amount(finding.capacity),
+        "utilisation": writer.share(finding.utilisation),
+        "governing": finding.governing,
+        "rules": [writer.rule(rule) for rule in finding.rules],
+        "inputs": [_input(writer, one) for one in finding.inputs],
+        "steps": [writer.step(step) for step in finding.steps],
+        "margins": [margin_data(writer, margin) for margin in finding.margins],
+        "notes": [writer.message(note) for note in finding.notes],
+        "needs": [writer.need(need) for need in finding.needs],
+    }
+
+
+def _input(writer: Writer, one: InputUsed) -> Data:
+    return {
+        "name": one.name,
+        "title": say_input(one.name),
+        "stated": writer.value(one.stated),
+        "used": writer.value(one.used),
+        "tolerance": writer.amount(one.tolerance),
+        "evidence": None if one.evidence is None else str(one.evidence),
+        "by": one.by,
+        "at": one.at,
+        "document": one.document,
+        "checked_by": one.checked_by,
+        "place": list(one.place),
+    }
+
+
+def _not_applicable(writer: Writer, one: DoesNotApply) -> Data:
+    return {
+        "check": one.check,
+        "title": say_check(one.check),
+        "subject": one.subject,
+        "place": list(one.place),
+        "reason": writer.message(one.reason),
+    }
+
+
+def _envelope(writer: Writer, envelope: Envelope) -> Data:
+    return {
+        "subject": envelope.subject,
+        "rule": writer.rule(envelope.rule),
+        "pieces": writer.count(envelope.pieces),
+        "counterweight": writer.amount(envelope.counterweight),
+        "points": [
+            {
+                "backspan": writer.amount(point.backspan),
+                "most_reach": writer.amount(point.most_reach),
+            }
+            for point in envelope.points
+        ],
+        "backspan_now": writer.amount(envelope.backspan_now),
+        "reach_now": writer.amount(envelope.reach_now),
+    }

@@ -1,0 +1,104 @@
+"""Run every check on a drop and roll the findings up to one answer."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from dataclasses import replace
+
+from backspan.core.checks import CHECKS
+from backspan.core.findings import DoesNotApply, Finding, Review, Verdict
+from backspan.core.judgement.case import AbsentError, Case
+from backspan.core.judgement.check import Answer
+from backspan.core.model.basis import RuleChoice
+from backspan.core.model.project import Project
+from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
+from backspan.core.review.comparison import compare
+from backspan.core.review.envelope import envelopes
+from backspan.core.rules.selected import RuleLibrary
+from backspan.core.version import PROGRAM
+from backspan.core.wire import configuration_code
+
+#: The format number of a review this program writes.
+FORMAT = 1
+
+#: The worst answer first.
+ORDER = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+
+
+def case_of(
+    project: Project,
+    drop: str,
+    library: RuleLibrary,
+    *,
+    on: datetime.date,
+    basis: Sequence[RuleChoice] | None = None,
+) -> Case:
+    """The case of one drop; AbsentError names the drops there are, RuleError a bad basis."""
+    found = next((one for one in project.drops if one.id == drop), None)
+    if found is None:
+        names = ", ".join(one.id for one in project.drops) or "none"
+        raise AbsentError(f"the project has no drop {drop!r}; drops: {names}")
+    practice = selected_rules(project, PRACTICE, library)
+    return Case(project, found, rules_of(project, found, library, basis), practice, on)
+
+
+def answers_of(case: Case) -> tuple[Answer, ...]:
+    """Every registered check's answers for a case, in the order of the register."""
+    return tuple(answer for check in CHECKS for answer in check.judge(case))
+
+
+def roll_up(findings: Sequence[Finding]) -> Verdict:
+    """The answer of a drop: the worst of its findings; no finding at all is `missing`."""
+    verdicts = {finding.verdict for finding in findings}
+    return next((one for one in ORDER if one in verdicts), Verdict.MISSING)
+
+
+def governing_of(findings: Sequence[Finding]) -> int | None:
+    """Index of the finding that governs: the worst answer, then the highest utilisation."""
+    verdict = roll_up(findings)
+    candidates = [
+        (-(finding.utilisation or 0.0), index)
+        for index, finding in enumerate(findings)
+        if finding.verdict is verdict
+    ]
+    return min(candidates)[1] if candidates else None
+
+
+def review_findings(case: Case) -> Review:
+    """The findings of a drop rolled up, without comparison and envelope."""
+    answers = answers_of(case)
+    findings = tuple(one for one in answers if isinstance(one, Finding))
+    return Review(
+        format=FORMAT,
+        program=PROGRAM,
+        site=case.project.site.name,
+        drop=case.drop.id,
+        configuration=configuration_code(case.project, case.drop),
+        on=case.on,
+        units=case.project.units,
+        verdict=roll_up(findings),
+        basis=basis_lines(case.project, case.rules, case.practice),
+        findings=findings,
+        not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
+        governing=governing_of(findings),
+    )
+
+
+def review(
+    project: Project,
+    drop: str,
+    library: RuleLibrary,
+    *,
+    on: datetime.date,
+    basis: Sequence[RuleChoice] | None = None,
+) -> Review:
+    """The whole review of a drop: findings, margins, rule comparison, envelopes.
+
+    `basis` replaces the project's own rule sets, for a what-if. Raises AbsentError for a drop
+    the project does not have, RuleError for a rule set that is not at hand.
+    """
+    case = case_of(project, drop, library, on=on, basis=basis)
+    return replace(
+        review_findings(case), comparison=compare(case, library), envelopes=envelopes(case)
+    )

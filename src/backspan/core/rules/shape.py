@@ -1,0 +1,126 @@
+"""The shape of a rule value: what a text asks for, where it says so, how far that was verified."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from backspan.core.errors import BackspanError
+from backspan.core.quantities import Amount
+
+
+class RuleError(BackspanError, ValueError):
+    """A rule set or a value in it that is not as it must be; names the place."""
+
+
+class Mark(StrEnum):
+    """How far a value was verified against the text it is attributed to."""
+
+    READ = "read"
+    COPY = "copy"
+    MEMORY = "memory"
+    PRACTICE = "practice"
+
+
+class LoadBasis(StrEnum):
+    """Which load a factor multiplies; half the answer, and often the larger half."""
+
+    HOIST_RATED = "hoist rated load"
+    HOIST_STALL = "hoist stall load"
+    LARGEST_ROPE_TENSION = "largest rope tension"
+    HALF_DEAD_FULL_LIVE = "half the dead load and the full live load"
+    HALF_DEAD_HALF_LIVE = "half the dead load and half the live load"
+
+
+class BeamWeight(StrEnum):
+    """Whether the beam's own weight may be counted where it helps."""
+
+    NO_CREDIT = "no credit"
+    CREDITED = "credited"
+
+
+@dataclass(frozen=True, slots=True)
+class FactorOnLoad:
+    """Counterweights must resist `factor` times the tipping moment of `load`."""
+
+    factor: float
+    load: LoadBasis
+    beam_weight: BeamWeight
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """A number with its unit."""
+
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class WordList:
+    """The words (kinds, states) a clause accepts or refuses."""
+
+    words: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """A requirement without a number the program could compare: it is printed, never judged."""
+
+    text: str
+
+
+Content = FactorOnLoad | Limit | WordList | Remark
+
+
+@dataclass(frozen=True, slots=True)
+class Provenance:
+    """Where a value stands and how far that was verified."""
+
+    clause: str
+    mark: Mark
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One way to read a clause that can be read in several."""
+
+    name: str
+    content: Content
+    provenance: Provenance
+    description: str
+
+
+@dataclass(frozen=True, slots=True)
+class RuleValue:
+    """One value of a rule set: its readings (one, when the clause is plain) and its default."""
+
+    key: str
+    topic: str
+    description: str
+    readings: tuple[Reading, ...]
+    default: str
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RuleSet:
+    """One published text in one edition, as the values this program uses of it."""
+
+    id: str
+    edition: str
+    title: str
+    publisher: str
+    jurisdiction: str
+    scope: str
+    values: tuple[RuleValue, ...]
+    retrieved: str | None = None
+    note: str | None = None
+
+    def value(self, key: str) -> RuleValue | None:
+        """The value named `key`, or None where this text does not have it."""
+        return next((value for value in self.values if value.key == key), None)
+
+    def topic(self, topic: str) -> tuple[RuleValue, ...]:
+        """All values of one topic, in the order of the file."""
+        return tuple(value for value in self.values if value.topic == topic)

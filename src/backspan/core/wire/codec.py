@@ -1,0 +1,202 @@
+"""Our frozen dataclasses to plain JSON data and back, exactly inverse, driven by type hints.
+
+Every field is written, also one at its default, so that stored bytes do not change when a
+default does. Reading is strict: nothing is converted, guessed or left over.
+"""
+
+from __future__ import annotations
+
+import functools
+import types
+import typing
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Annotated, Any, TypeVar
+
+from backspan.core.wire.errors import WireError
+from backspan.core.wire.hints import fields_of, optional, record_class, repeated
+
+T = TypeVar("T")
+_INFINITY = float("inf")
+_LONGEST = 60
+_Convert = Callable[[Any], Any]
+
+
+def to_data(record: Any) -> Any:
+    """Plain data (dict, list, str, int, float, bool, None) for a dataclass instance.
+
+    Raises WireError, with the path, for a value its field's type does not allow.
+    """
+    cls: Any = type(record)
+    return codec_for(cls).write(record)
+
+
+def from_data(cls: type[T], data: Any) -> T:
+    """The instance of `cls` that `to_data` wrote as `data`.
+
+    Raises WireError, with the path, for a missing or unknown field, a value of another type, and
+    a number that is not finite.
+    """
+    hint: Any = cls
+    return typing.cast("T", codec_for(hint).read(data))
+
+
+@dataclass(frozen=True, slots=True)
+class Codec:
+    """How one type is written and read."""
+
+    write: _Convert
+    read: _Convert
+
+
+@functools.cache
+def codec_for(hint: Any) -> Codec:
+    """The codec of a type hint. Raises WireError for a type that has no plain form."""
+    origin = typing.get_origin(hint)
+    if origin is Annotated:
+        return codec_for(typing.get_args(hint)[0])
+    if optional(hint) is not None:
+        return _optional(codec_for(optional(hint)))
+    if origin is tuple:
+        return _tuple(hint)
+    record = record_class(hint)
+    if record is not None:
+        return _record(hint, record)
+    if isinstance(hint, type) and issubclass(hint, StrEnum):
+        return _word(hint)
+    plain = _PLAIN.get(hint)
+    if plain is None:
+        raise WireError(f"a value of type {hint!r} has no plain form")
+    return plain
+
+
+def _refusal(data: Any, wanted: str) -> WireError:
+    return WireError(f"found {_shown(data)}, expected {wanted}")
+
+
+def _shown(data: Any) -> str:
+    if isinstance(data, dict | list | tuple):
+        return f"a {type(data).__name__}"
+    text = repr(data)
+    return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."
+
+
+def _exactly(cls: type, wanted: str) -> Codec:
+    # type(), not isinstance: True is an int to Python and a different thing in JSON.
+    def same(value: Any) -> Any:
+        if type(value) is not cls:
+            raise _refusal(value, wanted)
+        return value
+
+    return Codec(write=same, read=same)
+
+
+def _write_float(value: Any) -> float:
+    if type(value) not in (float, int) or not -_INFINITY < value < _INFINITY:
+        raise _refusal(value, "a finite number")
+    return float(value)
+
+
+def _read_float(data: Any) -> float:
+    if type(data) is not float or not -_INFINITY < data < _INFINITY:
+        raise _refusal(data, "a finite number written with a decimal point")
+    return data
+
+
+_PLAIN: typing.Mapping[Any, Codec] = types.MappingProxyType(
+    {
+        str: _exactly(str, "text"),
+        int: _exactly(int, "a whole number"),
+        bool: _exactly(bool, "true or false"),
+        float: Codec(write=_write_float, read=_read_float),
+    }
+)
+
+
+def _word(words: type[StrEnum]) -> Codec:
+    by_text = {str(word): word for word in words}
+    wanted = "one of: " + " | ".join(by_text)
+
+    def write(value: Any) -> str:
+        if not isinstance(value, words):
+            raise _refusal(value, wanted)
+        return str(value)
+
+    def read(data: Any) -> StrEnum:
+        found = by_text.get(data) if isinstance(data, str) else None
+        if found is None:
+            raise _refusal(data, wanted)
+        return found
+
+    return Codec(write=write, read=read)
+
+
+def _optional(inner: Codec) -> Codec:
+    return Codec(
+        write=lambda value: None if value is None else inner.write(value),
+        read=lambda data: None if data is None else inner.read(data),
+    )
+
+
+def _at(step: str | int, convert: _Convert, value: Any) -> Any:
+    try:
+        return convert(value)
+    except WireError as error:
+        raise error.within(step) from error
+
+
+def _tuple(hint: Any) -> Codec:
+    item = repeated(hint)
+    return _fixed(typing.get_args(hint)) if item is None else _endless(codec_for(item))
+
+
+def _endless(codec: Codec) -> Codec:
+    def items(value: Any, cls: Any, convert: _Convert) -> list[Any]:
+        if type(value) is not cls:
+            raise _refusal(value, f"a {cls.__name__}")
+        return [_at(index, convert, item) for index, item in enumerate(value)]
+
+    return Codec(
+        write=lambda value: items(value, tuple, codec.write),
+        read=lambda data: tuple(items(data, list, codec.read)),
+    )
+
+
+def _fixed(hints: tuple[Any, ...]) -> Codec:
+    codecs = [codec_for(hint) for hint in hints]
+
+    def items(value: Any, cls: Any, converts: list[_Convert]) -> list[Any]:
+        if type(value) is not cls or len(value) != len(converts):
+            raise _refusal(value, f"a {cls.__name__} of {len(converts)}")
+        pairs = zip(converts, value, strict=True)
+        return [_at(index, convert, item) for index, (convert, item) in enumerate(pairs)]
+
+    writers = [codec.write for codec in codecs]
+    readers = [codec.read for codec in codecs]
+    return Codec(
+        write=lambda value: items(value, tuple, writers),
+        read=lambda data: tuple(items(data, list, readers)),
+    )
+
+
+def _record(hint: Any, cls: type[Any]) -> Codec:
+    codecs = [(field.name, codec_for(field.hint)) for field in fields_of(hint)]
+    names = {name for name, _ in codecs}
+
+    def write(value: Any) -> dict[str, Any]:
+        if type(value) is not cls:
+            raise _refusal(value, f"a {cls.__name__}")
+        return {name: _at(name, codec.write, getattr(value, name)) for name, codec in codecs}
+
+    def read(data: Any) -> Any:
+        if type(data) is not dict:
+            raise _refusal(data, f"a {cls.__name__} as a dict")
+        if data.keys() != names:
+            missing, unknown = sorted(names - data.keys()), sorted(map(str, data.keys() - names))
+            raise WireError(
+                f"a {cls.__name__} with missing fields {missing} and unknown fields {unknown}"
+            )
+        return cls(**{name: _at(name, codec.read, data[name]) for name, codec in codecs})
+
+    return Codec(write=write, read=read)

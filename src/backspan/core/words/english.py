@@ -1,0 +1,190 @@
+"""Every sentence the program says, in English, by message id. `{name}` is a typed value."""
+
+from __future__ import annotations
+
+SENTENCES: dict[str, str] = {
+    # what a check found
+    "rig.none": "No suspension point is recorded for this drop.",
+    "support.one": "Suspension point {point} has one support.",
+    "support.none": "No support is recorded for suspension point {point}.",
+    "support.several": "Suspension point {point} is recorded with more than one support.",
+    "stage-on-point.one": "One stage hangs from this point: {stages}.",
+    "stage-on-point.none": "No stage is recorded as hanging from this point.",
+    "stage-on-point.several": "More than one stage hangs from this point: {stages}.",
+    "stage-hangs.two": "Stage {stage} hangs from {points}.",
+    "stage-hangs.one": "Stage {stage} needs two suspension points; recorded: {points}.",
+    "other-support": "Held by a {kind}: this version does not judge it. Paper: {document}.",
+    "tipping.holds": (
+        "The counterweight holds: {resisting} against {required} required ({factor} x {load})."
+    ),
+    "tipping.does-not-hold": (
+        "The counterweight does not hold: {resisting} against {required} required"
+        " ({factor} x {load})."
+    ),
+    "tipping.no-pieces": "No counterweight is on the beam: {required} required.",
+    "tipping.not-known": "Tipping under {rule_set} cannot be worked out from what is stated.",
+    "tipping.branch-not-known": (
+        "{resisting} against {required} required ({factor} x {load}); another branch of"
+        " {rule_set} cannot be worked out from what is stated."
+    ),
+    "tipping.no-number": "{rule_set} gives no factor that could be worked out here.",
+    "stall-cap.pass": "Hoist {hoist} stalls at {stall}; the most allowed is {cap}.",
+    "stall-cap.fail": "Hoist {hoist} stalls at {stall}; the most allowed is {cap}.",
+    "stall-cap.missing": "The stall load of hoist {hoist} is not stated.",
+    "stack-fits.pass": "The stack takes {taken} of {inboard} inboard.",
+    "stack-fits.fail": "Beam too short: {pieces} pieces take {taken}, inboard there is {inboard}.",
+    "stack-fits.missing": "Whether the stack fits cannot be worked out from what is stated.",
+    "backspan-fits.pass": "The backspan of {taken} lies within {inboard} of beam inboard.",
+    "backspan-fits.fail": (
+        "The backspan of {taken} is longer than the {inboard} of beam inboard: measure again."
+    ),
+    "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
+    "label-state.pass": "The beam's label is {found}.",
+    "label-state.fail": "The beam's label is {found}: do not use the beam.",
+    "label-state.missing": "The state of the beam's label is not recorded.",
+    "label-limit.pass": "{pieces} pieces on the beam; its label allows {most}.",
+    "label-limit.fail": "{pieces} pieces on the beam; its label allows only {most}.",
+    "label-limit.missing": "The number of pieces the label allows is not recorded.",
+    "label-limit-mass.pass": "{mass} on the beam; its label allows {most_mass}.",
+    "label-limit-mass.fail": "{mass} on the beam; its label allows only {most_mass}.",
+    "proportion.pass": "Inboard over outboard is {ratio}; at least {least} is asked.",
+    "proportion.fail": "Inboard over outboard is {ratio}; at least {least} is asked.",
+    "proportion.missing": "Inboard over outboard cannot be worked out from what is stated.",
+    "flowable.pass": "Nothing on the beam can flow: {found}.",
+    "flowable.fail": "Flowable material is not counterweight: {found}.",
+    "flowable.missing": "No pieces are recorded on the beam.",
+    "purpose-made.pass": "Made as counterweight: {found}.",
+    "purpose-made.fail": "Not made as counterweight: {found}.",
+    "purpose-made.missing": "No pieces are recorded on the beam.",
+    "marking.pass": "The mass of each piece is known: {found}.",
+    "marking.fail": "The mass of a piece is not known from its stamp: {found}.",
+    "marking.missing": "The mass of each piece is not settled; accepted evidence: {listed}.",
+    "fastening.pass": "The pieces are held: {found}.",
+    "fastening.fail": "The pieces are not held the way the rule asks: {found}.",
+    "fastening.missing": "How the pieces are held is not recorded.",
+    "unlikely.large": "Unlikely: {input} of {value} is above {bound}. Kept as entered.",
+    "unlikely.small": "Unlikely: {input} of {value} is below {bound}. Kept as entered.",
+    # why a check does not apply
+    "na.no-suspension-point": "No suspension point is recorded.",
+    "na.no-counterweight": "Not held by counterweight.",
+    "na.counterweighted": "Held by a counterweighted beam.",
+    "na.no-rule": "No rule set of the basis has a value {value} ({rule_sets}).",
+    "na.beam-length": "The beam's length is not stated, and the backspan was measured.",
+    "na.nothing-questioned": "Every value lies where the trade expects it.",
+    "na.looked-again": "{input} is unusual; {by} looked again.",
+    # what would settle it
+    "need.input": "State {input} ({place}).",
+    "need.evidence": "{input} is {evidence}; accepted: {accepted} ({place}).",
+    "need.confirmation": (
+        "Confirm {value} against the office's own copy of {rule_set} {edition}, {clause}:"
+        " it is only remembered."
+    ),
+    "need.design": "Judge the counterweight by {rule_set} and sign for it.",
+    "need.other-support": "Judge the {kind} and what it bears on, and sign for it.",
+    "need.look-again": "Look at {input} again ({value}) and sign as second reader.",
+    # notes
+    "note.beam-weight-left-out": "The beam's own weight is left out: it does not harm.",
+    "note.beam-weight-harms": "The beam's own weight pulls outboard and is counted.",
+    "note.beam-weight-credited": "The beam's own weight is counted, as {rule_set} allows.",
+    "note.tieback-no-credit": "The tieback is in addition: it gets no credit in tipping.",
+    "note.stall-not-known": (
+        "The stall load is not known: its branch stays open until the maker's value, or a"
+        " qualified person's determination before the lift, is stated."
+    ),
+    "note.stall-at-most": (
+        "Should the hoist stall at the most the rule allows, {cap}, {required} would be"
+        " required; there is {resisting}."
+    ),
+    "note.within-tolerance": "The answer changes within the stated tolerance.",
+    # rule comparison
+    "compare.no-number": "no number to work with",
+    "compare.not-known": "not stated: {inputs}",
+}
+
+MARGINS: dict[str, tuple[str, str]] = {
+    # what is left, and what is short
+    "pieces-spare": ("{value} pieces spare", "{value} pieces short"),
+    "no-number-of-pieces": ("{value} pieces", "no number of pieces on this beam is enough"),
+    "more-reach": ("{value} more reach", "{value} too much reach"),
+    "less-backspan": ("{value} less backspan would do", "{value} too little backspan"),
+    "fulcrum-inboard": (
+        "fulcrum may move {value} inboard",
+        "fulcrum must move {value} outboard",
+    ),
+    "most-rated-load": ("holds a rated load of up to {value}",) * 2,
+    "most-stall-load": ("holds a stall load of up to {value}",) * 2,
+    "hoists-that-do": ("hoists of the kit that would do: {value}",) * 2,
+    "pieces-per-step-us": ("one more inch of reach costs {value} pieces",) * 2,
+    "pieces-per-step-metric": ("10 mm more reach costs {value} pieces",) * 2,
+}
+
+INPUTS: dict[str, str] = {
+    "reach": "reach, fulcrum to suspension line",
+    "backspan": "backspan, fulcrum to centroid of the counterweight",
+    "pieces": "pieces on the beam",
+    "piece_mass": "mass of one piece",
+    "piece_length": "length of beam one row of pieces takes",
+    "piece_kind": "kind of piece",
+    "tail_gap": "tail end to outer end of the stack",
+    "beam_length": "length of the beam",
+    "beam_mass": "mass of the beam",
+    "credited_beam_mass": "mass of the beam",
+    "tip_beyond_line": "suspension line to front end of the beam",
+    "centroid_from_tail": "beam's centroid from its tail end",
+    "rated_load": "rated load of the hoist",
+    "stall_load": "stall load of the hoist",
+    "limiter_trip": "load at which the hoist's limiter cuts power",
+    "hoist_mass": "hoist's own weight over its rated load",
+    "rope_mass": "mass of the suspension line",
+    "bottom_weight": "stabilising weight on the line",
+    "dead_mass": "mass of all that hangs, without people and material",
+    "intended_load": "people, tools and material intended",
+    "fastening": "how the pieces are held",
+    "label": "label of the beam",
+    "label_state": "state of the beam's label",
+    "label_pieces": "pieces the label allows",
+    "label_mass": "counterweight the label allows",
+    "stage": "stage that hangs here",
+    "stage_length": "length of the stage",
+    "from_points": "suspension points of the stage",
+    "support": "support",
+    "suspension_points": "suspension points",
+}
+
+CHECKS: dict[str, str] = {
+    "rig-described": "Rig and supports recorded",
+    "hanging": "Stage on its suspension points",
+    "other-support": "Other supports",
+    "tipping": "Counterweight against tipping",
+    "stall-cap": "Stall load of the hoist",
+    "beam-length": "Room on the beam",
+    "beam-label": "Label of the beam",
+    "beam-proportion": "Inboard against outboard arm",
+    "counterweight-kind": "Kind of counterweight",
+    "counterweight-marking": "Marking of counterweight",
+    "counterweight-fastening": "Fastening of counterweight",
+    "plausible-values": "Unusual values",
+}
+
+NOT_CHECKED: tuple[str, ...] = (
+    "strength and deflection of the beam, its bearing and level",
+    "what the beam bears on: roof, parapet, structure",
+    "suspension lines and their terminations, clips, edges and softeners",
+    "tiebacks and anchors, their papers and dates",
+    "lifelines, fall arrest and its clearance",
+    "independence of a worker's lines of defence",
+    "the stage itself, its people and load, power supply, wind, power lines",
+)
+
+CAUTIONS: tuple[str, ...] = (
+    "This supports the judgement of a qualified or licensed person; it does not replace it.",
+    "Local codes, the maker's manual and the project's own engineer come first.",
+    "It speaks of the configuration named by its code, and of no other.",
+    "Stop, and have it reviewed again, if anything on the roof differs from what is stated here.",
+    "A competent person inspects before every shift and after anything that could matter.",
+)
+
+ONE_LINE_CAUTION = (
+    "Supports a qualified or licensed person's judgement; local codes come first;"
+    " stop if the roof differs."
+)

@@ -1,0 +1,80 @@
+"""From a message with typed values to a sentence, in a language and a style of units."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from backspan.core.errors import BackspanError
+from backspan.core.findings import Margin, Message, MessageValue, Verdict
+from backspan.core.quantities import Amount, Style, display
+from backspan.core.words import english
+
+#: An answer is never told by colour alone: a word and a sign.
+SIGNS: Mapping[Verdict, str] = {
+    Verdict.PASS: "✓",
+    Verdict.FAIL: "✗",
+    Verdict.REFER: "→",
+    Verdict.MISSING: "?",
+}
+
+
+class WordsError(BackspanError, KeyError):
+    """A message without a sentence, or a sentence without one of its values."""
+
+
+def say(message: Message, style: Style) -> str:
+    """The sentence of a message; WordsError when it has none or lacks a value."""
+    return _fill(english.SENTENCES, message.id, dict(message.values), style)
+
+
+def say_margin(margin: Margin, style: Style) -> str:
+    """A margin in words: what is left, or what is short."""
+    pair = english.MARGINS.get(margin.id)
+    if pair is None:
+        raise WordsError(f"margin {margin.id!r} has no words")
+    text = pair[1] if margin.beyond else pair[0]
+    return text.format(value=shown(margin.value, style))
+
+
+def say_input(name: str) -> str:
+    """The trade's words for an input; WordsError when there are none."""
+    if name not in english.INPUTS:
+        raise WordsError(f"input {name!r} has no words")
+    return english.INPUTS[name]
+
+
+def say_check(check: str) -> str:
+    """The title of a check; WordsError when it has none."""
+    if check not in english.CHECKS:
+        raise WordsError(f"check {check!r} has no title")
+    return english.CHECKS[check]
+
+
+def say_verdict(verdict: Verdict) -> str:
+    """Sign and word of an answer."""
+    return f"{SIGNS[verdict]} {verdict}"
+
+
+def shown(value: MessageValue, style: Style) -> str:
+    """A typed value as text in the style asked for."""
+    if isinstance(value, Amount):
+        return display(value.value, value.dimension, style)
+    if isinstance(value, tuple):
+        return ", ".join(value)
+    return str(value)
+
+
+def _fill(
+    sentences: Mapping[str, str], key: str, values: Mapping[str, MessageValue], style: Style
+) -> str:
+    template = sentences.get(key)
+    if template is None:
+        raise WordsError(f"message {key!r} has no sentence")
+    texts = {
+        name: say_input(str(value)) if name == "input" else shown(value, style)
+        for name, value in values.items()
+    }
+    try:
+        return template.format(**texts)
+    except KeyError as error:
+        raise WordsError(f"message {key!r} lacks the value {error}") from error

@@ -1,0 +1,1 @@
+"""Formulas that record themselves, and the text made from what they recorded."""

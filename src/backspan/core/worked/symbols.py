@@ -1,0 +1,89 @@
+"""The nomenclature of formulas: one name, one symbol, one meaning, one dimension.
+
+The symbols are this program's own choice, near those of statics text-books; common practice, no
+source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from backspan.core.quantities import (
+    ACCELERATION,
+    FORCE,
+    LENGTH,
+    MASS,
+    MOMENT,
+    RATIO,
+    Dimension,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Symbol:
+    """What a name stands for in print."""
+
+    name: str
+    symbol: str
+    meaning: str
+    dimension: Dimension
+
+
+def _by_name(*symbols: Symbol) -> Mapping[str, Symbol]:
+    return MappingProxyType({one.name: one for one in symbols})
+
+
+#: Every parameter name of every formula.
+SYMBOLS: Mapping[str, Symbol] = _by_name(
+    # Lengths along the beam
+    Symbol("reach", "a", "fulcrum to suspension line, outboard", LENGTH),
+    Symbol("more_reach", "a_more", "reach added to the reach as built", LENGTH),
+    Symbol("backspan", "b", "fulcrum to centroid of counterweight, inboard", LENGTH),
+    Symbol("beam_length", "L", "full length of the beam as assembled", LENGTH),
+    Symbol("tip_beyond_line", "t", "suspension line to the front end of the beam", LENGTH),
+    Symbol("inboard", "L_in", "fulcrum to the tail end of the beam", LENGTH),
+    Symbol("beam_centroid_inboard", "x_G", "fulcrum to centroid of the beam, inboard", LENGTH),
+    Symbol("centroid_from_tail", "c_G", "tail end to centroid of the beam", LENGTH),
+    # The stack
+    Symbol("piece_length", "l_p", "length of beam that one row of pieces takes", LENGTH),
+    Symbol("stack_length", "l", "length of beam that a group of rows takes", LENGTH),
+    Symbol("length_before", "x_0", "tail end to the inner end of the rows before", LENGTH),
+    Symbol("outer_end", "x_out", "tail end to the outer end of a group of rows", LENGTH),
+    Symbol("centroid", "c_row", "tail end to centroid of a group of rows", LENGTH),
+    Symbol("stack_centroid", "c", "tail end to centroid of the whole stack", LENGTH),
+    Symbol("pieces", "n", "number of pieces", RATIO),
+    Symbol("rows", "n_row", "number of rows of pieces", RATIO),
+    # Masses and forces
+    Symbol("mass", "m", "mass of a thing that is weighed", MASS),
+    Symbol("load", "P", "load at the suspension line that a rule names", FORCE),
+    Symbol("rated_load", "P_r", "rated load of the hoist", FORCE),
+    Symbol("dead_load", "P_D", "weight of all that hangs without people and material", FORCE),
+    Symbol("live_load", "P_L", "weight of people, tools and material on the stage", FORCE),
+    Symbol("hoist_pull", "T_h", "pull of the hoist on its line", FORCE),
+    Symbol("rope_weight", "G_r", "weight of the suspension line below the support", FORCE),
+    Symbol("bottom_weight", "G_b", "weight hung on the line to steady it", FORCE),
+    Symbol("counterweight", "W", "weight of counterweight", FORCE),
+    Symbol("weight_before", "W_0", "weight of the groups before", FORCE),
+    Symbol("piece_weight", "w", "weight of one piece", FORCE),
+    Symbol("beam_weight", "G", "weight of the beam", FORCE),
+    # Moments
+    Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
+    Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),
+    Symbol("resisting", "M_res", "moment that holds the support down", MOMENT),
+    Symbol("demand", "M_d", "moment asked for", MOMENT),
+    Symbol("capacity", "M_c", "moment that is there", MOMENT),
+    Symbol("moment", "S", "moment of the stack about the tail end", MOMENT),
+    Symbol("moment_before", "S_0", "moment of the groups before about the tail end", MOMENT),
+    # Ratios
+    Symbol("factor", "k", "factor that a rule puts on a load", RATIO),
+    Symbol("cap_factor", "k_cap", "most stall load over rated load that a rule allows", RATIO),
+)
+
+#: Every constant that formulas name.
+CONSTANTS: Mapping[str, Symbol] = _by_name(
+    Symbol(
+        "STANDARD_GRAVITY", "g", "standard gravity, 9.80665 m/s2 (3rd CGPM, 1901)", ACCELERATION
+    ),
+)

@@ -1,0 +1,188 @@
+"""Collects the shapes of a drawing while it is made, and keeps its labels apart.
+
+Shapes are given in metres, places of labels in millimetres on paper; a canvas knows both.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from backspan.drawings.dimensions import dimension_lines
+from backspan.drawings.geometry import (
+    Box,
+    angle_of,
+    corners,
+    direction,
+    left_of,
+    moved,
+    readable,
+    text_quad,
+    turned,
+)
+from backspan.drawings.lettering import ASCENT, DESCENT, plain, text_width
+from backspan.drawings.paper import Frame
+from backspan.drawings.placing import Label, Placed, Placer, Spot, around
+from backspan.drawings.scene import (
+    Align,
+    Dimension,
+    Layer,
+    Line,
+    Point,
+    Polygon,
+    Polyline,
+    Shape,
+    Symbol,
+    SymbolName,
+    Text,
+)
+
+TEXT = 2.5
+"""Height of a capital letter in millimetres: the least that survives a copy."""
+
+ARROW = 2.0
+ABOVE_LINE = 1.0
+
+
+class Canvas:
+    """The shapes drawn so far and the labels placed among them."""
+
+    def __init__(self, frame: Frame, area: Box) -> None:
+        """Start a drawing that lies on the sheet as `frame` says and stays within `area`."""
+        self.frame = frame
+        self.placer = Placer(area)
+        self.shapes: list[Shape] = []
+        self._names: list[tuple[Label, Point, tuple[Spot, ...]]] = []
+
+    def add(self, *shapes: Shape) -> None:
+        """Draw shapes; labels will keep off their lines, and never cover a sign or a text."""
+        for shape in shapes:
+            self.shapes.append(shape)
+            if isinstance(shape, Line):
+                self._keep_off((shape.start, shape.end))
+            elif isinstance(shape, Polyline):
+                self._keep_off(shape.points)
+            elif isinstance(shape, Polygon) and shape.outlined:
+                self._keep_off((*shape.points, shape.points[0]))
+            elif isinstance(shape, Symbol) and shape.name is not SymbolName.ARROW:
+                x, y = self.frame.to_paper(shape.at)
+                half = shape.size * 0.5
+                self.placer.block(corners((x - half, y - half, x + half, y + half)))
+            elif isinstance(shape, Text):
+                self.placer.block(text_quad(self._on_paper(shape)))
+
+    def label(
+        self, lines: Sequence[str], target: Point, *, spots: Iterable[Spot] = (), bold: bool = False,
+        layer: Layer = Layer.LABEL,
+    ) -> Placed | None:
+        """Write lines beside `target` (metres), with a leader where they stand away from it."""
+        label = Label(tuple(plain(line) for line in lines), TEXT, layer, bold=bold)
+        at = self.frame.to_paper(target)
+        placed = self.placer.place(label, at, tuple(spots) or tuple(around(at)))
+        if placed is not None:
+            self.shapes += [self._in_drawing(text) for text in placed.texts]
+            self._leader(placed)
+        return placed
+
+    def later(
+        self, lines: Sequence[str], target: Point, *, spots: Iterable[Spot] = (), bold: bool = False
+    ) -> None:
+        """As `label`, but written when all lines are drawn, so that it can keep off them."""
+        label = Label(tuple(plain(line) for line in lines), TEXT, bold=bold)
+        self._names.append((label, target, tuple(spots)))
+
+    def write(self, texts: Iterable[Text]) -> None:
+        """Write texts whose place on paper is settled, and keep their room."""
+        for text in texts:
+            self.placer.block(text_quad(text))
+            self.shapes.append(self._in_drawing(text))
+
+    def write_labels(self) -> None:
+        """Write the labels that waited, in the order they were asked for."""
+        for label, target, spots in self._names:
+            self.label(label.lines, target, spots=spots, bold=label.bold)
+        self._names.clear()
+
+    def arrow(self, layer: Layer, start: Point, end: Point) -> None:
+        """A line with an arrow head at its end."""
+        self.add(Line(layer, start, end))
+        angle = angle_of(direction(start, end))
+        self.shapes.append(Symbol(Layer.LABEL, SymbolName.ARROW, end, ARROW, angle))
+
+    def dimension(
+        self, start: Point, end: Point, *, line_through: Point, angle: float, lines: Sequence[str]
+    ) -> None:
+        """A dimension between two points (metres); its text on the line, or beside it if longer.
+
+        The first line of text stands above the dimension line, the others below it.
+        """
+        drawn = dimension_lines(
+            self.frame.to_paper(start), self.frame.to_paper(end),
+            line_through=self.frame.to_paper(line_through), angle=angle,
+        )
+        self.placer.cross((*drawn.extensions, drawn.line))
+        texts = self._on_line(drawn.line, lines) or self._beside_line(drawn.line, lines)
+        if not texts:
+            return
+        first, *others = (self._in_drawing(text) for text in texts)
+        self.shapes.append(Dimension(Layer.DIMENSION, start, end, line_through, angle, first))
+        self.shapes += others
+
+    def _on_line(self, line: tuple[Point, Point], lines: Sequence[str]) -> tuple[Text, ...]:
+        along = direction(*line)
+        angle = readable(angle_of(along))
+        up = left_of(turned((1.0, 0.0), degrees=angle))
+        middle = ((line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2)
+        texts = []
+        for row, words in enumerate(lines):
+            by = ABOVE_LINE + TEXT * DESCENT if row == 0 else -TEXT * ASCENT * row - ABOVE_LINE / 2
+            at = moved(middle, along=up, by=by)
+            texts.append(
+                Text(Layer.DIMENSION, at, plain(words), TEXT, Align.MIDDLE, angle, masked=True)
+            )
+        room = ((line[1][0] - line[0][0]) ** 2 + (line[1][1] - line[0][1]) ** 2) ** 0.5
+        fits = all(text_width(text.text, height=TEXT) + 2.0 <= room for text in texts)
+        if not fits or not all(self.placer.free(text_quad(text)) for text in texts):
+            return ()
+        self.placer.fix(texts)
+        return tuple(texts)
+
+    def _beside_line(self, line: tuple[Point, Point], lines: Sequence[str]) -> tuple[Text, ...]:
+        along = direction(*line)
+        middle = ((line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2)
+        spots = [
+            Spot(moved(end, along=along, by=sign * 2.5), round(sign * along[0]), round(sign * along[1]))
+            for end, sign in ((line[0], -1.0), (line[1], 1.0))
+        ]
+        spots += [Spot(spot.at, spot.across, spot.up, 4.0 + spot.cost) for spot in around(middle)]
+        label = Label(tuple(plain(words) for words in lines), TEXT, Layer.DIMENSION)
+        near = line[0] if along[0] > 0.0 else line[1]
+        placed = self.placer.place(label, near, spots)
+        if placed is None:
+            return ()
+        self._leader(placed)
+        return placed.texts
+
+    def _leader(self, placed: Placed) -> None:
+        if placed.leader is None:
+            return
+        start, end = (self.frame.to_drawing(point) for point in placed.leader)
+        self.shapes.append(Line(Layer.LABEL, start, end))
+        angle = angle_of(direction(start, end))
+        self.shapes.append(Symbol(Layer.LABEL, SymbolName.ARROW, end, ARROW, angle))
+
+    def _keep_off(self, points: Sequence[Point]) -> None:
+        on_paper = [self.frame.to_paper(point) for point in points]
+        self.placer.cross(zip(on_paper, on_paper[1:], strict=False))
+
+    def _in_drawing(self, text: Text) -> Text:
+        return _text_at(text, self.frame.to_drawing(text.at))
+
+    def _on_paper(self, text: Text) -> Text:
+        return _text_at(text, self.frame.to_paper(text.at))
+
+
+def _text_at(text: Text, at: Point) -> Text:
+    return Text(
+        text.layer, at, text.text, text.height, text.align, text.angle,
+        bold=text.bold, masked=text.masked,
+    )

@@ -1,0 +1,69 @@
+"""The legend: one row for each kind of line and sign that the drawing really uses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from backspan.drawings.canvas import TEXT
+from backspan.drawings.lettering import shortened
+from backspan.drawings.scene import (
+    Hatch,
+    Layer,
+    Line,
+    Point,
+    Polygon,
+    Shape,
+    Symbol,
+    SymbolName,
+    Text,
+)
+from backspan.drawings.symbols import WHITE
+from backspan.drawings.wording import LEGEND_LAYERS, LEGEND_SYMBOLS
+
+ROW = 5.4
+SAMPLE = 12.0
+FILLED = "#e6e6e6"
+
+_BOXED = frozenset({Layer.PARAPET, Layer.OBSTACLE, Layer.COUNTERWEIGHT, Layer.DROP, Layer.STAGE})
+_SYMBOL_LAYER = {SymbolName.FULCRUM: Layer.FULCRUM, SymbolName.CENTROID: Layer.COUNTERWEIGHT}
+
+
+def legend_rows(drawing: Iterable[Shape]) -> tuple[Layer | SymbolName, ...]:
+    """The kinds of line and sign in a drawing that have a row, in the order of the legend."""
+    kept = tuple(drawing)
+    layers = {shape.layer for shape in kept if not isinstance(shape, Symbol | Text)}
+    symbols = {shape.name for shape in kept if isinstance(shape, Symbol)}
+    return (
+        *(layer for layer in LEGEND_LAYERS if layer in layers),
+        *(symbol for symbol in LEGEND_SYMBOLS if symbol in symbols),
+    )
+
+
+def legend(
+    rows: tuple[Layer | SymbolName, ...], *, left: float, right: float, top: float
+) -> tuple[Shape, ...]:
+    """The rows drawn downwards from `top`: a sample and what it stands for."""
+    shapes: list[Shape] = []
+    for place, row in enumerate(rows):
+        middle = top - ROW * (place + 0.5)
+        shapes += _sample(row, (left, middle))
+        words = LEGEND_LAYERS[row] if isinstance(row, Layer) else LEGEND_SYMBOLS[row]
+        at = (left + SAMPLE + 3.0, middle - TEXT / 2)
+        room = right - at[0]
+        shapes.append(Text(Layer.LABEL, at, shortened(words, room=room, height=TEXT), TEXT))
+    return tuple(shapes)
+
+
+def _sample(row: Layer | SymbolName, at: Point) -> tuple[Shape, ...]:
+    x, y = at
+    if isinstance(row, SymbolName):
+        layer = _SYMBOL_LAYER.get(row, Layer.ANCHOR)
+        lift = 1.6 if row is SymbolName.FULCRUM else 0.0
+        return (Symbol(layer, row, (x + SAMPLE / 2, y + lift), 3.6),)
+    if row in _BOXED:
+        box = ((x, y - 1.7), (x + SAMPLE, y - 1.7), (x + SAMPLE, y + 1.7), (x, y + 1.7))
+        fill = FILLED if row is Layer.OBSTACLE else WHITE
+        outline = Polygon(row, box, fill)
+        hatched = row in {Layer.COUNTERWEIGHT, Layer.PARAPET}
+        return (outline, Hatch(row, box, 1.2 if row is Layer.COUNTERWEIGHT else 2.0)) if hatched else (outline,)
+    return (Line(row, (x, y), (x + SAMPLE, y)),)

@@ -1,0 +1,166 @@
+"""The roof plan: building, anchors, drops with their answers, and all rigs in plan."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from backspan.core.findings import Review
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop
+from backspan.core.model.site import Roof
+from backspan.drawings.canvas import Canvas
+from backspan.drawings.edges import backward_edges, roof_named
+from backspan.drawings.geometry import Box, bounds, grown
+from backspan.drawings.legend import legend_rows
+from backspan.drawings.paper import centred, fitting_scale, ratio_to_fit
+from backspan.drawings.plan_building import draw_anchors, draw_building, name_building
+from backspan.drawings.plan_drops import draw_drops
+from backspan.drawings.plan_rig import PlannedBeam, draw_rigs, planned_beams
+from backspan.drawings.scalebar import north_arrow, scale_bar
+from backspan.drawings.scene import Part, Point, Scale, Scene, Shape
+from backspan.drawings.schedule import schedule, schedule_height
+from backspan.drawings.sheet import (
+    SheetContent,
+    SheetSize,
+    TableRow,
+    basis_of,
+    sheet,
+    sheet_size,
+)
+from backspan.drawings.values import length_text
+from backspan.drawings.wording import NOT_REVIEWED, backward_note, no_room_note
+
+AROUND = 34.0
+"""Paper left around the building for the drops, their dimensions and labels, in millimetres."""
+
+FOOT_ROOM = 14.0
+LARGEST = 24.0
+"""No roof is drawn larger than 1/2 in to the foot, or the next metric scale to it."""
+
+
+def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> Scene:
+    """The plan of one roof with every drop on it; `reviews` are by drop id.
+
+    A drop without a review is drawn and said to be not reviewed.
+    Raises DrawingError when the site has no such roof.
+    """
+    roof = roof_named(project, roof_id)
+    drops = tuple(drop for drop in project.drops if drop.roof == roof.id)
+    beams = planned_beams(project, roof, drops, reviews)
+    size = sheet_size(project.units)
+    table = schedule_height(beams, room=size.drawing_area[3] - size.drawing_area[1])
+    canvas = _canvas(project, roof, beams, size, table)
+    _draw(canvas, project, roof, drops, beams, reviews)
+    made = tuple(reviews[drop.id] for drop in drops if drop.id in reviews)
+    scale = canvas.frame.scale
+    content = SheetContent(
+        name=f"Roof plan: {roof.name}",
+        number=f"Plan {roof.id}",
+        scale=scale,
+        pairs=_pairs(project, roof, made),
+        legend=legend_rows(canvas.shapes),
+        basis=basis_of(project, made),
+        table=tuple(_table_row(drop, reviews.get(drop.id)) for drop in drops),
+        notes=_notes(roof, unplaced=len(canvas.placer.unplaced)),
+    )
+    around, parts = sheet(project, content, size)
+    return Scene(
+        title=f"{project.site.name}: roof plan, {roof.name}",
+        description=_description(project, roof, drops, reviews),
+        width=size.width,
+        height=size.height,
+        units=project.units,
+        sheet=(*around, *_foot(project, beams, size, scale, table)),
+        drawing=tuple(canvas.shapes),
+        scale=scale,
+        origin=canvas.frame.origin,
+        dated=max((review.on for review in made), default=None),
+        parts=parts,
+    )
+
+
+def _canvas(
+    project: Project, roof: Roof, beams: tuple[PlannedBeam, ...], size: SheetSize, table: float
+) -> Canvas:
+    """A canvas at the largest standard scale at which the roof fits above the schedule."""
+    left, bottom, right, top = size.drawing_area
+    area = (left + AROUND, bottom + table + FOOT_ROOM + AROUND, right - AROUND, top - AROUND)
+    content = bounds(_extent(roof, beams)) or (0.0, 0.0, 1.0, 1.0)
+    scale = fitting_scale(
+        project.units, least_ratio=ratio_to_fit(content, area), most_detail=LARGEST
+    )
+    return Canvas(centred(scale, content=content, area=area), grown(area, AROUND - 2.0))
+
+
+def _draw(
+    canvas: Canvas,
+    project: Project,
+    roof: Roof,
+    drops: tuple[Drop, ...],
+    beams: tuple[PlannedBeam, ...],
+    reviews: Mapping[str, Review],
+) -> None:
+    draw_building(canvas, roof)
+    draw_drops(canvas, roof, drops, reviews, project.units)
+    draw_rigs(canvas, roof, drops, beams)
+    draw_anchors(canvas, roof)
+    name_building(canvas, roof, project.units)
+    canvas.write_labels()
+
+
+def _extent(roof: Roof, beams: tuple[PlannedBeam, ...]) -> Iterator[Point]:
+    yield from roof.outline
+    for edge in roof.edges:
+        yield from (edge.start, edge.end)
+    for obstacle in roof.obstacles:
+        yield from obstacle.outline
+    yield from (anchor.at for anchor in roof.anchors)
+    for beam in beams:
+        yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
+
+
+def _table_row(drop: Drop, review: Review | None) -> TableRow:
+    if review is None:
+        return TableRow(drop.id, None, "-", "-")
+    return TableRow(drop.id, review.verdict, review.configuration, review.on.isoformat())
+
+
+def _pairs(
+    project: Project, roof: Roof, reviews: tuple[Review, ...]
+) -> tuple[tuple[str, str], ...]:
+    dates = sorted(review.on.isoformat() for review in reviews)
+    reviewed = " to ".join(dict.fromkeys((dates[0], dates[-1]))) if dates else NOT_REVIEWED
+    level = length_text(roof.level.value, project.units)
+    return (("Reviewed", reviewed), ("Configuration", "by drop, above"), ("Roof level", level))
+
+
+def _notes(roof: Roof, *, unplaced: int) -> tuple[str, ...]:
+    notes = [backward_note(backward_edges(roof))] if backward_edges(roof) else []
+    if unplaced:
+        notes.append(no_room_note(unplaced))
+    return tuple(notes)
+
+
+def _foot(
+    project: Project, beams: tuple[PlannedBeam, ...], size: SheetSize, scale: Scale, table: float
+) -> tuple[Shape, ...]:
+    """North arrow, scale bar and schedule, below the plan."""
+    left, bottom, _, top = size.drawing_area
+    at = (left + 6.0, bottom + table)
+    bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0))
+    north = north_arrow((left + 11.0, top - 14.0), clockwise=project.site.north)
+    rows = schedule(project, beams, at=at, height=table) if beams else ()
+    return (*bar, *north, *rows)
+
+
+def _description(
+    project: Project, roof: Roof, drops: tuple[Drop, ...], reviews: Mapping[str, Review]
+) -> str:
+    said = "; ".join(
+        f"{drop.id} {reviews[drop.id].verdict if drop.id in reviews else NOT_REVIEWED}"
+        for drop in drops
+    )
+    return (
+        f"Roof plan of {roof.name} at {project.site.name}, to scale, with {len(roof.anchors)} "
+        f"anchors and {len(drops)} drops. Answers: {said or 'no drops'}."
+    )

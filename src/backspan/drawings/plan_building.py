@@ -1,0 +1,123 @@
+"""What stands there before the rig comes: roof outline, parapets, obstacles, anchors, in plan."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.model.site import Anchor, AnchorStanding, Edge, Obstacle, Parapet, Roof
+from backspan.core.quantities import Style
+from backspan.drawings.canvas import Canvas
+from backspan.drawings.edges import edge_line
+from backspan.drawings.geometry import bounds
+from backspan.drawings.legend import FILLED
+from backspan.drawings.placing import Spot, beside
+from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
+from backspan.drawings.symbols import WHITE
+from backspan.drawings.values import length_text
+from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
+
+ANCHOR_SIZE = 4.0
+HATCH = 2.0
+
+_ANCHOR_SIGN = {
+    AnchorStanding.IN_SERVICE: SymbolName.ANCHOR,
+    AnchorStanding.CONDITIONAL: SymbolName.ANCHOR_CONDITIONAL,
+    AnchorStanding.OUT_OF_SERVICE: SymbolName.ANCHOR_OUT,
+}
+_LABEL_STATIONS = (0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95)
+_LABEL_INWARD = (9.0, 16.0, 26.0, 40.0)
+
+
+def draw_building(canvas: Canvas, roof: Roof) -> None:
+    """The outline of the roof, the walls at its edges, the obstacles on it."""
+    if len(roof.outline) > 1:
+        canvas.add(Polygon(Layer.EXISTING, roof.outline))
+    for edge in roof.edges:
+        canvas.add(*_edge_shapes(edge))
+    for obstacle in roof.obstacles:
+        if obstacle.outline:
+            canvas.add(Polygon(Layer.OBSTACLE, obstacle.outline, FILLED))
+
+
+def draw_anchors(canvas: Canvas, roof: Roof) -> None:
+    """Every anchor as a circle with its id; one that is not in service says so in words."""
+    for anchor in roof.anchors:
+        sign = _ANCHOR_SIGN[anchor.standing]
+        canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
+        canvas.later(_anchor_words(anchor), anchor.at, bold=True)
+
+
+def name_building(canvas: Canvas, roof: Roof, units: Style) -> None:
+    """The words of edges and obstacles."""
+    for obstacle in roof.obstacles:
+        middle = _middle(obstacle.outline)
+        if middle is not None:
+            at = canvas.frame.to_paper(middle)
+            spots = (Spot(at, 0, 0), *_inside_spots(at))
+            canvas.later(_obstacle_words(obstacle, units), middle, spots=spots)
+    for edge in roof.edges:
+        target = edge_line(edge).at(station=edge_line(edge).length / 2)
+        canvas.later(_edge_words(edge, units), target, spots=_edge_spots(canvas, edge))
+
+
+def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
+    line = edge_line(edge)
+    if edge.parapet is None:
+        return (Line(Layer.EXISTING, edge.start, edge.end),)
+    thick = edge.parapet.thickness.value
+    band = (
+        line.at(station=0.0),
+        line.at(station=line.length),
+        line.at(station=line.length, inward=thick),
+        line.at(station=0.0, inward=thick),
+    )
+    return (Polygon(Layer.PARAPET, band, WHITE), Hatch(Layer.PARAPET, band, HATCH))
+
+
+def _edge_words(edge: Edge, units: Style) -> tuple[str, ...]:
+    name = f"Edge {edge.id}" + (f", faces {edge.faces}" if edge.faces else "")
+    if edge.parapet is None:
+        return (name, f"parapet: {NOT_STATED}")
+    return (name, *parapet_words(edge.parapet, units))
+
+
+def parapet_words(parapet: Parapet, units: Style) -> tuple[str, ...]:
+    """Height, thickness and material of a parapet, a line each."""
+    made_of = f" ({parapet.material})" if parapet.material else ""
+    return (
+        f"parapet{made_of} {length_text(parapet.height.value, units)} high,",
+        f"{length_text(parapet.thickness.value, units)} thick",
+    )
+
+
+def _edge_spots(canvas: Canvas, edge: Edge) -> Iterator[Spot]:
+    line = edge_line(edge)
+    side = (-line.outward[0], -line.outward[1])
+    across, up = round(side[0]), round(side[1])
+    for away in _LABEL_INWARD:
+        for place in _LABEL_STATIONS:
+            x, y = canvas.frame.to_paper(line.at(station=line.length * place))
+            at = (x + side[0] * away, y + side[1] * away)
+            yield Spot(at, across, up, away * 0.5 + abs(place - 0.5) * 20.0)
+
+
+def _inside_spots(at: Point) -> Iterator[Spot]:
+    for spot in beside(at, side=(1.0, 0.0)):
+        yield Spot(spot.at, spot.across, spot.up, spot.cost + 6.0)
+
+
+def _obstacle_words(obstacle: Obstacle, units: Style) -> tuple[str, ...]:
+    height = obstacle.height
+    words = f"height {NOT_MEASURED}" if height is None else f"{length_text(height.value, units)} high"
+    return (f"{obstacle.id} {obstacle.name}", words)
+
+
+def _anchor_words(anchor: Anchor) -> tuple[str, ...]:
+    if anchor.standing is AnchorStanding.IN_SERVICE:
+        return (anchor.id,)
+    return (anchor.id, str(anchor.standing))
+
+
+def _middle(outline: tuple[Point, ...]) -> Point | None:
+    box = bounds(outline)
+    return None if box is None else ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)

@@ -1,0 +1,156 @@
+"""The drops along the edges of a roof: numbered strips with their answers, and their widths."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from backspan.core.findings import Review, Verdict
+from backspan.core.model.rigs import Drop
+from backspan.core.model.site import Roof
+from backspan.core.quantities import Style
+from backspan.drawings.canvas import TEXT, Canvas
+from backspan.drawings.edges import EdgeLine, edge_line
+from backspan.drawings.geometry import angle_of, left_of, moved, readable, text_quad, turned
+from backspan.drawings.lettering import plain, text_width
+from backspan.drawings.placing import beside
+from backspan.drawings.scene import Align, Layer, Point, Polygon, Text
+from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
+from backspan.drawings.values import length_text, own_length
+from backspan.drawings.wording import ANSWER, NOT_REVIEWED
+
+GAP = 2.0
+DEPTH = 11.0
+CHAIN = 5.5
+SIGN = 4.0
+TITLE = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class Strip:
+    """A drop in plan: its edge, and how many strips lie between it and the face."""
+
+    drop: Drop
+    line: EdgeLine
+    tier: int
+    verdict: Verdict | None
+
+
+def draw_drops(
+    canvas: Canvas, roof: Roof, drops: Sequence[Drop], reviews: Mapping[str, Review], units: Style
+) -> None:
+    """The strips of all drops of a roof, outside its edges, and a chain of their widths."""
+    for edge in roof.edges:
+        line = edge_line(edge)
+        on_edge = sorted(
+            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
+        )
+        strips = _strips(line, on_edge, reviews)
+        for strip in strips:
+            _draw_strip(canvas, strip)
+        deepest = max((strip.tier for strip in strips), default=0)
+        first = True
+        for strip in strips:
+            if strip.tier == 0:
+                _dimensions(canvas, strip, deepest, units, from_corner=first)
+                first = False
+
+
+def _strips(
+    line: EdgeLine, drops: Sequence[Drop], reviews: Mapping[str, Review]
+) -> tuple[Strip, ...]:
+    ends: list[float] = []
+    strips = []
+    for drop in drops:
+        free = (place for place, end in enumerate(ends) if drop.start >= end - 1e-6)
+        tier = next(free, len(ends))
+        if tier == len(ends):
+            ends.append(0.0)
+        ends[tier] = drop.start + drop.width.value
+        review = reviews.get(drop.id)
+        strips.append(Strip(drop, line, tier, None if review is None else review.verdict))
+    return tuple(strips)
+
+
+def _draw_strip(canvas: Canvas, strip: Strip) -> None:
+    near = canvas.frame.real(GAP + strip.tier * (DEPTH + GAP))
+    far = near + canvas.frame.real(DEPTH)
+    start, end = strip.drop.start, strip.drop.start + strip.drop.width.value
+    corners = tuple(
+        strip.line.at(station=station, inward=-out)
+        for station, out in ((start, near), (end, near), (end, far), (start, far))
+    )
+    canvas.add(Polygon(Layer.DROP, corners, WHITE))
+    middle = strip.line.at(station=(start + end) / 2, inward=-(near + far) / 2)
+    room = canvas.frame.drawn(end - start)
+    if not _name_inside(canvas, strip, middle, room):
+        _name_outside(canvas, strip, middle)
+
+
+def _words(strip: Strip) -> str:
+    return NOT_REVIEWED if strip.verdict is None else ANSWER[strip.verdict]
+
+
+def _name_inside(canvas: Canvas, strip: Strip, middle: Point, room: float) -> bool:
+    """Id in the first row, sign and word in the second, along the strip; False without room."""
+    angle = readable(angle_of(strip.line.along))
+    along = turned((1.0, 0.0), degrees=angle)
+    up = left_of(along)
+    name, words = plain(strip.drop.id), _words(strip)
+    word_room = text_width(words, height=TEXT, bold=True)
+    sign_room = 0.0 if strip.verdict is None else SIGN + 1.5
+    widest = max(text_width(name, height=TITLE, bold=True), sign_room + word_room)
+    if widest + 3.0 > room:
+        return False
+    centre = canvas.frame.to_paper(middle)
+    layer = Layer.LABEL if strip.verdict is None else answer_layer(strip.verdict)
+    left = moved(moved(centre, along=up, by=-3.9), along=along, by=-(sign_room + word_room) / 2)
+    texts = (
+        Text(Layer.LABEL, moved(centre, along=up, by=1.2), name, TITLE, Align.MIDDLE, angle, bold=True),
+        Text(layer, moved(left, along=along, by=sign_room), words, TEXT, Align.START, angle, bold=True),
+    )
+    if not all(canvas.placer.free(text_quad(text)) for text in texts):
+        return False
+    if strip.verdict is not None:
+        on_base = moved(moved(left, along=along, by=SIGN / 2), along=up, by=TEXT / 2)
+        sign = answer_sign(strip.verdict, canvas.frame.to_drawing(on_base), size=SIGN)
+        canvas.add(sign)
+    canvas.write(texts)
+    return True
+
+
+def _name_outside(canvas: Canvas, strip: Strip, middle: Point) -> None:
+    lines = (plain(strip.drop.id), _words(strip))
+    at = canvas.frame.to_paper(middle)
+    spots = tuple(beside(at, side=strip.line.outward, away=DEPTH))
+    layer = Layer.LABEL if strip.verdict is None else answer_layer(strip.verdict)
+    placed = canvas.label(lines, middle, spots=spots, bold=True, layer=layer)
+    if placed is not None and strip.verdict is not None:
+        left, bottom, _, top = placed.box
+        beside_words = (left - SIGN / 2 - 0.8, (bottom + top) / 2)
+        canvas.add(answer_sign(strip.verdict, canvas.frame.to_drawing(beside_words), size=SIGN))
+
+
+def _dimensions(
+    canvas: Canvas, strip: Strip, deepest: int, units: Style, *, from_corner: bool
+) -> None:
+    out = canvas.frame.real(GAP + (deepest + 1) * (DEPTH + GAP) + CHAIN)
+    start, end = strip.drop.start, strip.drop.start + strip.drop.width.value
+    spans = [(start, end)]
+    if from_corner and start > 0.0:
+        spans.insert(0, (0.0, start))
+    far = canvas.frame.real(GAP + (deepest + 1) * (DEPTH + GAP))
+    for first, last in spans:
+        canvas.dimension(
+            strip.line.at(station=first, inward=-far),
+            strip.line.at(station=last, inward=-far),
+            line_through=strip.line.at(station=first, inward=-out),
+            angle=angle_of(strip.line.along),
+            lines=(_width_text(canvas, last - first, units),),
+        )
+
+
+def _width_text(canvas: Canvas, width: float, units: Style) -> str:
+    both = length_text(width, units)
+    fits = text_width(both, height=TEXT) + 2.0 <= canvas.frame.drawn(width)
+    return both if fits else own_length(width, units)

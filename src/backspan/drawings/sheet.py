@@ -1,0 +1,195 @@
+"""The paper around a drawing: size, border, the column with title block, basis and caution."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from backspan.core.findings import BasisLine, Review, Verdict
+from backspan.core.model.project import Project
+from backspan.core.quantities import Style
+from backspan.drawings.flow import HEADING, Flow
+from backspan.drawings.geometry import Box, corners
+from backspan.drawings.legend import ROW, legend
+from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
+from backspan.drawings.tables import answer_columns, table
+from backspan.drawings.wording import (
+    ANSWER_MEANS,
+    BRACKETS,
+    CAUTION,
+    CAUTION_HEAD,
+    DASHED,
+    NOT_STATED,
+)
+
+MARGIN = 8.0
+COLUMN = 98.0
+INNER = 3.0
+
+
+@dataclass(frozen=True, slots=True)
+class SheetSize:
+    """A sheet, landscape, in millimetres: ANSI B (ASME Y14.1) or A3 (ISO 216)."""
+
+    width: float
+    height: float
+    name: str
+
+    @property
+    def drawing_area(self) -> Box:
+        """The paper left for the drawing."""
+        return (MARGIN, MARGIN, self.width - MARGIN - COLUMN, self.height - MARGIN)
+
+    @property
+    def column(self) -> Box:
+        """The column at the right."""
+        right = self.width - MARGIN
+        return (right - COLUMN, MARGIN, right, self.height - MARGIN)
+
+
+ANSI_B = SheetSize(431.8, 279.4, "11 x 17 in")
+A3 = SheetSize(420.0, 297.0, "A3")
+
+
+def sheet_size(units: Style) -> SheetSize:
+    """The sheet of a project, by its units."""
+    return A3 if units is Style.METRIC else ANSI_B
+
+
+@dataclass(frozen=True, slots=True)
+class TableRow:
+    """One drop in the column's table: id, answer, configuration code, date of the review."""
+
+    drop: str
+    verdict: Verdict | None
+    configuration: str
+    on: str
+
+
+@dataclass(frozen=True, slots=True)
+class SheetContent:
+    """What the column of a sheet says."""
+
+    name: str
+    number: str
+    scale: Scale
+    pairs: tuple[tuple[str, str], ...]
+    legend: tuple[Layer | SymbolName, ...]
+    basis: tuple[BasisLine, ...]
+    verdict: Verdict | None = None
+    table: tuple[TableRow, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+def basis_of(project: Project, reviews: tuple[Review, ...]) -> tuple[BasisLine, ...]:
+    """The rule sets the reviews were made on; those of the project where there is no review."""
+    lines: dict[tuple[str, str], BasisLine] = {}
+    for review in reviews:
+        for line in review.basis:
+            lines.setdefault((line.rule_set, line.edition), line)
+    if not lines:
+        for choice in project.basis.tipping:
+            readings = tuple((one.value, one.reading) for one in choice.readings)
+            line = BasisLine("tipping", choice.rule_set, choice.edition, "", readings)
+            lines.setdefault((choice.rule_set, choice.edition), line)
+    return tuple(lines.values())
+
+
+def sheet(
+    project: Project, content: SheetContent, size: SheetSize
+) -> tuple[tuple[Shape, ...], tuple[Part, ...]]:
+    """The shapes of the sheet around a drawing, and its parts for a small screen."""
+    left, bottom, right, top = size.column
+    border = Polygon(
+        Layer.SHEET, corners((MARGIN, MARGIN, size.width - MARGIN, size.height - MARGIN))
+    )
+    shapes: list[Shape] = [border, Line(Layer.SHEET, (left, bottom), (left, top))]
+    tall = top - _title(project, content, size, top).y
+    title_top = bottom + INNER + tall
+    title = _title(project, content, size, title_top)
+    upper = _upper(content, size, top - INNER, title_top)
+    shapes += [*upper.shapes, Line(Layer.SHEET, (left, title_top), (right, title_top))]
+    shapes += title.shapes
+    parts = (
+        Part("drawing-area", content.name, size.drawing_area),
+        Part("title-block", "Title block, basis and caution", size.column),
+    )
+    return tuple(shapes), parts
+
+
+def _flow(size: SheetSize, top: float) -> Flow:
+    left, _, right, _ = size.column
+    return Flow(left=left + INNER, right=right - INNER, top=top)
+
+
+def _title(project: Project, content: SheetContent, size: SheetSize, top: float) -> Flow:
+    """The title block proper; its height depends on its texts only."""
+    flow = _flow(size, top)
+    site = project.site
+    flow.space(1.6)
+    flow.paragraph(site.name, height=3.6, bold=True, most=2)
+    flow.paragraph(site.place, most=2)
+    if site.invented:
+        flow.paragraph(f"Invented: {site.invented}", bold=True, most=3)
+    flow.rule()
+    flow.paragraph(content.name, height=3.6, bold=True, most=2)
+    if content.verdict is not None:
+        flow.answer(content.verdict, ANSWER_MEANS[content.verdict])
+    for label, value in content.pairs:
+        flow.pair(label, value)
+    flow.pair("Scale", f"{content.scale.text} on {size.name}")
+    flow.pair("Owner", site.owner or NOT_STATED)
+    flow.pair("Prepared by", project.prepared_by or NOT_STATED)
+    flow.pair("Project no.", project.number or NOT_STATED)
+    flow.pair("Sheet", content.number)
+    return flow
+
+
+def _upper(content: SheetContent, size: SheetSize, top: float, floor: float) -> Flow:
+    """Legend, answers, basis and caution; the table is cut where the column has no more room."""
+    flow = _flow(size, top)
+    rest = _lower(content, size, 0.0)
+    room_for_table = (top - floor) - _legend_height(content) + rest.y
+    flow.heading("Legend")
+    flow.shapes += legend(content.legend, left=flow.left, right=flow.right, top=flow.y)
+    flow.space(ROW * len(content.legend))
+    _table(flow, content.table, room=room_for_table)
+    flow.shapes += _lower(content, size, flow.y).shapes
+    return flow
+
+
+def _legend_height(content: SheetContent) -> float:
+    return ROW * len(content.legend) + HEADING * 1.65
+
+
+def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:
+    flow = _flow(size, top)
+    flow.rule()
+    flow.heading("Basis")
+    for line in content.basis[:5]:
+        words = f"{line.rule_set}, edition {line.edition}"
+        flow.paragraph(f"{words}: {line.title}" if line.title else words, most=2)
+        for value, reading in line.readings[:2]:
+            flow.paragraph(f"{value}: {reading}", indent=3.0, most=1)
+    if len(content.basis) > 5:  # noqa: PLR2004 - what the column holds
+        flow.paragraph(f"and {len(content.basis) - 5} more, see the report of each drop")
+    flow.rule()
+    flow.heading(CAUTION_HEAD)
+    flow.paragraph(CAUTION)
+    for note in (BRACKETS, *((DASHED,) if Layer.NOT_KNOWN in content.legend else ()), *content.notes):
+        flow.paragraph(note, most=3)
+    return flow
+
+
+def _table(flow: Flow, rows: tuple[TableRow, ...], *, room: float) -> None:
+    """Answers of the drops, as many as there is room for, and how many are left out."""
+    if not rows:
+        return
+    flow.rule()
+    flow.heading("Answers")
+    cells = [(row.drop, row.verdict, row.configuration, row.on) for row in rows]
+    shapes, height = table(
+        answer_columns(flow.room), cells, left=flow.left, top=flow.y, room=room - HEADING * 2.5,
+        more="see the section of each drop",
+    )
+    flow.shapes += shapes
+    flow.space(height)

@@ -1,0 +1,89 @@
+"""Tables on a sheet: the answers of the drops, and the rigging schedule."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from backspan.core.findings import Verdict
+from backspan.drawings.canvas import TEXT
+from backspan.drawings.lettering import shortened
+from backspan.drawings.scene import Layer, Line, Shape, Text
+from backspan.drawings.symbols import answer_layer, answer_sign
+from backspan.drawings.wording import ANSWER, NOT_REVIEWED
+
+ROW = 5.2
+SIGN = 3.4
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """A column of a table: its heading and its width in millimetres."""
+
+    heading: str
+    width: float
+
+
+Cell = str | Verdict | None
+"""A text, an answer, or None where something was not reviewed."""
+
+
+def table(
+    columns: Sequence[Column],
+    rows: Sequence[Sequence[Cell]],
+    *,
+    left: float,
+    top: float,
+    room: float,
+    more: str,
+) -> tuple[tuple[Shape, ...], float]:
+    """A table from `top` down within `room`, and its height.
+
+    Rows that find no room are counted in a last line, with the words of `more`.
+    """
+    fit = max(int(room / ROW) - 1, 1)
+    shown = rows if len(rows) <= fit else rows[: max(fit - 1, 0)]
+    shapes: list[Shape] = []
+    width = sum(column.width for column in columns)
+    shapes += _row(columns, [column.heading for column in columns], left, top, bold=True)
+    shapes.append(Line(Layer.SHEET, (left, top - ROW), (left + width, top - ROW)))
+    y = top - ROW
+    for row in shown:
+        shapes += _row(columns, row, left, y, bold=False)
+        y -= ROW
+    if len(shown) < len(rows):
+        at = (left, y - ROW + (ROW - TEXT) / 2)
+        words = shortened(f"and {len(rows) - len(shown)} more: {more}", room=width, height=TEXT)
+        shapes.append(Text(Layer.LABEL, at, words, TEXT))
+        y -= ROW
+    return tuple(shapes), top - y
+
+
+def _row(
+    columns: Sequence[Column], cells: Sequence[Cell], left: float, top: float, *, bold: bool
+) -> list[Shape]:
+    shapes: list[Shape] = []
+    base = top - ROW + (ROW - TEXT) / 2
+    x = left
+    for column, cell in zip(columns, cells, strict=True):
+        room = column.width - 1.5
+        if isinstance(cell, Verdict):
+            shapes.append(answer_sign(cell, (x + SIGN / 2, top - ROW / 2), size=SIGN))
+            at = (x + SIGN + 1.2, base)
+            shapes.append(Text(answer_layer(cell), at, ANSWER[cell], TEXT, bold=True))
+        else:
+            words = NOT_REVIEWED if cell is None else cell
+            text = shortened(words, room=room, height=TEXT, bold=bold)
+            shapes.append(Text(Layer.LABEL, (x, base), text, TEXT, bold=bold))
+        x += column.width
+    return shapes
+
+
+def answer_columns(width: float) -> tuple[Column, ...]:
+    """The columns of the answers, as wide together as `width`."""
+    return (
+        Column("Drop", 0.17 * width),
+        Column("Answer", 0.26 * width),
+        Column("Configuration", 0.33 * width),
+        Column("Reviewed", 0.24 * width),
+    )

@@ -1,0 +1,128 @@
+"""Values as a drawing prints them: both unit systems, evidence beside, "not measured" where none."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from backspan.core.findings import Finding, InputUsed, Review, Verdict
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.quantities import FORCE, LENGTH, MASS, Amount, Dimension, Style, display
+
+METRES_FROM = 10.0
+INCH = 0.0254
+SIXTEENTH = INCH / 16
+
+_WORST_FIRST = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """A length as a drawing uses it: in SI, with what makes it believable.
+
+    `worked_out` is True where a finding gave it and nobody measured it.
+    """
+
+    value: float
+    evidence: Evidence | None = None
+    tolerance: float | None = None
+    worked_out: bool = False
+
+
+def known(stated: StatedValue[float] | None) -> Known | None:
+    """A stated length; None where it is not stated."""
+    if stated is None:
+        return None
+    return Known(stated.value, stated.evidence, stated.tolerance)
+
+
+def findings_on(review: Review | None, point: str) -> tuple[Finding, ...]:
+    """The findings on one suspension point, whichever part of it they look at."""
+    if review is None:
+        return ()
+    wanted = ("suspension_points", point)
+    return tuple(
+        finding
+        for finding in review.findings
+        if any(pair == wanted for pair in zip(finding.place, finding.place[1:], strict=False))
+    )
+
+
+def worked_out_backspan(findings: tuple[Finding, ...]) -> Known | None:
+    """The backspan that a tipping or beam-length finding worked out or used; None without one."""
+    for check in ("tipping", "beam-length"):
+        for finding in findings:
+            if finding.check == check:
+                found = _input(finding.inputs, "backspan") or _step(finding, "backspan_to_stack")
+                if found is not None:
+                    return found
+    return None
+
+
+def _input(inputs: tuple[InputUsed, ...], name: str) -> Known | None:
+    for one in inputs:
+        amount = one.stated
+        if one.name == name and isinstance(amount, Amount) and amount.dimension == LENGTH:
+            return Known(amount.value, one.evidence, None, worked_out=True)
+    return None
+
+
+def _step(finding: Finding, formula: str) -> Known | None:
+    for step in finding.steps:
+        if step.formula == formula:
+            return Known(step.value, worked_out=True)
+    return None
+
+
+def answer_of(findings: tuple[Finding, ...], check: str) -> Verdict | None:
+    """The answer of one check over all rule sets, the worst first; None where it did not run."""
+    found = {finding.verdict for finding in findings if finding.check == check}
+    return next((verdict for verdict in _WORST_FIRST if verdict in found), None)
+
+
+def length_text(value: float, style: Style) -> str:
+    """A length in both systems, the project's own first: `5'-6" [1,676 mm]`."""
+    return f"{own_length(value, style)} [{_other_length(value, style)}]"
+
+
+def own_length(value: float, style: Style) -> str:
+    """A length in the project's own system, not rounded more than the program rounds anywhere."""
+    if style is Style.METRIC and abs(value) < METRES_FROM:
+        return display(value, LENGTH, style, unit="mm")
+    return display(value, LENGTH, style)
+
+
+def _other_length(value: float, style: Style) -> str:
+    # The second figure is for reading only, so it is rounded to what a tape shows.
+    if style is Style.METRIC:
+        return display(round(value / SIXTEENTH) * SIXTEENTH, LENGTH, Style.US)
+    rounded = round(value, 3)
+    if abs(value) < METRES_FROM:
+        return display(rounded, LENGTH, Style.METRIC, unit="mm")
+    return display(round(value, 2), LENGTH, Style.METRIC)
+
+
+def force_text(value: float, style: Style) -> str:
+    """A force in both systems, the project's own first."""
+    return _both(value, FORCE, style)
+
+
+def mass_text(value: float, style: Style) -> str:
+    """A mass in both systems, the project's own first."""
+    return _both(value, MASS, style)
+
+
+def _both(value: float, dimension: Dimension, style: Style) -> str:
+    other = Style.US if style is Style.METRIC else Style.METRIC
+    return f"{display(value, dimension, style)} [{display(value, dimension, other, digits=3)}]"
+
+
+def evidence_text(value: Known, style: Style) -> str:
+    """What stands behind a value: "measured ± 1/4 in", "told", "worked out, not measured"."""
+    if value.worked_out:
+        return "worked out, not measured"
+    words = "evidence not stated" if value.evidence is None else str(value.evidence)
+    if value.evidence in {Evidence.TOLD, Evidence.ASSUMED}:
+        words = f"{words}, not measured"
+    if value.tolerance:
+        words = f"{words} ±{own_length(value.tolerance, style)}"
+    return words

@@ -1,0 +1,1 @@
+"""Files in and out: reading and checking project files, writing what was asked for."""

@@ -1,0 +1,173 @@
+"""The only room that opens files: projects, confirmations and rule sets in, results out."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+import secrets
+from collections.abc import Callable
+from dataclasses import dataclass
+from importlib import resources
+from pathlib import Path
+from typing import TypeVar
+
+from backspan.core.errors import BackspanError
+from backspan.core.model.basis import Confirmation
+from backspan.core.model.project import Project
+from backspan.core.rules.loader import load as load_rule_set
+from backspan.core.rules.selected import RuleLibrary
+
+T = TypeVar("T")
+
+
+class FileError(BackspanError, OSError):
+    """A file or folder that cannot be used as asked: which one, why, and what would do."""
+
+    def __init__(self, path: Path, *, found: str, expected: str) -> None:
+        self.path = path
+        self.found = found
+        self.expected = expected
+        super().__init__(f"{path}: {found}; expected {expected}")
+
+    def __str__(self) -> str:
+        return f"{self.path}: {self.found}; expected {self.expected}"
+
+
+def load(path: Path | str) -> Project:
+    """The project written in the file at `path`.
+
+    Raises FileError where there is no file to read, and ProjectError, with every problem and its
+    place, where the file is no sound project.
+    """
+    from backspan.exchange.parse import parse_project
+
+    return _parsed(Path(path), parse_project)
+
+
+def load_confirmations(path: Path | str) -> tuple[Confirmation, ...]:
+    """The confirmations of rule values that an office keeps in the file at `path`.
+
+    Raises FileError and ProjectError as `load` does.
+    """
+    from backspan.exchange.parse import parse_confirmations
+
+    return _parsed(Path(path), parse_confirmations)
+
+
+def load_rule_library() -> RuleLibrary:
+    """Every rule set that comes with the program, in the order of text and edition.
+
+    Raises RuleError where one of them is not as it must be.
+    """
+    folders = sorted(
+        (folder for folder in resources.files("backspan.rulesets").iterdir() if folder.is_dir()),
+        key=lambda folder: folder.name,
+    )
+    files = [
+        (f"{folder.name}/{file.name}", file)
+        for folder in folders
+        for file in sorted(folder.iterdir(), key=lambda file: file.name)
+        if file.name.endswith(".toml")
+    ]
+    return RuleLibrary(
+        tuple(load_rule_set(file.read_text(encoding="utf-8"), origin) for origin, file in files)
+    )
+
+
+def write_text(path: Path, content: str) -> None:
+    """Write `content` to `path` in UTF-8: whole, or not at all. Lines end as they are given.
+
+    Raises FileError, and leaves what was there, where it cannot be written.
+    """
+    write_bytes(path, content.encode("utf-8"))
+
+
+def write_bytes(path: Path, content: bytes) -> None:
+    """Write `content` to `path`: whole, or not at all.
+
+    Raises FileError, and leaves what was there, where it cannot be written.
+    """
+    part = path.parent / f".{secrets.token_hex(8)}.part"
+    try:
+        with part.open("xb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        part.replace(path)
+    except OSError as error:
+        _discard(part)
+        expected = "a file that can be written"
+        raise FileError(path, found=_reason(error), expected=expected) from error
+    except BaseException:
+        _discard(part)
+        raise
+
+
+@dataclass(frozen=True, slots=True)
+class OutputFolder:
+    """A folder for results; it is made and tried before any work is done.
+
+    Raises FileError where it cannot be made or written to.
+    """
+
+    path: Path
+
+    def __post_init__(self) -> None:
+        try:
+            self.path.mkdir(parents=True, exist_ok=True)
+            trial = self.path / f".{secrets.token_hex(4)}.trial"
+            trial.write_bytes(b"")
+            trial.unlink()
+        except OSError as error:
+            expected = "a folder that can be written to"
+            raise FileError(self.path, found=_reason(error), expected=expected) from error
+
+    def write_text(self, name: str, content: str) -> Path:
+        """Write the file `name` of the folder; the path it has now. Raises FileError."""
+        return self.write_bytes(name, content.encode("utf-8"))
+
+    def write_bytes(self, name: str, content: bytes) -> Path:
+        """Write the file `name` of the folder; the path it has now. Raises FileError."""
+        path = self.path / name
+        if path.parent != self.path or name in ("", ".", ".."):
+            raise FileError(path, found="a name that leads elsewhere", expected="a file name alone")
+        write_bytes(path, content)
+        return path
+
+
+def _parsed(path: Path, parse: Callable[[str, str], T]) -> T:
+    from backspan.exchange.parse.text import decoded
+
+    return parse(decoded(_content(path), str(path)), str(path))
+
+
+def _content(path: Path) -> bytes:
+    """The bytes of a file, and no more of a huge one than shows that it is too large."""
+    from backspan.exchange.parse.text import MOST_BYTES
+
+    expected = "a text file that can be read"
+    try:
+        if path.is_dir():
+            found = "a folder"
+        elif path.exists() and not path.is_file():
+            found = "no ordinary file"
+        else:
+            with path.open("rb") as file:
+                return file.read(MOST_BYTES + 1)
+    except (OSError, ValueError) as error:
+        raise FileError(path, found=_reason(error), expected=expected) from error
+    raise FileError(path, found=found, expected=expected)
+
+
+def _discard(part: Path) -> None:
+    # Whatever stopped the writing is what the caller is told, not that tidying up failed too.
+    with contextlib.suppress(OSError):
+        part.unlink()
+
+
+def _reason(error: OSError | ValueError) -> str:
+    """Why the system refused, in its own words and without its numbers."""
+    if isinstance(error, FileNotFoundError):
+        return "no such file or folder"
+    words = getattr(error, "strerror", None) or str(error)
+    return str(words).lower()

@@ -1,0 +1,93 @@
+"""Records made ready for the types of the model, and what those types do not tell.
+
+Unknown keys, ids, dates and whole numbers are judged here, before the types are.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from backspan.core.model.basis import Confirmation
+from backspan.core.model.evidence import StatedValue, Statement
+from backspan.core.model.identifiers import Path, near
+from backspan.core.model.rigs import PieceGroup
+from backspan.core.model.site import Anchor
+from backspan.core.wire.hints import bare, fields_of, record_class
+from backspan.exchange.parse.dates import DATE, DATE_OR_TIME, why_no_date
+from backspan.exchange.parse.problems import shown
+from backspan.exchange.parse.shape import is_stated, item_hint, keys_of
+from backspan.exchange.parse.tree import Flaw
+
+ID_PATTERN = "^[A-Za-z0-9_-]{1,24}$"
+WHOLE_PATTERN = "^[+-]?[0-9]{1,9}$"
+
+_ID = re.compile(ID_PATTERN)
+_WHOLE = re.compile(WHOLE_PATTERN)
+_TIMES = {(Statement, "at"), (StatedValue, "at"), (Confirmation, "at")}
+_DATES = {(Anchor, "inspected"), (Anchor, "certified")}
+_AT_LEAST_ONE = {(PieceGroup, "per_row")}
+
+
+def is_date(record: Any, name: str) -> bool:
+    """Whether the field `name` of a record class is a date, with or without a time."""
+    return (record, name) in _DATES or is_time(record, name)
+
+
+def is_time(record: Any, name: str) -> bool:
+    """Whether the field `name` of a record class is a date that may have a time."""
+    return (record, name) in _TIMES
+
+
+def prepared(data: Any, hint: Any, path: Path, flaws: list[Flaw]) -> Any:
+    """`data` with every short form written out and unknown keys left out; flaws are added.
+
+    `reach: 18 in` becomes `reach: {value: 18 in, text: 18 in}`.
+    """
+    inner = bare(hint)
+    if is_stated(inner) and isinstance(data, str):
+        data = {"value": data}
+    if isinstance(data, dict) and record_class(inner) is not None:
+        return _record(data, inner, path, flaws)
+    if isinstance(data, list):
+        return [
+            prepared(item, item_hint(inner, index), (*path, index), flaws)
+            for index, item in enumerate(data)
+        ]
+    if inner is int and isinstance(data, str) and not _WHOLE.fullmatch(data):
+        flaws.append(Flaw(path, shown(data), "a whole number, such as 12"))
+    return data
+
+
+def _record(data: dict[str, Any], hint: Any, path: Path, flaws: list[Flaw]) -> dict[str, Any]:
+    hints = {one.name: one.hint for one in fields_of(hint)}
+    known = keys_of(hint)
+    ready = {}
+    for name, value in data.items():
+        own = (*path, name)
+        if name in known:
+            flaws.extend(_flaws_of_field(record_class(hint), name, value, own))
+            ready[name] = prepared(value, hints[name], own, flaws)
+        else:
+            expected = near(name, known, what="keys of this record")
+            flaws.append(Flaw(own, f"the unknown key {shown(name)}", expected, at_key=True))
+    if is_stated(hint):
+        written = data.get("value")
+        ready["text"] = written if isinstance(written, str) else ""
+    return ready
+
+
+def _flaws_of_field(cls: Any, name: str, value: Any, path: Path) -> Iterator[Flaw]:
+    if not isinstance(value, str):
+        return
+    if name == "id" and not _ID.fullmatch(value):
+        yield Flaw(path, shown(value), "1 to 24 letters, digits, - or _")
+    if is_date(cls, name):
+        with_time = is_time(cls, name)
+        reason = why_no_date(value, with_time=with_time)
+        if reason is not None:
+            expected = DATE_OR_TIME if with_time else DATE
+            yield Flaw(path, f"{shown(value)}, {reason}", expected)
+    if (cls, name) in _AT_LEAST_ONE and _WHOLE.fullmatch(value) and int(value) < 1:
+        yield Flaw(path, shown(value), "a whole number of at least 1")

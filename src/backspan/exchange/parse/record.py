@@ -1,0 +1,60 @@
+"""A tree to one record of the model, or one error that holds everything wrong with it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from typing import TypeVar, cast
+
+from backspan.core.model.identifiers import Path, ReferenceProblem
+from backspan.exchange.parse.fields import prepared
+from backspan.exchange.parse.outline import outline
+from backspan.exchange.parse.problems import ProjectError
+from backspan.exchange.parse.tree import Flaw, Tree
+from backspan.exchange.parse.types import checked_types
+
+T = TypeVar("T")
+_Search = Callable[[T], Iterable[ReferenceProblem]]
+
+
+def read_record(tree: Tree, cls: type[T], *, names: _Search[T], places: _Search[T]) -> T:
+    """The instance of `cls` that `tree` holds.
+
+    `names` finds names that lead nowhere, also in a record whose values are not all sound;
+    `places` finds contradictions of values, in a sound one. Raises ProjectError with all problems.
+    """
+    flaws = list(tree.flaws)
+    ready = prepared(tree.data, cls, (), flaws)
+    told = {tree.nearest(flaw.path) for flaw in flaws}
+    record, wrong = checked_types(ready, cls, tree)
+    flaws += [flaw for flaw in wrong if flaw.path not in told]
+    if record is not None:
+        references = [*names(record), *places(record)]
+    else:
+        references = list(names(cast("T", outline(ready, cls))))
+    flaws += [_flaw(one, tree) for one in references if not _explained(one, flaws)]
+    if flaws:
+        problems = [tree.problem(flaw) for flaw in flaws]
+        raise ProjectError(sorted(problems, key=lambda one: (one.line, one.column, one.path)))
+    return cast("T", record)
+
+
+def _flaw(problem: ReferenceProblem, tree: Tree) -> Flaw:
+    expected = problem.expected
+    if problem.first is not None:
+        line = tree.places[tree.nearest(problem.first)].line
+        expected += f"; the first stands in line {line}"
+    return Flaw(problem.path, problem.found, expected)
+
+
+def _explained(problem: ReferenceProblem, flaws: list[Flaw]) -> bool:
+    """Whether the name is absent only because the list it belongs to could not be read."""
+    return any(_hides(flaw, lists) for lists in problem.looked_in for flaw in flaws)
+
+
+def _hides(flaw: Flaw, names: Path) -> bool:
+    """Whether `flaw` may keep an id out of the list at path `names`."""
+    around = flaw.path == names[: len(flaw.path)]
+    misspelt = flaw.at_key and flaw.path[:-1] in (names[:-1], names[:-2])
+    within = flaw.path[: len(names)] == names
+    item = within and (len(flaw.path) == len(names) + 1 or flaw.path[len(names) + 1 :] == ("id",))
+    return around or misspelt or item

@@ -1,0 +1,122 @@
+"""The JSON Schema of a project file, for editors that check and complete while one types.
+
+It says what the parser says, as far as a schema can: unit texts, ids that lead nowhere and places
+outside an edge are only found by the program.
+"""
+
+from __future__ import annotations
+
+import inspect
+import typing
+from typing import Any
+
+from backspan.core.model.evidence import ShortForm, Sign
+from backspan.core.model.project import FORMAT, Project
+from backspan.core.quantities import RATIO, Dimension
+from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
+from backspan.exchange.parse.dates import DATE, DATE_OR_TIME
+from backspan.exchange.parse.fields import ID_PATTERN, WHOLE_PATTERN, is_date, is_time
+from backspan.exchange.parse.shape import is_stated, is_word, keys_of, quantity, signed
+
+_Schema = dict[str, Any]
+
+
+def project_schema() -> _Schema:
+    """JSON Schema (2020-12) of the project file, as plain data."""
+    definitions: dict[str, _Schema] = {}
+    top = _record(Project, definitions)
+    top["properties"]["format"] = {
+        "enum": [FORMAT, str(FORMAT)],
+        "description": "The number of this file format.",
+    }
+    return {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "backspan project file",
+        **top,
+        "$defs": dict(sorted(definitions.items())),
+    }
+
+
+def _schema(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    dimension = marker(hint, Dimension)
+    inner = bare(hint)
+    if dimension is not None:
+        return _quantity(dimension)
+    if is_stated(inner):
+        return _stated(hint, definitions)
+    if record_class(inner) is not None:
+        return _reference(inner, definitions)
+    if typing.get_origin(inner) is tuple:
+        return _list(inner, definitions)
+    return {"enum": [str(word) for word in inner]} if is_word(inner) else _plain(inner)
+
+
+def _plain(hint: Any) -> _Schema:
+    # An editor reads 12 as a number and "12" as text; the parser takes both.
+    if hint is int:
+        return {"type": ["integer", "string"], "pattern": WHOLE_PATTERN}
+    return {"type": ["string", "number"]}
+
+
+def _reference(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    name: str = hint.__name__
+    if name not in definitions:
+        definitions[name] = _record(hint, definitions)
+    return {"$ref": f"#/$defs/{name}"}
+
+
+def _quantity(dimension: Dimension) -> _Schema:
+    return {
+        "type": ["string", "number"] if dimension == RATIO else "string",
+        "description": quantity(dimension),
+        "examples": list(dimension.forms),
+    }
+
+
+def _stated(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    """A value alone, or a record of it with tolerance and evidence."""
+    inner = bare(hint)
+    alone = _schema(typing.get_args(inner)[0], definitions)
+    short = marker(hint, ShortForm)
+    sign = short.sign if short is not None else Sign.ANY
+    if sign is not Sign.ANY:
+        alone["description"] = signed(alone.get("description", "a whole number"), sign)
+    return {"anyOf": [alone, _record(inner, definitions)]}
+
+
+def _list(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    item = repeated(hint)
+    if item is not None:
+        return {"type": "array", "items": _schema(item, definitions)}
+    items = typing.get_args(hint)
+    return {
+        "type": "array",
+        "prefixItems": [_schema(item, definitions) for item in items],
+        "items": False,
+        "minItems": len(items),
+    }
+
+
+def _record(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    record = record_class(hint)
+    keys = keys_of(hint)
+    hints = {one.name: one.hint for one in fields_of(hint)}
+    return {
+        "type": "object",
+        "description": _first_paragraph(record),
+        "properties": {key: _field(record, key, hints[key], definitions) for key in keys},
+        "required": [one.name for one in fields_of(hint) if one.required],
+        "additionalProperties": False,
+    }
+
+
+def _field(record: Any, name: str, hint: Any, definitions: dict[str, _Schema]) -> _Schema:
+    if name == "id":
+        return {"type": ["string", "integer"], "pattern": ID_PATTERN}
+    if is_date(record, name):
+        return {"type": "string", "description": DATE_OR_TIME if is_time(record, name) else DATE}
+    return _schema(hint, definitions)
+
+
+def _first_paragraph(record: Any) -> str:
+    return " ".join((inspect.getdoc(record) or "").split("\n\n")[0].split())

@@ -1,0 +1,120 @@
+"""The printed formula is the computed formula: a reader with a calculator gets the printed result.
+
+For random arguments of every formula, in both styles, the printed text is taken apart and worked
+out again by Python, and must give the printed result within its printed digits.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as some
+
+from backspan.core.mechanics import FORMULAS
+from backspan.core.quantities import (
+    DIMENSIONS,
+    FORCE,
+    LENGTH,
+    MASS,
+    MOMENT,
+    CoherentSet,
+    Dimension,
+    Style,
+    coherent_unit,
+)
+from backspan.core.worked.arithmetic import evaluate
+from backspan.core.worked.formula import AnyFormula, Step
+from backspan.core.worked.lines import WorkedLine, recompute, worked_line
+from backspan.core.worked.numerals import read_number
+from backspan.core.worked.table import FormulaDescription, describe_all
+
+DESCRIPTIONS = describe_all(FORMULAS)
+UNIT_SETS = {Style.US: CoherentSet.FEET_POUNDS, Style.METRIC: CoherentSet.METRES_NEWTONS}
+
+#: Least and most of what a roof has, in SI, with room on both sides.
+RANGES = {LENGTH: (1e-4, 1e3), MASS: (1e-2, 1e5), FORCE: (1e-1, 1e7), MOMENT: (1e-1, 1e8)}
+OTHERWISE = (1e-3, 1e4)
+ROUND = (1.0, 2.0, 4.0, 0.3048, 4448.2216152605)
+
+UNITS = sorted({coherent_unit(one, unit)[0] for one in DIMENSIONS for unit in CoherentSet} - {""})
+NUMBER_WITH_UNIT = re.compile(
+    r"(?P<number>[0-9][0-9,]*(?:\.[0-9]+)?)"
+    rf"(?: (?:{'|'.join(map(re.escape, sorted(UNITS, key=len, reverse=True)))})(?![A-Za-z]))?"
+)
+
+
+def values(dimension: Dimension) -> some.SearchStrategy[float]:
+    least, most = RANGES.get(dimension, OTHERWISE)
+    sizes = some.one_of(some.floats(least, most), some.sampled_from(ROUND))
+    return some.builds(lambda size, sign: size * sign, sizes, some.sampled_from((1.0, 1.0, -1.0)))
+
+
+def step_of(data: some.DataObject, formula: AnyFormula, description: FormulaDescription) -> Step:
+    """A use of the formula; where it divides by nothing, the same numbers a little apart."""
+    arguments = {name: data.draw(values(one), name) for name, one in description.parameters}
+    try:
+        return formula(**arguments)
+    except ZeroDivisionError:
+        spread = {name: value * (1 + at / 8) for at, (name, value) in enumerate(arguments.items())}
+        return formula(**spread)
+
+
+def worked_from_text(text: str) -> float:
+    """The value of a right-hand side as it is printed, without its units."""
+    plain = NUMBER_WITH_UNIT.sub(lambda match: match["number"].replace(",", ""), text)
+    return float(eval(plain.replace("×", "*"), {"__builtins__": {}}))  # noqa: S307 own text
+
+
+def last_place(text: str) -> float:
+    """One unit of the last printed digit."""
+    return float(f"1e-{len(text.partition('.')[2])}")
+
+
+@pytest.mark.parametrize("style", Style)
+@pytest.mark.parametrize("name", FORMULAS)
+@settings(max_examples=40)
+@given(data=some.data())
+def test_the_printed_numbers_give_the_printed_result(
+    name: str, style: Style, data: some.DataObject
+) -> None:
+    step = step_of(data, FORMULAS[name], DESCRIPTIONS[name])
+    line = worked_line(step, DESCRIPTIONS[name], style)
+    printed = read_number(line.result.value)
+    for again in (recompute(line), worked_from_text(line.plain.split(" = ")[2])):
+        assert abs(again - printed) <= line.agrees_within
+        assert abs(again - printed) <= last_place(line.result.value) + noise(line)
+    unit, factor = coherent_unit(DESCRIPTIONS[name].result, UNIT_SETS[style])
+    assert line.result.unit == unit
+    assert abs(Fraction(step.value) / factor - Fraction(printed)) <= line.agrees_within
+
+
+def noise(line: WorkedLine) -> float:
+    """What floats lose in the largest number of the line, generously."""
+    sizes = [abs(read_number(one.value)) for one in (*line.numbers, line.result)]
+    return 1e-9 * max(sizes)
+
+
+@pytest.mark.parametrize("name", FORMULAS)
+@settings(max_examples=40)
+@given(data=some.data())
+def test_the_tree_gives_the_very_float_of_the_function(name: str, data: some.DataObject) -> None:
+    step = step_of(data, FORMULAS[name], DESCRIPTIONS[name])
+    assert evaluate(DESCRIPTIONS[name].expression, dict(step.arguments)) == step.value
+
+
+@pytest.mark.parametrize("style", Style)
+@pytest.mark.parametrize("name", FORMULAS)
+@settings(max_examples=20)
+@given(data=some.data())
+def test_six_digits_of_the_result_are_printed_where_nothing_cancels(
+    name: str, style: Style, data: some.DataObject
+) -> None:
+    step = step_of(data, FORMULAS[name], DESCRIPTIONS[name])
+    line = worked_line(step, DESCRIPTIONS[name], style)
+    signs = {value > 0 for _, value in step.arguments}
+    if "-" not in line.symbolic and len(signs) == 1:
+        printed = abs(read_number(line.result.value))
+        assert line.agrees_within <= max(5.001e-6 * printed, 5.001e-10)
