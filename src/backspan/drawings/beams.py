@@ -17,6 +17,7 @@ from backspan.drawings.values import Known, known, worked_out_backspan
 
 # Nominal lengths for the dashed picture of what nobody stated; no answer uses them.
 SETBACK = 0.6
+OUTSIDE = 0.45
 REACH = 0.6
 TIP = 0.15
 BEHIND = 0.6
@@ -84,13 +85,10 @@ def beam_picture(
     tip_gap = known(support.tip_beyond_line)
     length = known(None if beam is None else beam.length)
     backspan = _backspan(support, findings)
-    wall = 0.0 if edge.parapet is None else edge.parapet.thickness.value
-    fulcrum = Place(setback.value if setback else wall + SETBACK, setback is not None)
+    fulcrum = _fulcrum(edge, point, setback, reach)
     line = Place(fulcrum.x - (reach.value if reach else REACH), reach is not None)
     tip = Place(line.x - (tip_gap.value if tip_gap else TIP), line.known and tip_gap is not None)
-    centroid = Place(
-        fulcrum.x + (backspan.value if backspan else BACKSPAN), backspan is not None
-    )
+    centroid = Place(fulcrum.x + (backspan.value if backspan else BACKSPAN), backspan is not None)
     tail = Place(centroid.x + BEHIND, known=False)
     if length is not None:
         tail = Place(tip.x + length.value, tip.known)
@@ -99,10 +97,33 @@ def beam_picture(
     tail_gap = known(support.stack.tail_gap)
     groups, sure = _groups(project, support, tail, centroid)
     return BeamPicture(
-        line, fulcrum, tip, tail, centroid, groups, sure,
-        setback=setback, reach=reach, backspan=backspan, length=length,
-        tip_beyond_line=tip_gap, tail_gap=tail_gap,
+        line,
+        fulcrum,
+        tip,
+        tail,
+        centroid,
+        groups,
+        sure,
+        setback=setback,
+        reach=reach,
+        backspan=backspan,
+        length=length,
+        tip_beyond_line=tip_gap,
+        tail_gap=tail_gap,
     )
+
+
+def _fulcrum(
+    edge: Edge, point: SuspensionPoint, setback: Known | None, reach: Known | None
+) -> Place:
+    """The stated setback; else a place that lets the line hang outside the face."""
+    if setback is not None:
+        return Place(setback.value, known=True)
+    if point.counterweighted_beam is None:
+        return Place(0.0, known=False)
+    wall = 0.0 if edge.parapet is None else edge.parapet.thickness.value
+    outside = wall + SETBACK if reach is None else reach.value - OUTSIDE
+    return Place(max(min(wall + SETBACK, outside), 0.0), known=False)
 
 
 def _backspan(support: CounterweightedBeam, findings: tuple[Finding, ...]) -> Known | None:

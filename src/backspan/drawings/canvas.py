@@ -71,8 +71,14 @@ class Canvas:
                 self.placer.block(text_quad(self._on_paper(shape)))
 
     def label(
-        self, lines: Sequence[str], target: Point, *, spots: Iterable[Spot] = (), bold: bool = False,
+        self,
+        lines: Sequence[str],
+        target: Point,
+        *,
+        spots: Iterable[Spot] = (),
+        bold: bool = False,
         layer: Layer = Layer.LABEL,
+        leader: bool = True,
     ) -> Placed | None:
         """Write lines beside `target` (metres), with a leader where they stand away from it."""
         label = Label(tuple(plain(line) for line in lines), TEXT, layer, bold=bold)
@@ -80,7 +86,8 @@ class Canvas:
         placed = self.placer.place(label, at, tuple(spots) or tuple(around(at)))
         if placed is not None:
             self.shapes += [self._in_drawing(text) for text in placed.texts]
-            self._leader(placed)
+            if leader:
+                self._leader(placed)
         return placed
 
     def later(
@@ -113,14 +120,20 @@ class Canvas:
     ) -> None:
         """A dimension between two points (metres); its text on the line, or beside it if longer.
 
-        The first line of text stands above the dimension line, the others below it.
+        The text stands above the line; where that is too long, its second line stands below.
         """
         drawn = dimension_lines(
-            self.frame.to_paper(start), self.frame.to_paper(end),
-            line_through=self.frame.to_paper(line_through), angle=angle,
+            self.frame.to_paper(start),
+            self.frame.to_paper(end),
+            line_through=self.frame.to_paper(line_through),
+            angle=angle,
         )
         self.placer.cross((*drawn.extensions, drawn.line))
-        texts = self._on_line(drawn.line, lines) or self._beside_line(drawn.line, lines)
+        texts = (
+            self._on_line(drawn.line, (", ".join(lines),))
+            or self._on_line(drawn.line, lines)
+            or self._beside_line(drawn.line, lines)
+        )
         if not texts:
             return
         first, *others = (self._in_drawing(text) for text in texts)
@@ -150,7 +163,13 @@ class Canvas:
         along = direction(*line)
         middle = ((line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2)
         spots = [
-            Spot(moved(end, along=along, by=sign * 2.5), round(sign * along[0]), round(sign * along[1]))
+            Spot(
+                moved(end, along=along, by=sign * away),
+                round(sign * along[0]),
+                round(sign * along[1]),
+                away / 2,
+            )
+            for away in (2.5, 6.0, 10.0, 15.0)
             for end, sign in ((line[0], -1.0), (line[1], 1.0))
         ]
         spots += [Spot(spot.at, spot.across, spot.up, 4.0 + spot.cost) for spot in around(middle)]
@@ -183,6 +202,12 @@ class Canvas:
 
 def _text_at(text: Text, at: Point) -> Text:
     return Text(
-        text.layer, at, text.text, text.height, text.align, text.angle,
-        bold=text.bold, masked=text.masked,
+        text.layer,
+        at,
+        text.text,
+        text.height,
+        text.align,
+        text.angle,
+        bold=text.bold,
+        masked=text.masked,
     )

@@ -41,7 +41,12 @@ class Flow:
         self.paragraph(text, height=HEADING, bold=True, most=2)
 
     def paragraph(
-        self, text: str, *, height: float = TEXT, bold: bool = False, most: int | None = None,
+        self,
+        text: str,
+        *,
+        height: float = TEXT,
+        bold: bool = False,
+        most: int | None = None,
         indent: float = 0.0,
     ) -> None:
         """Text broken into lines as wide as the column, at most `most` of them."""

@@ -25,7 +25,11 @@ SAMPLE = 12.0
 FILLED = "#e6e6e6"
 
 _BOXED = frozenset({Layer.PARAPET, Layer.OBSTACLE, Layer.COUNTERWEIGHT, Layer.DROP, Layer.STAGE})
-_SYMBOL_LAYER = {SymbolName.FULCRUM: Layer.FULCRUM, SymbolName.CENTROID: Layer.COUNTERWEIGHT}
+_SYMBOL_LAYER = {
+    SymbolName.FULCRUM: Layer.FULCRUM,
+    SymbolName.CENTROID: Layer.COUNTERWEIGHT,
+    SymbolName.SUSPENSION_POINT: Layer.SUSPENSION,
+}
 
 
 def legend_rows(drawing: Iterable[Shape]) -> tuple[Layer | SymbolName, ...]:
@@ -59,11 +63,16 @@ def _sample(row: Layer | SymbolName, at: Point) -> tuple[Shape, ...]:
     if isinstance(row, SymbolName):
         layer = _SYMBOL_LAYER.get(row, Layer.ANCHOR)
         lift = 1.6 if row is SymbolName.FULCRUM else 0.0
-        return (Symbol(layer, row, (x + SAMPLE / 2, y + lift), 3.6),)
+        size = 2.4 if row is SymbolName.SUSPENSION_POINT else 3.6
+        return (Symbol(layer, row, (x + SAMPLE / 2, y + lift), size),)
     if row in _BOXED:
         box = ((x, y - 1.7), (x + SAMPLE, y - 1.7), (x + SAMPLE, y + 1.7), (x, y + 1.7))
         fill = FILLED if row is Layer.OBSTACLE else WHITE
         outline = Polygon(row, box, fill)
         hatched = row in {Layer.COUNTERWEIGHT, Layer.PARAPET}
-        return (outline, Hatch(row, box, 1.2 if row is Layer.COUNTERWEIGHT else 2.0)) if hatched else (outline,)
+        return (
+            (outline, Hatch(row, box, 1.2 if row is Layer.COUNTERWEIGHT else 2.0))
+            if hatched
+            else (outline,)
+        )
     return (Line(row, (x, y), (x + SAMPLE, y)),)

@@ -28,6 +28,8 @@ CELL = 15.0
 CROSSING_COSTS = 6.0
 """How far, in millimetres, a label moves away rather than lie on one line."""
 
+LEADER_CROSSING_COSTS = 1.5
+OVER_TEXT_COSTS = 15.0
 LEADER_FROM = 4.0
 CLEAR = 0.6
 _DISTANCES = (0.0, 2.0, 4.5, 8.0, 12.0, 17.0, 24.0, 32.0, 42.0, 55.0)
@@ -42,6 +44,8 @@ class Spot:
     across: int
     up: int
     cost: float = 0.0
+    points_at: Point | None = None
+    """Where a leader from here ends, if not at what the label was asked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -128,10 +132,12 @@ class Placer:
             box = _box(label, spot)
             if not self.free(corners(_grown(box))):
                 continue
-            leader = _leader(box, target)
-            if leader is not None and self._over_text(leader):
-                continue
-            cost = spot.cost + CROSSING_COSTS * self._crossed(box)
+            leader = _leader(box, spot.points_at or target)
+            cost = spot.cost + CROSSING_COSTS * self._crossed(corners(box))
+            if leader is not None and cost < best_cost:
+                # Texts are written over lines, so a leader behind a text is ugly, not unreadable.
+                cost += OVER_TEXT_COSTS * self._over_text(leader)
+                cost += LEADER_CROSSING_COSTS * self._crossed(leader)
             if cost < best_cost:
                 best, best_cost = Placed(_texts(label, box), box, leader), cost
         return best
@@ -141,14 +147,13 @@ class Placer:
         if placed.leader is not None:
             self.cross((placed.leader,))
 
-    def _over_text(self, leader: Segment) -> bool:
-        near = _cells(bounds(leader))
-        return any(overlap(leader, quad) for cell in near for quad in self._texts.get(cell, ()))
+    def _over_text(self, leader: Segment) -> int:
+        near = {quad for cell in _cells(bounds(leader)) for quad in self._texts.get(cell, ())}
+        return sum(1 for quad in near if overlap(leader, quad))
 
-    def _crossed(self, box: Box) -> int:
-        quad = corners(box)
-        near = {line for cell in _cells(box) for line in self._lines.get(cell, ())}
-        return sum(1 for line in near if overlap(line, quad))
+    def _crossed(self, outline: Sequence[Point]) -> int:
+        near = {line for cell in _cells(bounds(outline)) for line in self._lines.get(cell, ())}
+        return sum(1 for line in near if overlap(line, outline))
 
     def _anywhere(self, target: Point) -> Iterator[Spot]:
         left, bottom, right, top = self.area
@@ -219,8 +224,10 @@ def _leader(box: Box, target: Point) -> Segment | None:
     if left <= target[0] <= right and bottom <= target[1] <= top:
         return None
     middle = (bottom + top) / 2
-    start = (left if target[0] < left else right if target[0] > right else _clamp(target[0], inner),
-             middle if not left <= target[0] <= right else (bottom if target[1] < bottom else top))
+    start = (
+        left if target[0] < left else right if target[0] > right else _clamp(target[0], inner),
+        middle if not left <= target[0] <= right else (bottom if target[1] < bottom else top),
+    )
     return (start, target) if math.dist(start, target) > LEADER_FROM else None
 
 
@@ -233,9 +240,7 @@ def _grown(box: Box) -> Box:
 
 
 def _within(box: Box, area: Box) -> bool:
-    return (
-        box[0] >= area[0] and box[1] >= area[1] and box[2] <= area[2] and box[3] <= area[3]
-    )
+    return box[0] >= area[0] and box[1] >= area[1] and box[2] <= area[2] and box[3] <= area[3]
 
 
 def _cells(box: Box | None) -> list[tuple[int, int]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Mapping
 
 from backspan.core.findings import Review
@@ -10,28 +11,29 @@ from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import backward_edges, roof_named
-from backspan.drawings.geometry import Box, bounds, grown
+from backspan.drawings.geometry import bounds, grown
 from backspan.drawings.legend import legend_rows
-from backspan.drawings.paper import centred, fitting_scale, ratio_to_fit
+from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
 from backspan.drawings.plan_building import draw_anchors, draw_building, name_building
-from backspan.drawings.plan_drops import draw_drops
+from backspan.drawings.plan_drops import draw_drops, drops_extent
 from backspan.drawings.plan_rig import PlannedBeam, draw_rigs, planned_beams
 from backspan.drawings.scalebar import north_arrow, scale_bar
-from backspan.drawings.scene import Part, Point, Scale, Scene, Shape
+from backspan.drawings.scene import Point, Scale, Scene, Shape
 from backspan.drawings.schedule import schedule, schedule_height
 from backspan.drawings.sheet import (
     SheetContent,
     SheetSize,
-    TableRow,
+    SheetTable,
     basis_of,
     sheet,
     sheet_size,
 )
+from backspan.drawings.tables import Cell
 from backspan.drawings.values import length_text
-from backspan.drawings.wording import NOT_REVIEWED, backward_note, no_room_note
+from backspan.drawings.wording import ANGLES, NOT_REVIEWED, backward_note, no_room_note
 
-AROUND = 34.0
-"""Paper left around the building for the drops, their dimensions and labels, in millimetres."""
+BORDER = 5.0
+"""Paper left outside the drops and their dimensions, in millimetres."""
 
 FOOT_ROOM = 14.0
 LARGEST = 24.0
@@ -49,7 +51,7 @@ def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> 
     beams = planned_beams(project, roof, drops, reviews)
     size = sheet_size(project.units)
     table = schedule_height(beams, room=size.drawing_area[3] - size.drawing_area[1])
-    canvas = _canvas(project, roof, beams, size, table)
+    canvas = _canvas(project, roof, drops, beams, size, table=table)
     _draw(canvas, project, roof, drops, beams, reviews)
     made = tuple(reviews[drop.id] for drop in drops if drop.id in reviews)
     scale = canvas.frame.scale
@@ -60,7 +62,7 @@ def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> 
         pairs=_pairs(project, roof, made),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, made),
-        table=tuple(_table_row(drop, reviews.get(drop.id)) for drop in drops),
+        table=_answers(drops, reviews),
         notes=_notes(roof, unplaced=len(canvas.placer.unplaced)),
     )
     around, parts = sheet(project, content, size)
@@ -80,16 +82,31 @@ def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> 
 
 
 def _canvas(
-    project: Project, roof: Roof, beams: tuple[PlannedBeam, ...], size: SheetSize, table: float
+    project: Project,
+    roof: Roof,
+    drops: tuple[Drop, ...],
+    beams: tuple[PlannedBeam, ...],
+    size: SheetSize,
+    *,
+    table: float,
 ) -> Canvas:
     """A canvas at the largest standard scale at which the roof fits above the schedule."""
     left, bottom, right, top = size.drawing_area
-    area = (left + AROUND, bottom + table + FOOT_ROOM + AROUND, right - AROUND, top - AROUND)
-    content = bounds(_extent(roof, beams)) or (0.0, 0.0, 1.0, 1.0)
+    whole = (left, bottom + table + FOOT_ROOM, right, top)
+    area = grown(whole, -BORDER)
+    built = tuple(_extent(roof, beams))
+    content = bounds(built) or (0.0, 0.0, 1.0, 1.0)
     scale = fitting_scale(
         project.units, least_ratio=ratio_to_fit(content, area), most_detail=LARGEST
     )
-    return Canvas(centred(scale, content=content, area=area), grown(area, AROUND - 2.0))
+    # The strips outside the edges keep their size on paper, whatever the scale.
+    while True:
+        frame = Frame(scale, (0.0, 0.0))
+        content = bounds((*built, *drops_extent(frame, roof, drops))) or content
+        needed = ratio_to_fit(content, area)
+        if needed <= scale.ratio * (1.0 + 1e-9):
+            return Canvas(centred(scale, content=content, area=area), grown(whole, -2.0))
+        scale = fitting_scale(project.units, least_ratio=scale.ratio * 1.001)
 
 
 def _draw(
@@ -119,10 +136,21 @@ def _extent(roof: Roof, beams: tuple[PlannedBeam, ...]) -> Iterator[Point]:
         yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
 
 
-def _table_row(drop: Drop, review: Review | None) -> TableRow:
+def _answers(drops: tuple[Drop, ...], reviews: Mapping[str, Review]) -> SheetTable:
+    """Every drop with its answer, configuration code and date."""
+    return SheetTable(
+        "Answers",
+        ("Drop", "Answer", "Configuration", "Reviewed"),
+        (0.15, 0.28, 0.32, 0.25),
+        tuple(_answer(drop.id, reviews.get(drop.id)) for drop in drops),
+        "see the section of each drop",
+    )
+
+
+def _answer(drop: str, review: Review | None) -> tuple[Cell, ...]:
     if review is None:
-        return TableRow(drop.id, None, "-", "-")
-    return TableRow(drop.id, review.verdict, review.configuration, review.on.isoformat())
+        return (drop, None, "-", "-")
+    return (drop, review.verdict, review.configuration, review.on.isoformat())
 
 
 def _pairs(
@@ -135,7 +163,9 @@ def _pairs(
 
 
 def _notes(roof: Roof, *, unplaced: int) -> tuple[str, ...]:
-    notes = [backward_note(backward_edges(roof))] if backward_edges(roof) else []
+    notes = [ANGLES]
+    if backward_edges(roof):
+        notes.append(backward_note(backward_edges(roof)))
     if unplaced:
         notes.append(no_room_note(unplaced))
     return tuple(notes)
@@ -148,7 +178,7 @@ def _foot(
     left, bottom, _, top = size.drawing_area
     at = (left + 6.0, bottom + table)
     bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0))
-    north = north_arrow((left + 11.0, top - 14.0), clockwise=project.site.north)
+    north = north_arrow((left + 11.0, top - 14.0), clockwise=math.degrees(project.site.north))
     rows = schedule(project, beams, at=at, height=table) if beams else ()
     return (*bar, *north, *rows)
 

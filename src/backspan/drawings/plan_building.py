@@ -19,7 +19,7 @@ from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 ANCHOR_SIZE = 4.0
 HATCH = 2.0
 
-_ANCHOR_SIGN = {
+ANCHOR_SIGN = {
     AnchorStanding.IN_SERVICE: SymbolName.ANCHOR,
     AnchorStanding.CONDITIONAL: SymbolName.ANCHOR_CONDITIONAL,
     AnchorStanding.OUT_OF_SERVICE: SymbolName.ANCHOR_OUT,
@@ -42,7 +42,7 @@ def draw_building(canvas: Canvas, roof: Roof) -> None:
 def draw_anchors(canvas: Canvas, roof: Roof) -> None:
     """Every anchor as a circle with its id; one that is not in service says so in words."""
     for anchor in roof.anchors:
-        sign = _ANCHOR_SIGN[anchor.standing]
+        sign = ANCHOR_SIGN[anchor.standing]
         canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
         canvas.later(_anchor_words(anchor), anchor.at, bold=True)
 
@@ -78,14 +78,16 @@ def _edge_words(edge: Edge, units: Style) -> tuple[str, ...]:
     name = f"Edge {edge.id}" + (f", faces {edge.faces}" if edge.faces else "")
     if edge.parapet is None:
         return (name, f"parapet: {NOT_STATED}")
-    return (name, *parapet_words(edge.parapet, units))
+    first, high, thick = parapet_words(edge.parapet, units)
+    return (name, f"{first} {high}", thick)
 
 
-def parapet_words(parapet: Parapet, units: Style) -> tuple[str, ...]:
-    """Height, thickness and material of a parapet, a line each."""
+def parapet_words(parapet: Parapet, units: Style) -> tuple[str, str, str]:
+    """Material, height and thickness of a parapet, a line each."""
     made_of = f" ({parapet.material})" if parapet.material else ""
     return (
-        f"parapet{made_of} {length_text(parapet.height.value, units)} high,",
+        f"parapet{made_of}",
+        f"{length_text(parapet.height.value, units)} high,",
         f"{length_text(parapet.thickness.value, units)} thick",
     )
 
@@ -98,7 +100,7 @@ def _edge_spots(canvas: Canvas, edge: Edge) -> Iterator[Spot]:
         for place in _LABEL_STATIONS:
             x, y = canvas.frame.to_paper(line.at(station=line.length * place))
             at = (x + side[0] * away, y + side[1] * away)
-            yield Spot(at, across, up, away * 0.5 + abs(place - 0.5) * 20.0)
+            yield Spot(at, across, up, away * 0.5 + abs(place - 0.5) * 8.0, points_at=(x, y))
 
 
 def _inside_spots(at: Point) -> Iterator[Spot]:
@@ -108,7 +110,9 @@ def _inside_spots(at: Point) -> Iterator[Spot]:
 
 def _obstacle_words(obstacle: Obstacle, units: Style) -> tuple[str, ...]:
     height = obstacle.height
-    words = f"height {NOT_MEASURED}" if height is None else f"{length_text(height.value, units)} high"
+    words = (
+        f"height {NOT_MEASURED}" if height is None else f"{length_text(height.value, units)} high"
+    )
     return (f"{obstacle.id} {obstacle.name}", words)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from backspan.core.findings import Review, Verdict
@@ -10,9 +10,11 @@ from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
 from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT, Canvas
+from backspan.drawings.dimensions import OVERSHOOT
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, left_of, moved, readable, text_quad, turned
 from backspan.drawings.lettering import plain, text_width
+from backspan.drawings.paper import Frame
 from backspan.drawings.placing import beside
 from backspan.drawings.scene import Align, Layer, Point, Polygon, Text
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
@@ -54,6 +56,20 @@ def draw_drops(
             if strip.tier == 0:
                 _dimensions(canvas, strip, deepest, units, from_corner=first)
                 first = False
+
+
+def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Point]:
+    """Points (metres) as far out as the strips of a roof and their dimensions reach on paper."""
+    for edge in roof.edges:
+        line = edge_line(edge)
+        on_edge = sorted(
+            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
+        )
+        for strip in _strips(line, on_edge, {}):
+            far = frame.real(GAP + (strip.tier + 1) * (DEPTH + GAP) + CHAIN + OVERSHOOT)
+            end = strip.drop.start + strip.drop.width.value
+            yield line.at(station=strip.drop.start, inward=-far)
+            yield line.at(station=end, inward=-far)
 
 
 def _strips(
@@ -106,8 +122,24 @@ def _name_inside(canvas: Canvas, strip: Strip, middle: Point, room: float) -> bo
     layer = Layer.LABEL if strip.verdict is None else answer_layer(strip.verdict)
     left = moved(moved(centre, along=up, by=-3.9), along=along, by=-(sign_room + word_room) / 2)
     texts = (
-        Text(Layer.LABEL, moved(centre, along=up, by=1.2), name, TITLE, Align.MIDDLE, angle, bold=True),
-        Text(layer, moved(left, along=along, by=sign_room), words, TEXT, Align.START, angle, bold=True),
+        Text(
+            Layer.LABEL,
+            moved(centre, along=up, by=1.2),
+            name,
+            TITLE,
+            Align.MIDDLE,
+            angle,
+            bold=True,
+        ),
+        Text(
+            layer,
+            moved(left, along=along, by=sign_room),
+            words,
+            TEXT,
+            Align.START,
+            angle,
+            bold=True,
+        ),
     )
     if not all(canvas.placer.free(text_quad(text)) for text in texts):
         return False

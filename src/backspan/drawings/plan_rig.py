@@ -9,7 +9,7 @@ from backspan.core.findings import Finding, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, SuspensionPoint
 from backspan.core.model.site import Roof
-from backspan.drawings.beams import BeamPicture, beam_picture
+from backspan.drawings.beams import BeamPicture, beam_picture, count_text
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction
@@ -21,7 +21,7 @@ from backspan.drawings.wording import NOT_STATED
 
 STACK_WIDTH = 4.0
 FULCRUM = 3.2
-POINT = 0.9
+POINT = 2.4
 STUB = 9.0
 
 
@@ -34,6 +34,7 @@ class PlannedBeam:
     line: EdgeLine
     picture: BeamPicture
     findings: tuple[Finding, ...]
+    review: Review | None
 
     def at(self, inward: float) -> Point:
         """The point of the beam's line that is `inward` metres in from the face."""
@@ -51,9 +52,10 @@ def planned_beams(
         if drop.rig is None or edge is None:
             continue
         for point in drop.rig.suspension_points:
-            found = findings_on(reviews.get(drop.id), point.id)
+            review = reviews.get(drop.id)
+            found = findings_on(review, point.id)
             picture = beam_picture(project, edge, point, found)
-            beams.append(PlannedBeam(drop, point, edge_line(edge), picture, found))
+            beams.append(PlannedBeam(drop, point, edge_line(edge), picture, found, review))
     return tuple(beams)
 
 
@@ -80,23 +82,29 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam) -> None:
     canvas.add(
         Line(_sure(placed and picture.tip.known), beam.at(picture.tip.x), beam.at(picture.line.x)),
         Line(
-            _sure(placed and picture.line.known), beam.at(picture.line.x), beam.at(picture.fulcrum.x)
+            _sure(placed and picture.line.known),
+            beam.at(picture.line.x),
+            beam.at(picture.fulcrum.x),
         ),
     )
     if beam.point.counterweighted_beam is not None:
         tail = Line(
-            _sure(placed and picture.tail.known), beam.at(picture.fulcrum.x), beam.at(picture.tail.x)
+            _sure(placed and picture.tail.known),
+            beam.at(picture.fulcrum.x),
+            beam.at(picture.tail.x),
         )
         canvas.add(tail)
         _draw_stack(canvas, beam, sure=placed and picture.stack_known)
+        # Beside the beam, its tip on the line: along the beam it would read as an arrow.
+        turn = angle_of(beam.line.along) + 90.0
+        at = beam.at(picture.fulcrum.x)
+        canvas.add(Symbol(Layer.FULCRUM, SymbolName.FULCRUM, at, FULCRUM, turn))
     hung = beam.at(picture.line.x)
-    canvas.add(
-        Circle(Layer.SUSPENSION, hung, canvas.frame.real(POINT), WHITE),
-        Symbol(Layer.FULCRUM, SymbolName.FULCRUM, beam.at(picture.fulcrum.x), FULCRUM,
-               angle_of(beam.line.outward) - 90.0),
-    )
-    canvas.later(_beam_words(beam), beam.at(picture.right),
-                 spots=_behind(canvas, beam), bold=True)
+    if placed and picture.line.known:
+        canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
+    else:
+        canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
+    canvas.later(_beam_words(beam), beam.at(picture.right), spots=_behind(canvas, beam), bold=True)
 
 
 def _behind(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
@@ -110,8 +118,10 @@ def _beam_words(beam: PlannedBeam) -> tuple[str, ...]:
     if beam.point.counterweighted_beam is None:
         other = beam.point.other_support
         return (name, NOT_STATED if other is None else str(other.kind))
-    groups = beam.point.counterweighted_beam.stack.groups
-    return (name, " + ".join(str(group.count.value) for group in groups) + " pieces")
+    counts = [group.count.value for group in beam.point.counterweighted_beam.stack.groups]
+    if len(counts) > 1:
+        return (name, " + ".join(str(count) for count in counts) + " pieces")
+    return (name, count_text(counts[0]) if counts else "no pieces")
 
 
 def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
@@ -121,7 +131,10 @@ def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
         box = tuple(
             beam.line.at(station=station + side, inward=inward)
             for side, inward in (
-                (-half, group.inner), (half, group.inner), (half, group.outer), (-half, group.outer)
+                (-half, group.inner),
+                (half, group.inner),
+                (half, group.outer),
+                (-half, group.outer),
             )
         )
         layer = Layer.COUNTERWEIGHT if sure else Layer.NOT_KNOWN
@@ -130,9 +143,7 @@ def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
             canvas.add(Hatch(Layer.COUNTERWEIGHT, box, 1.2))
 
 
-def _draw_tiebacks(
-    canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Point]
-) -> None:
+def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Point]) -> None:
     """From the tail end of the beam, or from the fulcrum where the tail is not known."""
     picture = beam.picture
     sure = picture.tail.known and picture.fulcrum.known

@@ -57,8 +57,9 @@ def scale_bar(scale: Scale, units: Style, at: Point) -> tuple[Shape, ...]:
         words = f"{place * step:,g}"
         base = (tick, y + BAR + 2.0)
         shapes.append(Text(Layer.LABEL, base, words, TEXT, Align.MIDDLE))
-    end = (x + SEGMENTS * drawn + 6.0, y)
-    shapes.append(Text(Layer.LABEL, end, f"{unit}     Scale {scale.text}", TEXT))
+    end = x + SEGMENTS * drawn
+    shapes.append(Text(Layer.LABEL, (end + 5.0, y + BAR + 2.0), unit, TEXT))
+    shapes.append(Text(Layer.LABEL, (end + 5.0, y - 0.4), f"Scale {scale.text}", TEXT))
     return tuple(shapes)
 
 

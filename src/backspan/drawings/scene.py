@@ -193,6 +193,7 @@ class SymbolName(StrEnum):
     ANCHOR_CONDITIONAL = "anchor, conditional"
     ANCHOR_OUT = "anchor, out of service"
     FULCRUM = "fulcrum"
+    SUSPENSION_POINT = "suspension point"
     CENTROID = "centroid of counterweight"
     NORTH = "north arrow"
     ARROW = "arrow head"

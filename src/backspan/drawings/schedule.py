@@ -10,7 +10,14 @@ from backspan.drawings.beams import count_text, piece_named
 from backspan.drawings.plan_rig import PlannedBeam
 from backspan.drawings.scene import Point, Shape
 from backspan.drawings.tables import ROW, Cell, Column, table
-from backspan.drawings.values import Known, answer_of, force_text, length_text, mass_text
+from backspan.drawings.values import (
+    Known,
+    answer_of,
+    force_text,
+    known_length_text,
+    mass_text,
+    no_answer,
+)
 from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 
 SHARE = 0.34
@@ -53,14 +60,14 @@ def _row(project: Project, beam: PlannedBeam) -> tuple[Cell, ...]:
         _length(beam.picture.backspan, units),
         _counterweight(project, beam),
         _rated(project, beam),
-        answer_of(beam.findings, "tipping"),
+        answer_of(beam.findings, "tipping") or no_answer(beam.review, beam.point.id, "tipping"),
     )
 
 
 def _length(value: Known | None, units: Style) -> str:
     if value is None:
         return NOT_MEASURED
-    words = length_text(value.value, units)
+    words = known_length_text(value, units)
     if value.worked_out:
         return f"{words} worked out"
     if value.evidence is None:

@@ -11,7 +11,7 @@ from backspan.drawings.flow import HEADING, Flow
 from backspan.drawings.geometry import Box, corners
 from backspan.drawings.legend import ROW, legend
 from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
-from backspan.drawings.tables import answer_columns, table
+from backspan.drawings.tables import Cell, Column, table
 from backspan.drawings.wording import (
     ANSWER_MEANS,
     BRACKETS,
@@ -56,13 +56,14 @@ def sheet_size(units: Style) -> SheetSize:
 
 
 @dataclass(frozen=True, slots=True)
-class TableRow:
-    """One drop in the column's table: id, answer, configuration code, date of the review."""
+class SheetTable:
+    """A table in the column; `shares` are the parts of its width, `more` where the rest is."""
 
-    drop: str
-    verdict: Verdict | None
-    configuration: str
-    on: str
+    heading: str
+    columns: tuple[str, ...]
+    shares: tuple[float, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+    more: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,7 @@ class SheetContent:
     legend: tuple[Layer | SymbolName, ...]
     basis: tuple[BasisLine, ...]
     verdict: Verdict | None = None
-    table: tuple[TableRow, ...] = ()
+    table: SheetTable | None = None
     notes: tuple[str, ...] = ()
 
 
@@ -132,6 +133,7 @@ def _title(project: Project, content: SheetContent, size: SheetSize, top: float)
         flow.paragraph(f"Invented: {site.invented}", bold=True, most=3)
     flow.rule()
     flow.paragraph(content.name, height=3.6, bold=True, most=2)
+    flow.space(1.0)
     if content.verdict is not None:
         flow.answer(content.verdict, ANSWER_MEANS[content.verdict])
     for label, value in content.pairs:
@@ -175,21 +177,32 @@ def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:
     flow.rule()
     flow.heading(CAUTION_HEAD)
     flow.paragraph(CAUTION)
-    for note in (BRACKETS, *((DASHED,) if Layer.NOT_KNOWN in content.legend else ()), *content.notes):
+    for note in (
+        BRACKETS,
+        *((DASHED,) if Layer.NOT_KNOWN in content.legend else ()),
+        *content.notes,
+    ):
         flow.paragraph(note, most=3)
     return flow
 
 
-def _table(flow: Flow, rows: tuple[TableRow, ...], *, room: float) -> None:
-    """Answers of the drops, as many as there is room for, and how many are left out."""
-    if not rows:
+def _table(flow: Flow, content: SheetTable | None, *, room: float) -> None:
+    """As many rows as there is room for, and how many are left out."""
+    if content is None or not content.rows:
         return
     flow.rule()
-    flow.heading("Answers")
-    cells = [(row.drop, row.verdict, row.configuration, row.on) for row in rows]
+    flow.heading(content.heading)
+    columns = [
+        Column(name, share * flow.room)
+        for name, share in zip(content.columns, content.shares, strict=True)
+    ]
     shapes, height = table(
-        answer_columns(flow.room), cells, left=flow.left, top=flow.y, room=room - HEADING * 2.5,
-        more="see the section of each drop",
+        columns,
+        content.rows,
+        left=flow.left,
+        top=flow.y,
+        room=room - HEADING * 2.5,
+        more=content.more,
     )
     flow.shapes += shapes
     flow.space(height)

@@ -175,7 +175,12 @@ class _Writer:
 
 def _on_paper(text: Text, frame: Frame) -> Text:
     return Text(
-        text.layer, frame.to_paper(text.at), text.text, text.height, text.align, text.angle,
+        text.layer,
+        frame.to_paper(text.at),
+        text.text,
+        text.height,
+        text.align,
+        text.angle,
         bold=text.bold,
     )
 

@@ -46,6 +46,10 @@ def _fulcrum(layer: Layer) -> Glyph:
     return (Polygon(layer, ((0.0, 0.0), (-0.5, -0.9), (0.5, -0.9)), BLACK),)
 
 
+def _suspension_point(layer: Layer) -> Glyph:
+    return (Circle(layer, (0.0, 0.0), 0.5, BLACK),)
+
+
 def _centroid(layer: Layer) -> Glyph:
     return (
         Circle(layer, (0.0, 0.0), 0.5, WHITE),
@@ -123,6 +127,7 @@ _GLYPHS: MappingProxyType[SymbolName, Callable[[Layer], Glyph]] = MappingProxyTy
         SymbolName.ANCHOR_CONDITIONAL: _anchor_conditional,
         SymbolName.ANCHOR_OUT: _anchor_out,
         SymbolName.FULCRUM: _fulcrum,
+        SymbolName.SUSPENSION_POINT: _suspension_point,
         SymbolName.CENTROID: _centroid,
         SymbolName.NORTH: _north,
         SymbolName.ARROW: _arrow,

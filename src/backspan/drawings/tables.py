@@ -77,13 +77,3 @@ def _row(
             shapes.append(Text(Layer.LABEL, (x, base), text, TEXT, bold=bold))
         x += column.width
     return shapes
-
-
-def answer_columns(width: float) -> tuple[Column, ...]:
-    """The columns of the answers, as wide together as `width`."""
-    return (
-        Column("Drop", 0.17 * width),
-        Column("Answer", 0.26 * width),
-        Column("Configuration", 0.33 * width),
-        Column("Reviewed", 0.24 * width),
-    )

@@ -6,13 +6,23 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Finding, InputUsed, Review, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.quantities import FORCE, LENGTH, MASS, Amount, Dimension, Style, display
+from backspan.core.quantities import (
+    FORCE,
+    LENGTH,
+    MASS,
+    Amount,
+    Dimension,
+    Style,
+    display,
+    display_round,
+)
+from backspan.drawings.wording import NO_FINDING, NOT_APPLICABLE, NOT_REVIEWED
 
 METRES_FROM = 10.0
 INCH = 0.0254
 SIXTEENTH = INCH / 16
 
-_WORST_FIRST = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+WORST_FIRST = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,12 +49,11 @@ def findings_on(review: Review | None, point: str) -> tuple[Finding, ...]:
     """The findings on one suspension point, whichever part of it they look at."""
     if review is None:
         return ()
-    wanted = ("suspension_points", point)
-    return tuple(
-        finding
-        for finding in review.findings
-        if any(pair == wanted for pair in zip(finding.place, finding.place[1:], strict=False))
-    )
+    return tuple(finding for finding in review.findings if _on_point(finding.place, point))
+
+
+def _on_point(place: tuple[str | int, ...], point: str) -> bool:
+    return ("suspension_points", point) in zip(place, place[1:], strict=False)
 
 
 def worked_out_backspan(findings: tuple[Finding, ...]) -> Known | None:
@@ -74,14 +83,32 @@ def _step(finding: Finding, formula: str) -> Known | None:
 
 
 def answer_of(findings: tuple[Finding, ...], check: str) -> Verdict | None:
-    """The answer of one check over all rule sets, the worst first; None where it did not run."""
+    """The answer of one check over all rule sets, the worst first; None where it gave none."""
     found = {finding.verdict for finding in findings if finding.check == check}
-    return next((verdict for verdict in _WORST_FIRST if verdict in found), None)
+    return next((verdict for verdict in WORST_FIRST if verdict in found), None)
+
+
+def no_answer(review: Review | None, point: str, check: str) -> str:
+    """Why a check gave no answer on a suspension point, in words."""
+    if review is None:
+        return NOT_REVIEWED
+    left_out = any(
+        one.check == check and _on_point(one.place, point) for one in review.not_applicable
+    )
+    return NOT_APPLICABLE if left_out else NO_FINDING
 
 
 def length_text(value: float, style: Style) -> str:
     """A length in both systems, the project's own first: `5'-6" [1,676 mm]`."""
     return f"{own_length(value, style)} [{_other_length(value, style)}]"
+
+
+def known_length_text(value: Known, style: Style) -> str:
+    """A known length in both systems; one that was worked out is rounded down to a tape's step."""
+    if not value.worked_out:
+        return length_text(value.value, style)
+    own = display_round(Amount(value.value, LENGTH), style, direction="down")
+    return f"{own} [{_other_length(value.value, style)}]"
 
 
 def own_length(value: float, style: Style) -> str:

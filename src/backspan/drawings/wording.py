@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from backspan.core.findings import Verdict
 from backspan.core.model.rigs import FulcrumKind
+from backspan.core.rules.shape import Mark
 from backspan.drawings.scene import Layer, SymbolName
 
 CAUTION_HEAD = "Reviewed by program. Not a design."
@@ -16,11 +17,25 @@ CAUTION = (
     "off the stage, and ask that person."
 )
 BRACKETS = "Figures in brackets are rounded; the first figure governs."
-DASHED = "Dashed and \"not measured\": nobody stated it, and its place here means nothing."
+DASHED = 'Dashed and "not measured": nobody stated it, and its place here means nothing.'
+
+NO_RIG = "No rig is stated for this drop."
+NOT_TO_SCALE = (
+    "Not to scale: below the break, the height of the pieces, the width of the stand, and where a "
+    "tieback ends."
+)
+NOT_JUDGED = "not judged by this program"
 
 NOT_MEASURED = "not measured"
 NOT_STATED = "not stated"
 NOT_REVIEWED = "not reviewed"
+NOT_APPLICABLE = "does not apply"
+NO_FINDING = "no finding"
+ANGLES = "The angle at a tieback is in plan, from the line of its beam."
+INSIDE_FACE = (
+    "By its reach and setback a suspension line falls inside the face of the building: measure "
+    "both again."
+)
 
 ANSWER = MappingProxyType(
     {
@@ -36,6 +51,24 @@ ANSWER_MEANS = MappingProxyType(
         Verdict.FAIL: "at least one check is not met",
         Verdict.REFER: "a named person has to decide",
         Verdict.MISSING: "a measurement or a paper is missing",
+    }
+)
+
+ENVELOPE_HEAD = "Reach held at each backspan,"
+HELD = "held by the pieces present"
+NOT_HELD = "not held by the pieces present"
+NO_ENVELOPE = "The review gave no line for this point."
+ENVELOPE_CAUTION = (
+    "One check only, at the adverse end of the tolerances. Not a design and no permission to "
+    "work: the review of the whole drop, the qualified or licensed person and the local code "
+    "decide."
+)
+MARKS = MappingProxyType(
+    {
+        Mark.READ: "text read",
+        Mark.COPY: "a copy or quotation of the text seen",
+        Mark.MEMORY: "from memory, text not seen: verify",
+        Mark.PRACTICE: "common practice, no source",
     }
 )
 
@@ -58,7 +91,7 @@ LEGEND_LAYERS = MappingProxyType(
         Layer.COUNTERWEIGHT: "Counterweight stack",
         Layer.SUSPENSION: "Suspension line",
         Layer.STAGE: "Stage",
-        Layer.TIEBACK: "Tieback, angle from the beam",
+        Layer.TIEBACK: "Tieback",
         Layer.LIFELINE: "Lifeline",
         Layer.NOT_KNOWN: "Not measured or not stated",
     }
@@ -68,6 +101,7 @@ LEGEND_SYMBOLS = MappingProxyType(
         SymbolName.ANCHOR: "Anchor, with its id",
         SymbolName.ANCHOR_CONDITIONAL: "Anchor, conditional",
         SymbolName.ANCHOR_OUT: "Anchor, out of service",
+        SymbolName.SUSPENSION_POINT: "Suspension point",
         SymbolName.FULCRUM: "Fulcrum",
         SymbolName.CENTROID: "Centroid of the stack",
     }
@@ -84,4 +118,17 @@ def backward_note(edges: tuple[str, ...]) -> str:
 
 def no_room_note(labels: int) -> str:
     """Labels that this scale has no room for."""
-    return f"{labels} labels found no room at this scale: see the sections and the schedule."
+    count = "1 label" if labels == 1 else f"{labels} labels"
+    return f"{count} found no room at this scale: see the sections and the schedule."
+
+
+def more_views_note(points: tuple[str, ...]) -> str:
+    """Suspension points that found no room on the sheet."""
+    return f"Not drawn, for want of room: suspension points {', '.join(points)}."
+
+
+def points_title(points: tuple[str, ...]) -> str:
+    """The title of a view."""
+    if len(points) == 1:
+        return f"Suspension point {points[0]}"
+    return f"Suspension points {', '.join(points[:-1])} and {points[-1]}, alike"

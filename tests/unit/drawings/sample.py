@@ -76,10 +76,10 @@ def at(x: str, y: str) -> Point:
 
 def beam_support(
     *,
-    reach: str | None = "1'-6\"",
-    backspan: str | None = "11'-6\"",
+    reach: str | None = "4'-0\"",
+    backspan: str | None = "11'-10 1/2\"",
     pieces: int = 28,
-    setback: str | None = "2'-0\"",
+    setback: str | None = "2'-6\"",
     beam: str = "B18",
     kind: FulcrumKind = FulcrumKind.STAND,
     height: str | None = "4'-6\"",
@@ -120,13 +120,21 @@ def point(
 
 
 def drop(
-    name: str, edge: str, start: str, points: tuple[SuspensionPoint, ...],
+    name: str,
+    edge: str,
+    start: str,
+    points: tuple[SuspensionPoint, ...],
     lifelines: tuple[Lifeline, ...] = (),
 ) -> Drop:
     """A drop of one 20 ft stage."""
     rig = Rig(points, (HungStage("ST20", tuple(one.id for one in points)),), lifelines)
     return Drop(
-        name, "main", edge, length(start), measured("20'-0\""), height=measured("148'-0\""),
+        name,
+        "main",
+        edge,
+        length(start),
+        measured("20'-0\""),
+        height=measured("148'-0\""),
         rig=rig if points else None,
     )
 
@@ -154,24 +162,52 @@ def roof() -> Roof:
     wall = Parapet(measured("3'-6\""), measured('12"'), "brick")
     low = Parapet(measured('18"'), measured('8"'))
     a, b, c, d, e, f = (
-        at("0 ft", "0 ft"), at("0 ft", "62 ft"), at("110 ft", "62 ft"), at("110 ft", "22 ft"),
-        at("70 ft", "22 ft"), at("70 ft", "0 ft"),
+        at("0 ft", "0 ft"),
+        at("0 ft", "62 ft"),
+        at("110 ft", "62 ft"),
+        at("110 ft", "22 ft"),
+        at("70 ft", "22 ft"),
+        at("70 ft", "0 ft"),
     )
     return Roof(
-        "main", "Main roof", measured("148'-0\""), (a, b, c, d, e, f),
+        "main",
+        "Main roof",
+        measured("148'-0\""),
+        (a, b, c, d, e, f),
         (
-            Edge("W", a, b, wall, "Plum Lane"), Edge("N", b, c, wall, "Amber Street"),
-            Edge("E", c, d, low), Edge("SE", d, e, low), Edge("S2", e, f, None), Edge("S", f, a, wall),
+            Edge("W", a, b, wall, "Plum Lane"),
+            Edge("N", b, c, wall, "Amber Street"),
+            Edge("E", c, d, low),
+            Edge("SE", d, e, low),
+            Edge("S2", e, f, None),
+            Edge("S", f, a, wall),
         ),
         (
-            Obstacle("P1", "Penthouse", (at("30 ft", "22 ft"), at("52 ft", "22 ft"),
-                                         at("52 ft", "34 ft"), at("30 ft", "34 ft")),
-                     measured("12'-0\"")),
-            Obstacle("K1", "Skylight", (at("80 ft", "34 ft"), at("90 ft", "34 ft"),
-                                        at("90 ft", "40 ft"), at("80 ft", "40 ft"))),
+            Obstacle(
+                "P1",
+                "Penthouse",
+                (
+                    at("30 ft", "22 ft"),
+                    at("52 ft", "22 ft"),
+                    at("52 ft", "34 ft"),
+                    at("30 ft", "34 ft"),
+                ),
+                measured("12'-0\""),
+            ),
+            Obstacle(
+                "K1",
+                "Skylight",
+                (
+                    at("80 ft", "34 ft"),
+                    at("90 ft", "34 ft"),
+                    at("90 ft", "40 ft"),
+                    at("80 ft", "40 ft"),
+                ),
+            ),
         ),
         (
-            Anchor("A1", at("14 ft", "40 ft"), "bolted"), Anchor("A2", at("28 ft", "40 ft"), "bolted"),
+            Anchor("A1", at("14 ft", "40 ft"), "bolted"),
+            Anchor("A2", at("28 ft", "40 ft"), "bolted"),
             Anchor("A3", at("44 ft", "40 ft"), "bolted"),
             Anchor("A4", at("60 ft", "40 ft"), "bolted", standing=AnchorStanding.CONDITIONAL),
             Anchor("A5", at("96 ft", "46 ft"), "bolted"),
@@ -183,17 +219,45 @@ def roof() -> Roof:
 def drops() -> tuple[Drop, ...]:
     """Five drops: two alike, one with gaps in what is stated, one on another edge, one empty."""
     return (
-        drop("N-01", "N", "4 ft", (point("SP1", "6 ft", "A1"), point("SP2", "22 ft", "A2")),
-             (Lifeline("LL1", "A1", station=length("11 ft")),
-              Lifeline("LL2", "A2", station=length("17 ft")))),
-        drop("N-02", "N", "24 ft", (
-            point("SP1", "26 ft", "A2", beam_support(reach="3'-0\"", pieces=20)),
-            point("SP2", "42 ft", "A3", beam_support(backspan=None, from_stack=True))),
-            (Lifeline("LL1", "A3"),)),
-        drop("N-03", "N", "50 ft", (
-            point("SP1", "52 ft", "A4", beam_support(setback=None, beam="BX", reach=None)),
-            SuspensionPoint("SP2", length("68 ft"), "H1", other_support=OtherSupport(
-                OtherSupportKind.PARAPET_CLAMP, measured("1'-2\""))))),
+        drop(
+            "N-01",
+            "N",
+            "4 ft",
+            (point("SP1", "6 ft", "A1"), point("SP2", "22 ft", "A2")),
+            (
+                Lifeline("LL1", "A1", station=length("11 ft")),
+                Lifeline("LL2", "A2", station=length("17 ft")),
+            ),
+        ),
+        drop(
+            "N-02",
+            "N",
+            "24 ft",
+            (
+                point(
+                    "SP1",
+                    "26 ft",
+                    "A2",
+                    beam_support(reach="5'-0\"", backspan="11'-1 1/2\"", pieces=20),
+                ),
+                point("SP2", "42 ft", "A3", beam_support(backspan=None, from_stack=True)),
+            ),
+            (Lifeline("LL1", "A3"),),
+        ),
+        drop(
+            "N-03",
+            "N",
+            "50 ft",
+            (
+                point("SP1", "52 ft", "A4", beam_support(setback=None, beam="BX", reach=None)),
+                SuspensionPoint(
+                    "SP2",
+                    length("68 ft"),
+                    "H1",
+                    other_support=OtherSupport(OtherSupportKind.PARAPET_CLAMP, measured("1'-2\"")),
+                ),
+            ),
+        ),
         drop("W-01", "W", "10 ft", (point("SP1", "12 ft", "A6"), point("SP2", "28 ft", "A1"))),
         drop("E-01", "E", "5 ft", ()),
     )
@@ -203,53 +267,98 @@ def project(units: Style = Style.US) -> Project:
     """The invented project."""
     return Project(
         FORMAT,
-        Site("Quince Court <Tower> & Annex", "Invented City", (roof(),), owner="Quince Owners",
-             north=20.0, invented="a made-up building for tests"),
+        Site(
+            "Quince Court <Tower> & Annex",
+            "Invented City",
+            (roof(),),
+            owner="Quince Owners",
+            north=0.35,
+            invented="a made-up building for tests",
+        ),
         Basis((RuleChoice("us-osha-1926-subpart-l", "1996"),)),
-        kit(), drops(), units=units, prepared_by="J. Doe (invented)", number="TEST-1",
+        kit(),
+        drops(),
+        units=units,
+        prepared_by="J. Doe (invented)",
+        number="TEST-1",
     )
 
 
 def rule() -> SelectedValue:
     """A rule value for an envelope."""
     return SelectedValue(
-        "us-osha-1926-subpart-l", "1996", "29 CFR 1926 Subpart L, Scaffolds", "tipping.rated-load",
-        "plain", 1, "Four times the tipping moment at the rated load of the hoist.",
+        "us-osha-1926-subpart-l",
+        "1996",
+        "29 CFR 1926 Subpart L, Scaffolds",
+        "tipping.rated-load",
+        "plain",
+        1,
+        "Four times the tipping moment at the rated load of the hoist.",
         FactorOnLoad(4.0, LoadBasis.HOIST_RATED, BeamWeight.NO_CREDIT),
-        Provenance("1926.451(a)(2)", Mark.READ, "quoted text"), None,
+        Provenance("1926.451(a)(2)", Mark.READ, "quoted text"),
+        None,
     )
 
 
-def finding(drop_id: str, point_id: str, verdict: Verdict, backspan: float | None = None) -> Finding:
+def finding(
+    drop_id: str, point_id: str, verdict: Verdict, backspan: float | None = None
+) -> Finding:
     """A tipping finding on one point."""
-    used = () if backspan is None else (
-        InputUsed("backspan", Amount(backspan, LENGTH), Amount(backspan, LENGTH), None),
+    used = (
+        ()
+        if backspan is None
+        else (InputUsed("backspan", Amount(backspan, LENGTH), Amount(backspan, LENGTH), None),)
     )
     return Finding(
-        "tipping", f"{drop_id}/{point_id}",
+        "tipping",
+        f"{drop_id}/{point_id}",
         ("drops", drop_id, "rig", "suspension_points", point_id, "counterweighted_beam"),
-        verdict, Message("tipping.holds"), inputs=used,
+        verdict,
+        Message("tipping.holds"),
+        inputs=used,
     )
 
 
 def review_of(drop_id: str, verdict: Verdict, findings: tuple[Finding, ...] = ()) -> Review:
     """A review with its findings."""
-    basis = BasisLine("tipping", "us-osha-1926-subpart-l", "1996",
-                      "29 CFR 1926 Subpart L, Scaffolds", ())
-    return Review(1, "0.1.0", "Quince Court", drop_id, "7K3M-9QXT-B", ON, Style.US, verdict,
-                  (basis,), findings, (), 0 if findings else None)
+    basis = BasisLine(
+        "tipping", "us-osha-1926-subpart-l", "1996", "29 CFR 1926 Subpart L, Scaffolds", ()
+    )
+    return Review(
+        1,
+        "0.1.0",
+        "Quince Court",
+        drop_id,
+        "7K3M-9QXT-B",
+        ON,
+        Style.US,
+        verdict,
+        (basis,),
+        findings,
+        (),
+        0 if findings else None,
+    )
 
 
 def reviews() -> dict[str, Review]:
     """Reviews of four of the five drops, one with each answer."""
     return {
-        "N-01": review_of("N-01", Verdict.PASS, (
-            finding("N-01", "SP1", Verdict.PASS), finding("N-01", "SP2", Verdict.PASS))),
-        "N-02": review_of("N-02", Verdict.FAIL, (
-            finding("N-02", "SP1", Verdict.FAIL), finding("N-02", "SP2", Verdict.PASS, 3.4))),
+        "N-01": review_of(
+            "N-01",
+            Verdict.PASS,
+            (finding("N-01", "SP1", Verdict.PASS), finding("N-01", "SP2", Verdict.PASS)),
+        ),
+        "N-02": review_of(
+            "N-02",
+            Verdict.FAIL,
+            (finding("N-02", "SP1", Verdict.FAIL), finding("N-02", "SP2", Verdict.PASS, 3.6195)),
+        ),
         "N-03": review_of("N-03", Verdict.MISSING, (finding("N-03", "SP1", Verdict.MISSING),)),
-        "W-01": review_of("W-01", Verdict.REFER, (
-            finding("W-01", "SP1", Verdict.REFER), finding("W-01", "SP2", Verdict.REFER))),
+        "W-01": review_of(
+            "W-01",
+            Verdict.REFER,
+            (finding("W-01", "SP1", Verdict.REFER), finding("W-01", "SP2", Verdict.REFER)),
+        ),
     }
 
 
@@ -259,8 +368,15 @@ def envelope() -> Envelope:
         EnvelopePoint(Amount(back * 0.3048, LENGTH), Amount(back * 1400 / 4000 * 0.3048, LENGTH))
         for back in (0.0, 3.0, 6.0, 9.0, 12.0, 15.0, 18.0)
     )
-    return Envelope("N-01/SP1", rule(), 28, Amount(parse("1400 lb", MASS), MASS), points,
-                    Amount(length("11'-6\""), LENGTH), Amount(length("1'-6\""), LENGTH))
+    return Envelope(
+        "N-01/SP1",
+        rule(),
+        28,
+        Amount(parse("1400 lb", MASS), MASS),
+        points,
+        Amount(length("11'-10\""), LENGTH),
+        Amount(length("4'-0 1/4\""), LENGTH),
+    )
 
 
 def with_site_name(name: str) -> Project:

@@ -94,13 +94,13 @@ def _judge_limits(
 def _on_beam(inputs: Inputs, subject: BeamSubject) -> OnBeam:
     counts: list[int] = []
     masses: list[float] = []
-    for group in subject.support.stack.groups:
+    for index, group in enumerate(subject.support.stack.groups):
         piece = inputs.case.piece(group.piece)
         count = inputs.count(
             "pieces",
             group.count,
             EvidenceClass.COUNT,
-            (*subject.place, "stack", "groups", piece.id, "count"),
+            (*subject.place, "stack", "groups", index, "count"),
         )
         mass = inputs.measure(
             "piece_mass",

@@ -96,7 +96,7 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         least="backspan",
         most="backspan",
     )
-    for group in beam.stack.groups:
+    for index, group in enumerate(beam.stack.groups):
         piece = case.piece(group.piece)
         mass_place = ("kit", "pieces", piece.id, "mass")
         yield from _band(
@@ -112,7 +112,7 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         counted = StatedValue(
             float(count.value), by=count.by, checked_by=count.checked_by, evidence=count.evidence
         )
-        count_place = (*place, "stack", "groups", piece.id, "count")
+        count_place = (*place, "stack", "groups", index, "count")
         yield from _band(case, "pieces", counted, RATIO, count_place, most="pieces")
 
 

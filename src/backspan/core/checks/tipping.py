@@ -159,7 +159,7 @@ def _notes(
         yield Message("note.beam-weight-left-out")
     if subject.point.tiebacks:
         yield Message("note.tieback-no-credit")
-    if any(rule.load is LoadBasis.HOIST_STALL for value, rule in values if value in sums.unknown):
+    if any(("input", "stall_load") in need.what.values for need in inputs.not_stated):
         yield Message("note.stall-not-known")
         yield from _at_most_stall(rules, values, sums, inputs)
     if inputs.toleranced:

@@ -141,14 +141,14 @@ def may_be_harmful(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> bool
 def _rows(inputs: Inputs, subject: BeamSubject, *, with_lengths: bool) -> tuple[Rows, ...] | None:
     rows: list[Rows] = []
     complete = True
-    for group in subject.support.stack.groups:
+    for index, group in enumerate(subject.support.stack.groups):
         piece = inputs.case.piece(group.piece)
         place = ("kit", "pieces", piece.id)
         count = inputs.count(
             "pieces",
             group.count,
             EvidenceClass.COUNT,
-            (*subject.place, "stack", "groups", piece.id, "count"),
+            (*subject.place, "stack", "groups", index, "count"),
         )
         mass = inputs.measure("piece_mass", piece.mass, MASS, EvidenceClass.MASS, (*place, "mass"))
         length = None

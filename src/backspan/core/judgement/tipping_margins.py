@@ -119,7 +119,7 @@ def _hoists(
         for hoist in case.project.kit.hoists
         if _held(hoist, values, reach=reach, resisting=branch.resisting)
     ]
-    yield Margin("hoists-that-do", ", ".join(held) or "-")
+    yield Margin("hoists-that-do", ", ".join(held) or "none")
 
 
 def _held(hoist: Hoist, values: FactorValues, *, reach: float, resisting: float) -> bool:

@@ -79,13 +79,11 @@ class ShortForm:
             return {"value": given, "text": given} if isinstance(given, str) else given
 
         def within_sign(stated: Any) -> Any:
-            value = stated.value
-            too_small = value < 0 or (self.sign is Sign.POSITIVE and value == 0)
-            if self.sign is not Sign.ANY and too_small:
+            if self.sign is not Sign.ANY and not self._holds(stated.value):
                 raise PydanticCustomError(
                     "sign", "must be {expected}", {"expected": str(self.sign), "found": stated.text}
                 )
-            if stated.tolerance is not None and stated.tolerance < 0:
+            if isinstance(stated.tolerance, int | float) and stated.tolerance < 0:
                 raise PydanticCustomError(
                     "sign", "a tolerance must be {expected}", {"expected": "zero or more"}
                 )
@@ -101,6 +99,9 @@ class ShortForm:
                 ),
             ),
         )
+
+    def _holds(self, value: float) -> bool:
+        return value > 0 if self.sign is Sign.POSITIVE else value >= 0
 
 
 Stated = Annotated[StatedValue[T], ShortForm()]

@@ -101,6 +101,11 @@ SENTENCES: dict[str, str] = {
     "compare.not-known": "not stated: {inputs}",
 }
 
+#: The margins counted in pieces, when it is one.
+ONE_PIECE: dict[str, tuple[str, str]] = {
+    "pieces-spare": ("1 piece spare", "1 piece short"),
+}
+
 MARGINS: dict[str, tuple[str, str]] = {
     # what is left, and what is short
     "pieces-spare": ("{value} pieces spare", "{value} pieces short"),
@@ -188,3 +193,18 @@ ONE_LINE_CAUTION = (
     "Supports a qualified or licensed person's judgement; local codes come first;"
     " stop if the roof differs."
 )
+
+VERDICTS: dict[str, str] = {
+    "pass": "the demand is met, on evidence good enough for that check",
+    "fail": "the demand is not met",
+    "refer": "a named person must decide; the finding says who and on what",
+    "missing": "not enough evidence; the finding names what would settle it",
+}
+
+MARKS: dict[str, str] = {
+    "read": "the text itself was seen",
+    "copy": "a copy of the clause, or a page that quotes it, was seen",
+    "memory": "remembered only; a pass that rests on it is referred",
+    "practice": "custom of the trade without a rule; it questions values, it decides nothing",
+    "confirmed": "the office found the value in its own copy of the text",
+}

@@ -29,7 +29,8 @@ def say(message: Message, style: Style) -> str:
 
 def say_margin(margin: Margin, style: Style) -> str:
     """A margin in words: what is left, or what is short."""
-    pair = english.MARGINS.get(margin.id)
+    pair = english.ONE_PIECE.get(margin.id) if margin.value == 1 else None
+    pair = pair or english.MARGINS.get(margin.id)
     if pair is None:
         raise WordsError(f"margin {margin.id!r} has no words")
     text = pair[1] if margin.beyond else pair[0]

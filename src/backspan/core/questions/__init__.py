@@ -1,0 +1,24 @@
+"""Questions heard on the roof, answered from a few values by the same checks that review a rig."""
+
+from backspan.core.questions.choosing import chosen_rule_set, rule_choice
+from backspan.core.questions.shape import Answer, Given, Parameter, QuestionError, Topic
+from backspan.core.questions.topics import TOPICS, answer, topic_of
+from backspan.core.questions.values import read_values
+from backspan.core.questions.wording import CAUTIONS, say_answer, say_label
+
+__all__ = [
+    "CAUTIONS",
+    "TOPICS",
+    "Answer",
+    "Given",
+    "Parameter",
+    "QuestionError",
+    "Topic",
+    "answer",
+    "chosen_rule_set",
+    "read_values",
+    "rule_choice",
+    "say_answer",
+    "say_label",
+    "topic_of",
+]

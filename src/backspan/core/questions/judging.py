@@ -1,0 +1,177 @@
+"""What every topic shares: the sums of its beam, the checks that judge it, the answer's parts."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from backspan.core.checks import beam_length, beam_proportion, plausible_values, stall_cap, tipping
+from backspan.core.findings import Finding, Message, MessageValue, Need, Verdict
+from backspan.core.judgement.case import Case
+from backspan.core.judgement.inputs import Inputs
+from backspan.core.judgement.limits import limit_of
+from backspan.core.judgement.tipping_sums import (
+    HARMFUL,
+    Branch,
+    FactorValues,
+    TippingSums,
+    factor_values,
+    tipping_sums,
+)
+from backspan.core.quantities import RATIO, Amount, Style, display
+from backspan.core.questions.imagined import rules_of_case, subject_of
+from backspan.core.questions.parameters import SUPPLIES
+from backspan.core.questions.shape import Answer, Asked, Line
+from backspan.core.review.run import governing_of, roll_up
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.rules.shape import LoadBasis
+from backspan.core.worked.formula import Step
+
+#: The checks whose subject a question describes.
+JUDGES = (tipping.CHECK, beam_length.CHECK, stall_cap.CHECK, beam_proportion.CHECK)
+
+#: One step of what is sought: 1/16 in, 1 mm; 1 lbf, 0.01 kN (in metres, newtons).
+LENGTH_STEP = {Style.US: 0.0254 / 16, Style.METRIC: 0.001}
+FORCE_STEP = {Style.US: 4.4482216152605, Style.METRIC: 10.0}
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """The sums of the one beam of a case."""
+
+    case: Case
+    inputs: Inputs
+    values: FactorValues
+    sums: TippingSums
+
+    @property
+    def held(self) -> bool:
+        """Whether every branch that is known is held, and at least one is known."""
+        return bool(self.sums.branches) and all(branch.met for branch in self.sums.branches)
+
+    @property
+    def rule_set(self) -> str:
+        """The rule set the question is asked under."""
+        return rules_of_case(self.case).rule_set.id
+
+
+def worked_of(case: Case) -> Worked:
+    """The sums of a case's beam under its first rule set."""
+    values = factor_values(rules_of_case(case))
+    inputs = Inputs(case, HARMFUL)
+    return Worked(case, inputs, values, tipping_sums(inputs, subject_of(case), values))
+
+
+def stall_cap_of(case: Case) -> float | None:
+    """The most stall load over rated load that the rule set allows; None where it sets no cap."""
+    value = rules_of_case(case).find(stall_cap.KEY)
+    return None if value is None else limit_of(value, RATIO)
+
+
+def stall_open(worked: Worked) -> bool:
+    """Whether a branch of the rule waits for the stall load."""
+    unknown = worked.sums.unknown
+    return any(
+        rule.load is LoadBasis.HOIST_STALL for value, rule in worked.values if value in unknown
+    )
+
+
+def findings_of(case: Case) -> tuple[Finding, ...]:
+    """What the checks find on the case's beam; the tipping finding first."""
+    return tuple(
+        answer for check in JUDGES for answer in check.judge(case) if isinstance(answer, Finding)
+    )
+
+
+def factor_on_load(branch: Branch) -> tuple[tuple[str, MessageValue], ...]:
+    """Factor and load of a branch, as messages carry them."""
+    return (("factor", Amount(branch.rule.factor, RATIO)), ("load", str(branch.rule.load)))
+
+
+def governing_line(branch: Branch, style: Style) -> Line:
+    """Which branch of the rule asks for most."""
+    factor = display(branch.rule.factor, RATIO, style)
+    return Line("governing", f"{factor} x {branch.rule.load}")
+
+
+def factor_line(findings: Sequence[Finding], name: str = "factor-reached") -> tuple[Line, ...]:
+    """The factor that the governing branch's load is held with, where it could be worked out."""
+    steps = [step for finding in findings for step in finding.steps]
+    found = [step.value for step in steps if step.formula == "factor_reached"]
+    return (Line(name, Amount(found[0], RATIO)),) if found else ()
+
+
+def answer_of(
+    asked: Asked,
+    case: Case,
+    findings: Sequence[Finding],
+    message: Message | None,
+    lines: Sequence[Line],
+    *,
+    first_steps: Sequence[Step] = (),
+    notes: Sequence[Message] = (),
+    supplies: Mapping[str, str] = SUPPLIES,
+) -> Answer:
+    """The answer that findings make.
+
+    With `message` a number was asked for: then a pass is no verdict, since nothing that is there
+    was judged. Without it the governing finding speaks.
+    """
+    verdict: Verdict | None = roll_up(findings)
+    governing = governing_of(findings)
+    if message is None or verdict is Verdict.FAIL:
+        spoken = findings[governing or 0].message
+    else:
+        spoken = message
+    if message is not None and verdict is Verdict.PASS:
+        verdict = None
+    rules = [rule for finding in findings for rule in finding.rules]
+    steps = [*first_steps, *(step for finding in findings for step in finding.steps)]
+    needs = [_need(need, supplies) for finding in findings for need in finding.needs]
+    said = [note for finding in findings for note in finding.notes]
+    return Answer(
+        message=spoken,
+        verdict=verdict,
+        lines=tuple(lines),
+        margins=findings[0].margins if message is None else (),
+        steps=tuple(dict.fromkeys(steps)),
+        rules=_distinct(rules),
+        notes=(*notes, *said, *questioned(asked, case), Message("note.asker-vouches")),
+        needs=tuple(dict.fromkeys(needs)),
+    )
+
+
+def not_known(asked: Asked, worked: Worked, supplies: Mapping[str, str] = SUPPLIES) -> Answer:
+    """The answer where the rule has no number, or a load it needs is not given."""
+    findings = findings_of(worked.case)
+    words: tuple[tuple[str, MessageValue], ...] = (("rule_set", worked.rule_set),)
+    message = Message("ask.not-known" if worked.values else "ask.no-number", words)
+    return answer_of(asked, worked.case, findings, message, (), supplies=supplies)
+
+
+def questioned(asked: Asked, case: Case) -> tuple[Message, ...]:
+    """What the trade would look at again, among the values that were given."""
+    found = []
+    for answer in plausible_values.CHECK.judge(case):
+        if isinstance(answer, Finding):
+            name = dict(answer.message.values).get("input")
+            if SUPPLIES.get(str(name)) in asked.values:
+                found.append(answer.message)
+    return tuple(found)
+
+
+def _distinct(rules: Sequence[SelectedValue]) -> tuple[SelectedValue, ...]:
+    found: list[SelectedValue] = []
+    for rule in rules:
+        if rule not in found:
+            found.append(rule)
+    return tuple(found)
+
+
+def _need(need: Need, supplies: Mapping[str, str]) -> Need:
+    """A need told by the parameter that would meet it; the place in a project says nothing here."""
+    name = str(dict(need.what.values).get("input", ""))
+    if need.what.id != "need.input" or name not in supplies:
+        return need
+    words = (("input", name), ("parameter", supplies[name]))
+    return Need(need.who, Message("ask.need", words))

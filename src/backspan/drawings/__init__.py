@@ -1,0 +1,18 @@
+"""Drawings: a project and its reviews as a scene of shapes, and that scene as SVG or DXF."""
+
+from backspan.drawings.dxf import to_dxf
+from backspan.drawings.envelope import envelope_picture
+from backspan.drawings.plan import roof_plan
+from backspan.drawings.scene import DrawingError, Scene
+from backspan.drawings.section import drop_section
+from backspan.drawings.svg import to_svg
+
+__all__ = [
+    "DrawingError",
+    "Scene",
+    "drop_section",
+    "envelope_picture",
+    "roof_plan",
+    "to_dxf",
+    "to_svg",
+]

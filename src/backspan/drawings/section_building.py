@@ -1,0 +1,92 @@
+"""The building in section: face, parapet, roof surface; thin and grey."""
+
+from __future__ import annotations
+
+from backspan.core.model.site import Parapet
+from backspan.drawings.placing import Spot
+from backspan.drawings.plan_building import parapet_words
+from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
+from backspan.drawings.section_points import Section
+from backspan.drawings.symbols import WHITE
+from backspan.drawings.wording import NOT_STATED
+
+CUT = 36.0
+"""Paper from the roof surface down to where the face of the building is cut off."""
+
+SURFACE = 2.2
+BREAK_AT = 12.0
+
+
+def draw_building(section: Section) -> None:
+    """Face, parapet and roof surface, with the height and thickness of the parapet."""
+    wall = section.view.first.edge.parapet
+    thick = 0.0 if wall is None else wall.thickness.value
+    cut = section.real(CUT)
+    right = section.view.left + section.view.width + section.real(6.0)
+    section.canvas.add(
+        Line(Layer.EXISTING, section.at(inward=0.0, above=0.0), section.at(inward=0.0, above=-cut)),
+        Line(
+            Layer.EXISTING, section.at(inward=thick, above=0.0), section.at(inward=right, above=0.0)
+        ),
+        Hatch(Layer.EXISTING, _band(section, thick, right), 1.6),
+        break_mark(section, inward=0.0, above=-section.real(CUT - 3.0)),
+    )
+    if wall is None:
+        target = section.at(inward=0.0, above=0.0)
+        section.canvas.later((f"Parapet: {NOT_STATED}",), target, spots=_inside(section, target))
+        return
+    _parapet(section, wall)
+
+
+def _parapet(section: Section, wall: Parapet) -> None:
+    box = (
+        section.at(inward=0.0, above=0.0),
+        section.at(inward=wall.thickness.value, above=0.0),
+        section.at(inward=wall.thickness.value, above=wall.height.value),
+        section.at(inward=0.0, above=wall.height.value),
+    )
+    section.canvas.add(Polygon(Layer.PARAPET, box, WHITE), Hatch(Layer.PARAPET, box, 1.6))
+    words = parapet_words(wall, section.project.units)
+    lines = (words[0].capitalize(), *words[1:])
+    target = section.at(inward=wall.thickness.value / 2, above=wall.height.value / 3)
+    section.canvas.later(lines, target, spots=_outside(section, target))
+
+
+def break_mark(section: Section, *, inward: float, above: float) -> Polyline:
+    """The zigzag where a line is cut."""
+    half, step = section.real(2.2), section.real(1.1)
+    x, y = section.at(inward=inward, above=above)
+    points: tuple[Point, ...] = (
+        (x - half, y),
+        (x - step / 2, y),
+        (x - step / 4, y + step),
+        (x + step / 4, y - step),
+        (x + step / 2, y),
+        (x + half, y),
+    )
+    return Polyline(Layer.EXISTING, points)
+
+
+def _band(section: Section, thick: float, right: float) -> tuple[Point, ...]:
+    depth = section.real(SURFACE)
+    return (
+        section.at(inward=0.0 if thick else 0.0, above=-depth),
+        section.at(inward=right, above=-depth),
+        section.at(inward=right, above=0.0),
+        section.at(inward=0.0, above=0.0),
+    )
+
+
+def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
+    """Left of everything that hangs, at several heights."""
+    x, y = section.canvas.frame.to_paper(target)
+    left = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))[0] - 4.0
+    heights = (0.0, -6.0, 6.0, -12.0, 12.0, -18.0, 18.0)
+    return tuple(
+        Spot((min(left, x - 4.0), y + up), -1, 0, abs(up) / 3, points_at=(x, y)) for up in heights
+    )
+
+
+def _inside(section: Section, target: Point) -> tuple[Spot, ...]:
+    x, y = section.canvas.frame.to_paper(target)
+    return tuple(Spot((x + 4.0 + step, y + 3.0), 1, 1, step) for step in (0.0, 6.0, 12.0))

@@ -1,0 +1,147 @@
+"""What hangs and what holds back: suspension line, hoist, stage below the break, tiebacks."""
+
+from __future__ import annotations
+
+from backspan.core.model.kit import Hoist, Stage
+from backspan.core.model.site import AnchorStanding
+from backspan.drawings.placing import Spot
+from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
+from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
+from backspan.drawings.section_building import BREAK_AT, break_mark
+from backspan.drawings.section_points import Section
+from backspan.drawings.symbols import WHITE
+from backspan.drawings.values import force_text, length_text
+from backspan.drawings.wording import NOT_STATED
+
+STAGE_TOP = 24.0
+STAGE_HEIGHT = 9.0
+RAIL = 5.0
+STAGE_WIDTH = 0.75
+"""The width a stage is drawn with where it is not stated, in metres; dashed."""
+
+TIEBACK_END = 20.0
+TIEBACK_STEP = 7.0
+
+
+def draw_line_and_stage(section: Section) -> None:
+    """The suspension line down to the stage, cut by a break, with hoist and rated load."""
+    first = section.view.first
+    line = first.picture.line
+    sure = line.known and first.picture.fulcrum.known
+    layer = Layer.SUSPENSION if sure else Layer.NOT_KNOWN
+    top, cut = first.bearing.x, -section.real(BREAK_AT)
+    end = -section.real(STAGE_TOP - 1.0)
+    gap = section.real(1.2)
+    section.canvas.add(
+        Line(
+            layer, section.at(inward=line.x, above=top), section.at(inward=line.x, above=cut + gap)
+        ),
+        break_mark(section, inward=line.x, above=cut + gap),
+        break_mark(section, inward=line.x, above=cut - gap),
+    )
+    section.canvas.arrow(
+        layer, section.at(inward=line.x, above=cut - gap), section.at(inward=line.x, above=end)
+    )
+    _draw_stage(section, line.x)
+    _name_line(section, section.at(inward=line.x, above=(top + cut) / 2))
+
+
+def _name_line(section: Section, target: Point) -> None:
+    hoist = _hoist(section)
+    units = section.project.units
+    lines = ["Suspension line"]
+    if section.view.first.point.rope:
+        lines = [f"Suspension line, rope {section.view.first.point.rope}"]
+    if hoist is None:
+        lines.append(f"hoist {NOT_STATED}")
+    else:
+        lines.append(f"hoist {hoist.id}, {hoist.name}:")
+        lines.append(f"rated load {force_text(hoist.rated_load.value, units)}")
+        stall = hoist.stall_load
+        words = NOT_STATED if stall is None else force_text(stall.value, units)
+        lines.append(f"stall load {words}")
+    x, y = section.canvas.frame.to_paper(target)
+    spots = [Spot((x - 5.0, y + up), -1, 0, abs(up) / 3) for up in (0, 5, -5, 10, -10, 15, -15, 20)]
+    section.canvas.later(lines, target, spots=spots)
+
+
+def _draw_stage(section: Section, line: float) -> None:
+    stage = _stage(section)
+    width = None if stage is None or stage.width is None else stage.width.value
+    half = (STAGE_WIDTH if width is None else width) / 2
+    layer = Layer.NOT_KNOWN if width is None else Layer.STAGE
+    top, bottom = -section.real(STAGE_TOP), -section.real(STAGE_TOP + STAGE_HEIGHT)
+    deck = bottom + section.real(STAGE_HEIGHT - RAIL) / 2
+    box = ((-half, bottom), (half, bottom), (half, deck), (-half, deck))
+    rails = tuple(
+        Line(
+            layer,
+            section.at(inward=line + side, above=deck),
+            section.at(inward=line + side, above=top),
+        )
+        for side in (-half, half)
+    )
+    section.canvas.add(
+        Polygon(layer, tuple(section.at(inward=line + x, above=y) for x, y in box), WHITE),
+        *rails,
+        Line(
+            layer,
+            section.at(inward=line - half, above=top),
+            section.at(inward=line + half, above=top),
+        ),
+    )
+    target = section.at(inward=line - half, above=(top + bottom) / 2)
+    x, y = section.canvas.frame.to_paper(target)
+    spots = [Spot((x - 3.0, y + up), -1, 0, abs(up) / 3) for up in (0, 3, -3, 6, -6)]
+    section.canvas.later(_stage_words(section, stage), target, spots=spots)
+
+
+def _stage_words(section: Section, stage: Stage | None) -> list[str]:
+    if stage is None:
+        return [f"Stage {NOT_STATED}"]
+    units = section.project.units
+    wide = NOT_STATED if stage.width is None else length_text(stage.width.value, units)
+    return [
+        f"Stage {stage.id}",
+        f"{length_text(stage.length.value, units)} long",
+        f"{wide} wide" if stage.width is not None else f"width {wide}",
+    ]
+
+
+def _hoist(section: Section) -> Hoist | None:
+    wanted = section.view.first.point.hoist
+    return next((one for one in section.project.kit.hoists if one.id == wanted), None)
+
+
+def _stage(section: Section) -> Stage | None:
+    rig, point = section.drop.rig, section.view.first.point.id
+    hung = () if rig is None else rig.stages
+    name = next((one.stage for one in hung if point in one.from_points), None)
+    return next((one for one in section.project.kit.stages if one.id == name), None)
+
+
+def draw_tiebacks(section: Section) -> None:
+    """Each tieback from the tail to its anchor; where the anchor lies is for the plan."""
+    picture, above = section.view.first.picture, section.view.first.bearing.x
+    start = section.at(inward=picture.tail.x, above=above)
+    right = max(picture.right, picture.tail.x) + section.real(TIEBACK_END)
+    standings = {
+        anchor.id: anchor.standing for roof in section.project.site.roofs for anchor in roof.anchors
+    }
+    tiebacks = [tieback for one in section.view.points for tieback in one.point.tiebacks]
+    if not tiebacks:
+        target = section.canvas.frame.to_paper(start)
+        spots = [Spot((target[0] + 4.0, target[1] - down), 1, -1, down) for down in (2.0, 6.0)]
+        section.canvas.later(("No tieback stated",), start, spots=spots)
+    low = section.real(ANCHOR_SIZE / 2)
+    for place, tieback in enumerate(tiebacks):
+        end = section.at(
+            inward=right + section.real(place * TIEBACK_STEP / 2),
+            above=low + section.real(place * TIEBACK_STEP),
+        )
+        section.canvas.add(Line(Layer.TIEBACK, start, end))
+        sign = ANCHOR_SIGN[standings.get(tieback.anchor, AnchorStanding.IN_SERVICE)]
+        section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
+        x, y = section.canvas.frame.to_paper(end)
+        spots = [Spot((x + 3.0, y + up), 1, 0, abs(up) / 2) for up in (0, 3, -3, 6)]
+        section.canvas.later((tieback.id, f"to anchor {tieback.anchor}"), end, spots=spots)

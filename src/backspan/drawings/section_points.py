@@ -1,0 +1,167 @@
+"""The suspension points of a drop as a section shows them, and which of them look alike."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from backspan.core.findings import Review, Verdict
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop, FulcrumKind, Stack, SuspensionPoint
+from backspan.core.model.site import Edge
+from backspan.drawings.beams import BeamPicture, Place, beam_picture
+from backspan.drawings.canvas import Canvas
+from backspan.drawings.edges import edge_of
+from backspan.drawings.geometry import Box
+from backspan.drawings.scene import Point
+from backspan.drawings.values import answer_of, findings_on, no_answer
+
+HEIGHT = 0.3
+"""How far above roof or parapet a beam is drawn where its height is not stated, in metres."""
+
+
+@dataclass(frozen=True, slots=True)
+class SectionPoint:
+    """A suspension point as a section draws it: positions along the beam and its height."""
+
+    point: SuspensionPoint
+    edge: Edge
+    picture: BeamPicture
+    bearing: Place
+    """Height of the beam above the roof surface."""
+    kind: FulcrumKind | None
+    answer: Verdict | None
+    no_answer: str
+    """Why there is no answer on tipping, where there is none."""
+
+    @property
+    def inside_face(self) -> bool:
+        """Whether what was stated puts the suspension line inside the face of the building."""
+        sure = self.picture.line.known and self.picture.fulcrum.known
+        return sure and self.picture.line.x >= 0.0
+
+    @property
+    def alike(self) -> tuple[object, ...]:
+        """What makes two points look the same in section."""
+        beam = self.point.counterweighted_beam
+        stack = Stack() if beam is None else beam.stack
+        fastening = None if stack.fastening is None else stack.fastening.value
+        name = None if beam is None else beam.beam
+        return (
+            self.picture,
+            self.bearing,
+            self.kind,
+            self.answer,
+            self.point.hoist,
+            self.point.rope,
+            self.point.other_support,
+            name,
+            fastening,
+            bool(self.point.tiebacks),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """The points that share one picture; lengths in metres from the face of the building."""
+
+    points: tuple[SectionPoint, ...]
+
+    @property
+    def first(self) -> SectionPoint:
+        """The point whose picture it is."""
+        return self.points[0]
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The ids of its points."""
+        return tuple(one.point.id for one in self.points)
+
+    @property
+    def left(self) -> float:
+        """The outermost thing drawn to scale."""
+        return self.first.picture.left
+
+    @property
+    def width(self) -> float:
+        """What is drawn to scale, from left to right."""
+        wall = self.first.edge.parapet
+        thick = 0.0 if wall is None else wall.thickness.value
+        return max(self.first.picture.right, thick + HEIGHT) - self.left
+
+    @property
+    def height(self) -> float:
+        """What is drawn to scale above the roof surface."""
+        wall = self.first.edge.parapet
+        return max(self.first.bearing.x, 0.0 if wall is None else wall.height.value)
+
+
+def section_points(project: Project, drop: Drop, review: Review | None) -> tuple[SectionPoint, ...]:
+    """The suspension points of a drop, in order along the edge."""
+    edge = edge_of(project, drop)
+    points = () if drop.rig is None else drop.rig.suspension_points
+    return tuple(
+        _section_point(project, edge, point, review)
+        for point in sorted(points, key=lambda point: point.station)
+    )
+
+
+def _section_point(
+    project: Project, edge: Edge, point: SuspensionPoint, review: Review | None
+) -> SectionPoint:
+    found = findings_on(review, point.id)
+    beam = point.counterweighted_beam
+    fulcrum = None if beam is None else beam.fulcrum
+    return SectionPoint(
+        point,
+        edge,
+        beam_picture(project, edge, point, found),
+        _bearing(edge, point),
+        None if fulcrum is None else fulcrum.kind,
+        answer_of(found, "tipping"),
+        no_answer(review, point.id, "tipping"),
+    )
+
+
+def _bearing(edge: Edge, point: SuspensionPoint) -> Place:
+    beam = point.counterweighted_beam
+    fulcrum = None if beam is None else beam.fulcrum
+    wall = 0.0 if edge.parapet is None else edge.parapet.height.value
+    if fulcrum is not None and fulcrum.height is not None:
+        return Place(fulcrum.height.value, known=True)
+    if fulcrum is not None and fulcrum.kind is FulcrumKind.PARAPET and edge.parapet is not None:
+        return Place(wall, known=True)
+    return Place(wall + HEIGHT, known=False)
+
+
+def views_of(points: Sequence[SectionPoint]) -> tuple[View, ...]:
+    """Points that look alike share a view; the others have one each."""
+    groups: list[list[SectionPoint]] = []
+    for point in points:
+        same = next((group for group in groups if group[0].alike == point.alike), None)
+        if same is None:
+            groups.append([point])
+        else:
+            same.append(point)
+    return tuple(View(tuple(group)) for group in groups)
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A view on its canvas: lengths from the face and above the roof become drawing points."""
+
+    canvas: Canvas
+    project: Project
+    drop: Drop
+    view: View
+    corner: Point
+    cell: Box
+
+    def at(self, *, inward: float, above: float) -> Point:
+        """The drawing point that is `inward` from the face and `above` the roof surface."""
+        x, y = self.canvas.frame.to_drawing(self.corner)
+        return (x + inward, y + above)
+
+    def real(self, on_paper: float) -> float:
+        """Metres that are `on_paper` millimetres long."""
+        return self.canvas.frame.real(on_paper)

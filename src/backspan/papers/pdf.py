@@ -1,0 +1,62 @@
+"""From the package's content to PDF bytes; the same content gives the same bytes."""
+
+from __future__ import annotations
+
+import datetime
+import json
+import tempfile
+from importlib import resources
+from importlib.abc import Traversable
+from pathlib import Path
+
+from backspan.core.errors import BackspanError
+from backspan.papers.content import PackageContent
+
+TEMPLATES = ("package.typ", "parts.typ")
+
+
+class PaperError(BackspanError, RuntimeError):
+    """The typesetter refused the package; says what it said."""
+
+
+def package_pdf(content: PackageContent, *, issued: datetime.date) -> bytes:
+    """The package as PDF, dated `issued`; fonts and templates come from the program itself.
+
+    What people typed reaches the typesetter as JSON data, never as markup. Raises PaperError
+    when it cannot be set.
+    """
+    import typst
+
+    package = resources.files("backspan.papers")
+    stamp = int(
+        datetime.datetime(issued.year, issued.month, issued.day, tzinfo=datetime.UTC).timestamp()
+    )
+    with (
+        tempfile.TemporaryDirectory(prefix="backspan-") as name,
+        resources.as_file(package / "fonts") as fonts,
+    ):
+        folder = Path(name)
+        _write(folder, content, package / "templates")
+        try:
+            pdf = typst.compile(
+                str(folder / TEMPLATES[0]),
+                root=str(folder),
+                font_paths=[str(fonts)],
+                ignore_system_fonts=True,
+                timestamp=stamp,
+            )
+        except typst.TypstError as error:
+            raise PaperError(f"the package could not be set: {error}") from error
+    if not isinstance(pdf, bytes):
+        raise PaperError("the typesetter gave no document")
+    return pdf
+
+
+def _write(folder: Path, content: PackageContent, templates: Traversable) -> None:
+    for template in TEMPLATES:
+        text = (templates / template).read_text(encoding="utf-8")
+        (folder / template).write_text(text, encoding="utf-8")
+    data = json.dumps(content.data, ensure_ascii=False, sort_keys=True)
+    (folder / "data.json").write_text(data, encoding="utf-8")
+    for name, svg in content.drawings.items():
+        (folder / name).write_text(svg, encoding="utf-8")

@@ -1,0 +1,271 @@
+"""A small two-point rig made without any file, and ways to change one thing of it. Invented."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from dataclasses import fields, is_dataclass, replace
+from typing import Any, TypeVar, cast
+
+from backspan.core.checks import CHECKS
+from backspan.core.findings import DoesNotApply, Finding
+from backspan.core.judgement.case import Case, Place
+from backspan.core.judgement.check import Answer, Check
+from backspan.core.model.basis import Basis, Confirmation, RuleChoice
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import (
+    Beam,
+    BeamLabel,
+    Hoist,
+    Kit,
+    LabelState,
+    Piece,
+    PieceKind,
+    Stage,
+)
+from backspan.core.model.people import Person
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import (
+    CounterweightedBeam,
+    Drop,
+    Fastening,
+    HungStage,
+    PieceGroup,
+    Rig,
+    Stack,
+    SuspensionPoint,
+)
+from backspan.core.model.site import Edge, Roof, Site
+from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
+from backspan.core.review.run import case_of
+from backspan.core.rules.selected import RuleLibrary
+from tools.write_sources import RULE_SETS, read_rule_sets
+
+R = TypeVar("R")
+
+LIBRARY = RuleLibrary(read_rule_sets(RULE_SETS))
+ON = datetime.date(2026, 11, 25)
+
+OSHA = RuleChoice("us-osha-1926-subpart-l", "1996")
+EN = RuleChoice("eu-en-1808", "2015")
+QUEBEC = RuleChoice("ca-qc-s21-r4", "undated")
+HONG_KONG = RuleChoice("hk-cap-59ac", "undated")
+AUSTRALIA = RuleChoice("au-as-nzs-1576-4", "alert-5616")
+NEW_ZEALAND = RuleChoice("nz-acop-scaffolding", "1995")
+ONTARIO_TALK = RuleChoice("ca-on-ihsa-counterweights", "undated")
+
+HOIST: Place = ("kit", "hoists", "H")
+BEAM: Place = ("kit", "beams", "B")
+PIECE: Place = ("kit", "pieces", "P")
+STAGE: Place = ("kit", "stages", "ST")
+RIG: Place = ("drops", "D", "rig")
+LEFT: Place = (*RIG, "suspension_points", "L")
+ARM: Place = (*LEFT, "counterweighted_beam")
+STACK: Place = (*ARM, "stack")
+
+
+def stated(
+    text: str,
+    dimension: Dimension,
+    evidence: Evidence | None = Evidence.MEASURED,
+    *,
+    tolerance: str | None = None,
+) -> StatedValue[float]:
+    """A value as a file states it."""
+    half_width = None if tolerance is None else parse(tolerance, dimension)
+    return StatedValue(parse(text, dimension), half_width, evidence, by="MT", text=text)
+
+
+def length(text: str, *, tolerance: str | None = None) -> StatedValue[float]:
+    """A length taped on the roof."""
+    return stated(text, LENGTH, tolerance=tolerance)
+
+
+def force(text: str, *, tolerance: str | None = None) -> StatedValue[float]:
+    """A load read from a label."""
+    return stated(text, FORCE, Evidence.LABEL, tolerance=tolerance)
+
+
+def mass(text: str, *, tolerance: str | None = None) -> StatedValue[float]:
+    """A mass read from a stamp."""
+    return stated(text, MASS, Evidence.LABEL, tolerance=tolerance)
+
+
+def count(number: int, *, tolerance: int | None = None) -> StatedValue[int]:
+    """Pieces counted on the beam."""
+    return StatedValue(number, tolerance, Evidence.MEASURED, by="MT")
+
+
+def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
+    """A readable label with what it allows."""
+    allowed = None if pieces is None else StatedValue(pieces, evidence=Evidence.LABEL)
+    return BeamLabel(LabelState.READABLE, allowed, None if most is None else mass(most))
+
+
+def beam(pieces: int = 16) -> CounterweightedBeam:
+    """Reach 2 ft, backspan 10 ft, plates of 55 lb pinned and locked."""
+    return CounterweightedBeam(
+        beam="B",
+        reach=length("2 ft"),
+        backspan=length("10 ft"),
+        tip_beyond_line=length("6 in"),
+        stack=Stack(
+            groups=(PieceGroup("P", count(pieces)),),
+            tail_gap=length("3 in"),
+            fastening=StatedValue(Fastening.LOCKED_PIN, evidence=Evidence.MEASURED),
+        ),
+    )
+
+
+def point(name: str, support: CounterweightedBeam) -> SuspensionPoint:
+    """A suspension point on a counterweighted beam."""
+    return SuspensionPoint(
+        id=name,
+        station=1.0 if name == "L" else 6.0,
+        hoist="H",
+        counterweighted_beam=support,
+        rope_mass=mass("25 lb"),
+        bottom_weight=mass("20 lb"),
+    )
+
+
+def _kit() -> Kit:
+    return Kit(
+        hoists=(
+            Hoist("H", "hoist", force("1000 lb"), force("2500 lb"), force("1250 lb"), mass("110 lb")),
+        ),
+        beams=(Beam("B", "beam", length("18 ft"), mass("200 lb"), label=labelled()),),
+        pieces=(Piece("P", "plate", PieceKind.STEEL_PLATE, mass("55 lb"), length("3 in")),),
+        stages=(
+            Stage(
+                "ST",
+                "stage",
+                length("20 ft"),
+                dead_mass=mass("700 lb"),
+                intended_load=mass("500 lb"),
+            ),
+        ),
+    )
+
+
+def _project() -> Project:
+    edge = Edge("S", (12.0, 0.0), (0.0, 0.0))
+    outline = ((0.0, 0.0), (12.0, 0.0), (12.0, 8.0), (0.0, 8.0))
+    rig = Rig((point("L", beam()), point("R", beam())), (HungStage("ST", ("L", "R")),))
+    drop = Drop("D", "R1", "S", start=0.0, width=length("20 ft"), rig=rig)
+    return Project(
+        format=1,
+        site=Site("Made up", "Nowhere", (Roof("R1", "roof", length("100 ft"), outline, (edge,)),)),
+        basis=Basis((OSHA,)),
+        kit=_kit(),
+        drops=(drop,),
+        people=(Person("MT", "M. Tape", "competent person"), Person("PE", "P. Ennis", "engineer")),
+    )
+
+
+#: Passes under OSHA with one piece spare on either side.
+PROJECT = _project()
+
+
+def confirmed(project: Project, choice: RuleChoice, value: str) -> Project:
+    """The project with one value confirmed by its engineer."""
+    said = Confirmation(choice.rule_set, choice.edition, value, "PE", "2026-11-18", "office copy")
+    return replace(project, confirmations=(*project.confirmations, said))
+
+
+def on_basis(project: Project, *choices: RuleChoice) -> Project:
+    """The project held against these rule sets."""
+    return replace(project, basis=Basis(choices))
+
+
+def case(project: Project = PROJECT, library: RuleLibrary = LIBRARY) -> Case:
+    """The project's one drop, ready for a check."""
+    return case_of(project, "D", library, on=ON)
+
+
+def check_named(name: str) -> Check:
+    """The registered check of that id."""
+    return next(check for check in CHECKS if check.id == name)
+
+
+def answers(project: Project, check: str, library: RuleLibrary = LIBRARY) -> tuple[Answer, ...]:
+    """What one check says of the project's one drop."""
+    return tuple(check_named(check).judge(case(project, library)))
+
+
+def findings(
+    project: Project, check: str, subject: str = "D/L", library: RuleLibrary = LIBRARY
+) -> tuple[Finding, ...]:
+    """The findings of one check on one subject."""
+    given = answers(project, check, library)
+    return tuple(one for one in given if isinstance(one, Finding) and one.subject == subject)
+
+
+def finding(
+    project: Project, check: str, subject: str = "D/L", library: RuleLibrary = LIBRARY
+) -> Finding:
+    """The only finding of one check on one subject."""
+    (only,) = findings(project, check, subject, library)
+    return only
+
+
+def reasons(project: Project, check: str) -> tuple[tuple[str, str], ...]:
+    """Subject and message id wherever the check has nothing to judge."""
+    given = answers(project, check)
+    return tuple((one.subject, one.reason.id) for one in given if isinstance(one, DoesNotApply))
+
+
+def needs(found: Finding) -> tuple[tuple[str, str], ...]:
+    """What would settle a finding: message id and the input or value it is about."""
+    told = []
+    for need in found.needs:
+        values = dict(need.what.values)
+        told.append((need.what.id, str(values.get("input", values.get("value", "")))))
+    return tuple(told)
+
+
+def margin(found: Finding, name: str) -> Any:
+    """The value of one margin: positive where it is left, negative where it is used up."""
+    one = next(one for one in found.margins if one.id == name)
+    number = one.value.value if hasattr(one.value, "value") else one.value
+    return -cast("float", number) if one.beyond else number
+
+
+def notes(found: Finding) -> set[str]:
+    """The message ids of a finding's notes."""
+    return {note.id for note in found.notes}
+
+
+def put(record: R, place: Sequence[str | int], value: object) -> R:
+    """`record` with what stands at `place` replaced; items of lists are named by their id."""
+    if not place:
+        return cast("R", value)
+    step, *rest = place
+    if isinstance(record, tuple):
+        position = _position(record, step)
+        items = [put(one, rest, value) if n == position else one for n, one in enumerate(record)]
+        return cast("R", tuple(items))
+    if not is_dataclass(record) or isinstance(record, type):
+        raise LookupError(f"nothing at {step!r}")
+    inner = put(getattr(record, str(step)), rest, value)
+    return cast("R", replace(cast("Any", record), **{str(step): inner}))
+
+
+def at(record: object, place: Sequence[str | int]) -> Any:
+    """What stands at a place."""
+    for step in place:
+        if isinstance(record, tuple):
+            record = record[_position(record, step)]
+        else:
+            record = getattr(record, str(step))
+    return record
+
+
+def _position(items: tuple[Any, ...], step: str | int) -> int:
+    if isinstance(step, int):
+        return step
+    for position, item in enumerate(items):
+        names = {one.name for one in fields(item)} & {"id", "piece", "stage"}
+        if any(getattr(item, name) == step for name in names):
+            return position
+    raise LookupError(f"no item {step!r}")
