@@ -6,6 +6,9 @@ Shapes are given in metres, places of labels in millimetres on paper; a canvas k
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from enum import IntEnum
+from itertools import pairwise
 
 from backspan.drawings.dimensions import dimension_lines
 from backspan.drawings.geometry import (
@@ -43,6 +46,23 @@ ARROW = 2.0
 ABOVE_LINE = 1.0
 
 
+class Rank(IntEnum):
+    """Which labels get their places first."""
+
+    POINT = 1
+    NAME = 2
+    PLACE = 3
+
+
+@dataclass(frozen=True, slots=True)
+class _Waiting:
+    rank: Rank
+    lines: tuple[str, ...]
+    target: Point
+    spots: tuple[Spot, ...]
+    bold: bool
+
+
 class Canvas:
     """The shapes drawn so far and the labels placed among them."""
 
@@ -51,7 +71,7 @@ class Canvas:
         self.frame = frame
         self.placer = Placer(area)
         self.shapes: list[Shape] = []
-        self._names: list[tuple[Label, Point, tuple[Spot, ...]]] = []
+        self._waiting: list[_Waiting] = []
 
     def add(self, *shapes: Shape) -> None:
         """Draw shapes; labels will keep off their lines, and never cover a sign or a text."""
@@ -91,11 +111,16 @@ class Canvas:
         return placed
 
     def later(
-        self, lines: Sequence[str], target: Point, *, spots: Iterable[Spot] = (), bold: bool = False
+        self,
+        lines: Sequence[str],
+        target: Point,
+        *,
+        spots: Iterable[Spot] = (),
+        bold: bool = False,
+        rank: Rank = Rank.NAME,
     ) -> None:
-        """As `label`, but written when all lines are drawn, so that it can keep off them."""
-        label = Label(tuple(plain(line) for line in lines), TEXT, bold=bold)
-        self._names.append((label, target, tuple(spots)))
+        """As `label`, but written when all lines are drawn, in the order of the ranks."""
+        self._waiting.append(_Waiting(rank, tuple(lines), target, tuple(spots), bold))
 
     def write(self, texts: Iterable[Text]) -> None:
         """Write texts whose place on paper is settled, and keep their room."""
@@ -104,10 +129,10 @@ class Canvas:
             self.shapes.append(self._in_drawing(text))
 
     def write_labels(self) -> None:
-        """Write the labels that waited, in the order they were asked for."""
-        for label, target, spots in self._names:
-            self.label(label.lines, target, spots=spots, bold=label.bold)
-        self._names.clear()
+        """Write the labels that waited."""
+        for wait in sorted(self._waiting, key=lambda wait: wait.rank):
+            self.label(wait.lines, wait.target, spots=wait.spots, bold=wait.bold)
+        self._waiting.clear()
 
     def arrow(self, layer: Layer, start: Point, end: Point) -> None:
         """A line with an arrow head at its end."""
@@ -191,7 +216,7 @@ class Canvas:
 
     def _keep_off(self, points: Sequence[Point]) -> None:
         on_paper = [self.frame.to_paper(point) for point in points]
-        self.placer.cross(zip(on_paper, on_paper[1:], strict=False))
+        self.placer.cross(pairwise(on_paper))
 
     def _in_drawing(self, text: Text) -> Text:
         return _text_at(text, self.frame.to_drawing(text.at))

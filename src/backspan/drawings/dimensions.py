@@ -1,4 +1,4 @@
-"""The lines a dimension is drawn with; the same for every writer that has no dimension of its own."""
+"""The lines a dimension is drawn with, for writers that have no dimension of their own."""
 
 from __future__ import annotations
 

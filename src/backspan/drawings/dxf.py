@@ -39,11 +39,11 @@ _JULIAN_DAY = 1721424.5
 
 def to_dxf(scene: Scene) -> bytes:
     """The scene as a DXF file. A scene without scale has its sheet in model space."""
-    import ezdxf
+    from ezdxf.filemanagement import new
 
     per_millimetre = 1.0 if scene.units is Style.METRIC else 1.0 / INCH
     ratio = 1.0 if scene.scale is None else scene.scale.ratio
-    document = ezdxf.new(VERSION, setup=False)
+    document = new(VERSION, setup=False)
     _header(document, scene, line_scale=ratio * per_millimetre)
     add_tables(document, text_height=2.5 * ratio * per_millimetre)
     _blocks(document, scene)
@@ -80,15 +80,15 @@ def _layout(document: Drawing, scene: Scene, per_millimetre: float) -> None:
     if scene.scale is None:
         return
     document.layouts.rename("Layout1", LAYOUT)
-    layout = document.layouts.get(LAYOUT)
+    layout = document.paperspace(LAYOUT)
     size = (scene.width * per_millimetre, scene.height * per_millimetre)
     units = "mm" if scene.units is Style.METRIC else "inch"
-    layout.page_setup(size=size, margins=(0, 0, 0, 0), units=units)  # type: ignore[union-attr]
+    layout.page_setup(size=size, margins=(0, 0, 0, 0), units=units)
     document.layers.add(VIEWPORT_LAYER).dxf.plot = 0
     frame = frame_of(scene)
     x, y = frame.to_drawing((scene.width / 2, scene.height / 2))
     metre = MILLIMETRES * per_millimetre
-    layout.add_viewport(  # type: ignore[union-attr]
+    layout.add_viewport(
         center=(size[0] / 2, size[1] / 2),
         size=size,
         view_center_point=(x * metre, y * metre),

@@ -28,7 +28,7 @@ from backspan.drawings.scene import (
 )
 
 if TYPE_CHECKING:
-    from ezdxf.layouts import BaseLayout
+    from ezdxf.layouts.base import BaseLayout
 
 BY_LAYER = 256
 
@@ -66,10 +66,20 @@ class Space:
 def add_shapes(space: Space, shapes: Iterable[Shape]) -> None:
     """Every shape as an entity, in their order."""
     for shape in shapes:
-        _add(space, shape)
+        match shape:
+            case Hatch():
+                _hatch(space, shape)
+            case Symbol():
+                _insert(space, shape)
+            case Text():
+                _text(space, shape)
+            case Dimension():
+                _dimension(space, shape)
+            case _:
+                _lines(space, shape)
 
 
-def _add(space: Space, shape: Shape) -> None:
+def _lines(space: Space, shape: Line | Polyline | Polygon | Circle | Arc) -> None:
     layout, given = space.layout, space.attributes(shape.layer)
     match shape:
         case Line(_, start, end):
@@ -88,14 +98,6 @@ def _add(space: Space, shape: Shape) -> None:
             layout.add_arc(
                 space.at(centre), radius * space.unit, start_angle, end_angle, dxfattribs=given
             )
-        case Hatch():
-            _hatch(space, shape)
-        case Symbol():
-            _insert(space, shape)
-        case Text():
-            _text(space, shape)
-        case Dimension():
-            _dimension(space, shape)
 
 
 def _rim(centre: Point, radius: float) -> tuple[Point, ...]:

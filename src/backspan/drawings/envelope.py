@@ -68,7 +68,7 @@ def envelope_picture(envelope: Envelope, style: Style) -> Scene:
     title = f"{ENVELOPE_HEAD} {envelope.subject}"
     return Scene(
         title=title,
-        description=f"{title}, for {count_text(envelope.pieces)}; as built: {_now(envelope, style)}.",
+        description=f"{title}, {count_text(envelope.pieces)}; as built: {_now(envelope, style)}.",
         width=WIDTH,
         height=HEIGHT,
         units=style,

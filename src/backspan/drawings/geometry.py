@@ -70,6 +70,12 @@ def corners(box: Box) -> Quad:
     return ((left, bottom), (right, bottom), (right, top), (left, top))
 
 
+def corners_around(point: Point, size: float) -> Quad:
+    """The corners of an upright square about a point."""
+    half = size / 2
+    return corners((point[0] - half, point[1] - half, point[0] + half, point[1] + half))
+
+
 def grown(box: Box, by: float) -> Box:
     """The box with `by` more on every side."""
     return (box[0] - by, box[1] - by, box[2] + by, box[3] + by)

@@ -21,7 +21,8 @@ from backspan.drawings.symbols import WHITE
 from backspan.drawings.wording import LEGEND_LAYERS, LEGEND_SYMBOLS
 
 ROW = 5.4
-SAMPLE = 12.0
+SAMPLE = 8.5
+COLUMNS = 2
 FILLED = "#e6e6e6"
 
 _BOXED = frozenset({Layer.PARAPET, Layer.OBSTACLE, Layer.COUNTERWEIGHT, Layer.DROP, Layer.STAGE})
@@ -43,17 +44,25 @@ def legend_rows(drawing: Iterable[Shape]) -> tuple[Layer | SymbolName, ...]:
     )
 
 
+def legend_height(rows: tuple[Layer | SymbolName, ...]) -> float:
+    """The height the legend takes, in millimetres."""
+    return ROW * (-(-len(rows) // COLUMNS))
+
+
 def legend(
     rows: tuple[Layer | SymbolName, ...], *, left: float, right: float, top: float
 ) -> tuple[Shape, ...]:
-    """The rows drawn downwards from `top`: a sample and what it stands for."""
+    """The rows in two columns downwards from `top`: a sample and what it stands for."""
     shapes: list[Shape] = []
+    deep = -(-len(rows) // COLUMNS)
+    width = (right - left) / COLUMNS
     for place, row in enumerate(rows):
-        middle = top - ROW * (place + 0.5)
-        shapes += _sample(row, (left, middle))
+        column, line = divmod(place, deep)
+        x, middle = left + column * width, top - ROW * (line + 0.5)
+        shapes += _sample(row, (x, middle))
         words = LEGEND_LAYERS[row] if isinstance(row, Layer) else LEGEND_SYMBOLS[row]
-        at = (left + SAMPLE + 3.0, middle - TEXT / 2)
-        room = right - at[0]
+        at = (x + SAMPLE + 2.0, middle - TEXT / 2)
+        room = width - SAMPLE - 2.0
         shapes.append(Text(Layer.LABEL, at, shortened(words, room=room, height=TEXT), TEXT))
     return tuple(shapes)
 

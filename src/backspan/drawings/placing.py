@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from backspan.drawings.geometry import (
     Box,
@@ -16,6 +17,7 @@ from backspan.drawings.geometry import (
     Segment,
     bounds,
     corners,
+    grown,
     moved,
     overlap,
     text_quad,
@@ -28,10 +30,13 @@ CELL = 15.0
 CROSSING_COSTS = 6.0
 """How far, in millimetres, a label moves away rather than lie on one line."""
 
-LEADER_CROSSING_COSTS = 1.5
+LEADER_CROSSING_COSTS = 3.0
 OVER_TEXT_COSTS = 15.0
 LEADER_FROM = 4.0
 CLEAR = 0.6
+OFF_LINES = 0.8
+"""How close a label comes to a line before it counts as lying on it."""
+
 _DISTANCES = (0.0, 2.0, 4.5, 8.0, 12.0, 17.0, 24.0, 32.0, 42.0, 55.0)
 _SIDES = ((1, 0), (1, 1), (-1, 0), (-1, 1), (0, 1), (1, -1), (-1, -1), (0, -1))
 
@@ -93,7 +98,7 @@ class Placer:
                 )
                 for step in range(steps + 1)
             ]
-            for one, other in zip(parts, parts[1:], strict=False):
+            for one, other in pairwise(parts):
                 for cell in _cells(bounds((one, other))):
                     self._lines.setdefault(cell, []).append((one, other))
 
@@ -133,7 +138,7 @@ class Placer:
             if not self.free(corners(_grown(box))):
                 continue
             leader = _leader(box, spot.points_at or target)
-            cost = spot.cost + CROSSING_COSTS * self._crossed(corners(box))
+            cost = spot.cost + CROSSING_COSTS * self._crossed(corners(grown(box, OFF_LINES)))
             if leader is not None and cost < best_cost:
                 # Texts are written over lines, so a leader behind a text is ugly, not unreadable.
                 cost += OVER_TEXT_COSTS * self._over_text(leader)

@@ -9,6 +9,7 @@ from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
+from backspan.core.quantities import Style
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import backward_edges, roof_named
 from backspan.drawings.geometry import bounds, grown
@@ -50,9 +51,9 @@ def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> 
     drops = tuple(drop for drop in project.drops if drop.roof == roof.id)
     beams = planned_beams(project, roof, drops, reviews)
     size = sheet_size(project.units)
-    table = schedule_height(beams, room=size.drawing_area[3] - size.drawing_area[1])
+    table = schedule_height(project, beams, room=size.drawing_area[3] - size.drawing_area[1])
     canvas = _canvas(project, roof, drops, beams, size, table=table)
-    _draw(canvas, project, roof, drops, beams, reviews)
+    _draw(canvas, roof, drops, beams, reviews=reviews, units=project.units)
     made = tuple(reviews[drop.id] for drop in drops if drop.id in reviews)
     scale = canvas.frame.scale
     content = SheetContent(
@@ -111,17 +112,18 @@ def _canvas(
 
 def _draw(
     canvas: Canvas,
-    project: Project,
     roof: Roof,
     drops: tuple[Drop, ...],
     beams: tuple[PlannedBeam, ...],
+    *,
     reviews: Mapping[str, Review],
+    units: Style,
 ) -> None:
     draw_building(canvas, roof)
-    draw_drops(canvas, roof, drops, reviews, project.units)
+    draw_drops(canvas, roof, drops, reviews, units)
     draw_rigs(canvas, roof, drops, beams)
     draw_anchors(canvas, roof)
-    name_building(canvas, roof, project.units)
+    name_building(canvas, roof, units)
     canvas.write_labels()
 
 

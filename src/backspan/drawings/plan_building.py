@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from backspan.core.model.site import Anchor, AnchorStanding, Edge, Obstacle, Parapet, Roof
 from backspan.core.quantities import Style
-from backspan.drawings.canvas import Canvas
+from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.edges import edge_line
 from backspan.drawings.geometry import bounds
 from backspan.drawings.legend import FILLED
@@ -44,7 +44,7 @@ def draw_anchors(canvas: Canvas, roof: Roof) -> None:
     for anchor in roof.anchors:
         sign = ANCHOR_SIGN[anchor.standing]
         canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
-        canvas.later(_anchor_words(anchor), anchor.at, bold=True)
+        canvas.later(_anchor_words(anchor), anchor.at, bold=True, rank=Rank.POINT)
 
 
 def name_building(canvas: Canvas, roof: Roof, units: Style) -> None:
@@ -54,10 +54,13 @@ def name_building(canvas: Canvas, roof: Roof, units: Style) -> None:
         if middle is not None:
             at = canvas.frame.to_paper(middle)
             spots = (Spot(at, 0, 0), *_inside_spots(at))
-            canvas.later(_obstacle_words(obstacle, units), middle, spots=spots)
+            words = _obstacle_words(obstacle, units)
+            canvas.later(words, middle, spots=spots, rank=Rank.POINT)
     for edge in roof.edges:
         target = edge_line(edge).at(station=edge_line(edge).length / 2)
-        canvas.later(_edge_words(edge, units), target, spots=_edge_spots(canvas, edge))
+        canvas.later(
+            _edge_words(edge, units), target, spots=_edge_spots(canvas, edge), rank=Rank.PLACE
+        )
 
 
 def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
@@ -75,11 +78,11 @@ def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
 
 
 def _edge_words(edge: Edge, units: Style) -> tuple[str, ...]:
-    name = f"Edge {edge.id}" + (f", faces {edge.faces}" if edge.faces else "")
+    name = (f"Edge {edge.id}", *((f"faces {edge.faces}",) if edge.faces else ()))
     if edge.parapet is None:
-        return (name, f"parapet: {NOT_STATED}")
-    first, high, thick = parapet_words(edge.parapet, units)
-    return (name, f"{first} {high}", thick)
+        return (*name, f"parapet: {NOT_STATED}")
+    _, high, thick = parapet_words(edge.parapet, units)
+    return (*name, f"parapet {high}", thick)
 
 
 def parapet_words(parapet: Parapet, units: Style) -> tuple[str, str, str]:

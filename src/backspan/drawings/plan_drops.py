@@ -12,7 +12,15 @@ from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.dimensions import OVERSHOOT
 from backspan.drawings.edges import EdgeLine, edge_line
-from backspan.drawings.geometry import angle_of, left_of, moved, readable, text_quad, turned
+from backspan.drawings.geometry import (
+    angle_of,
+    corners_around,
+    left_of,
+    moved,
+    readable,
+    text_quad,
+    turned,
+)
 from backspan.drawings.lettering import plain, text_width
 from backspan.drawings.paper import Frame
 from backspan.drawings.placing import beside
@@ -23,8 +31,14 @@ from backspan.drawings.wording import ANSWER, NOT_REVIEWED
 
 GAP = 2.0
 DEPTH = 11.0
+MOST_TIERS = 4
+"""Drops that overlap one another lie further out, up to this many deep."""
+
 CHAIN = 5.5
 SIGN = 4.0
+SMALLEST = 0.02
+"""A gap between drops that is not dimensioned, in metres."""
+
 TITLE = 3.0
 
 
@@ -50,12 +64,7 @@ def draw_drops(
         strips = _strips(line, on_edge, reviews)
         for strip in strips:
             _draw_strip(canvas, strip)
-        deepest = max((strip.tier for strip in strips), default=0)
-        first = True
-        for strip in strips:
-            if strip.tier == 0:
-                _dimensions(canvas, strip, deepest, units, from_corner=first)
-                first = False
+        _chain(canvas, line, strips, units)
 
 
 def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Point]:
@@ -79,7 +88,7 @@ def _strips(
     strips = []
     for drop in drops:
         free = (place for place, end in enumerate(ends) if drop.start >= end - 1e-6)
-        tier = next(free, len(ends))
+        tier = min(next(free, len(ends)), MOST_TIERS - 1)
         if tier == len(ends):
             ends.append(0.0)
         ends[tier] = drop.start + drop.width.value
@@ -158,28 +167,41 @@ def _name_outside(canvas: Canvas, strip: Strip, middle: Point) -> None:
     layer = Layer.LABEL if strip.verdict is None else answer_layer(strip.verdict)
     placed = canvas.label(lines, middle, spots=spots, bold=True, layer=layer)
     if placed is not None and strip.verdict is not None:
-        left, bottom, _, top = placed.box
-        beside_words = (left - SIGN / 2 - 0.8, (bottom + top) / 2)
-        canvas.add(answer_sign(strip.verdict, canvas.frame.to_drawing(beside_words), size=SIGN))
+        left, bottom, right, top = placed.box
+        for x in (left - SIGN / 2 - 1.0, right + SIGN / 2 + 1.0):
+            sign = (x, (bottom + top) / 2)
+            if canvas.placer.free(corners_around(sign, SIGN)):
+                at_sign = canvas.frame.to_drawing(sign)
+                canvas.add(answer_sign(strip.verdict, at_sign, size=SIGN))
+                return
 
 
-def _dimensions(
-    canvas: Canvas, strip: Strip, deepest: int, units: Style, *, from_corner: bool
-) -> None:
-    out = canvas.frame.real(GAP + (deepest + 1) * (DEPTH + GAP) + CHAIN)
-    start, end = strip.drop.start, strip.drop.start + strip.drop.width.value
-    spans = [(start, end)]
-    if from_corner and start > 0.0:
-        spans.insert(0, (0.0, start))
-    far = canvas.frame.real(GAP + (deepest + 1) * (DEPTH + GAP))
-    for first, last in spans:
+def _chain(canvas: Canvas, line: EdgeLine, strips: Sequence[Strip], units: Style) -> None:
+    """Dimensions along an edge: the corner, the drops next to the face, the gaps between them."""
+    if not strips:
+        return
+    depth = GAP + (max(strip.tier for strip in strips) + 1) * (DEPTH + GAP)
+    near, out = canvas.frame.real(depth), canvas.frame.real(depth + CHAIN)
+    # The longer first: a short one whose text stands aside must not take a long one's place.
+    for first, last in sorted(_spans(strips), key=lambda span: span[0] - span[1]):
         canvas.dimension(
-            strip.line.at(station=first, inward=-far),
-            strip.line.at(station=last, inward=-far),
-            line_through=strip.line.at(station=first, inward=-out),
-            angle=angle_of(strip.line.along),
+            line.at(station=first, inward=-near),
+            line.at(station=last, inward=-near),
+            line_through=line.at(station=first, inward=-out),
+            angle=angle_of(line.along),
             lines=(_width_text(canvas, last - first, units),),
         )
+
+
+def _spans(strips: Sequence[Strip]) -> Iterator[tuple[float, float]]:
+    end = 0.0
+    for strip in strips:
+        start, width = strip.drop.start, strip.drop.width.value
+        if strip.tier == 0:
+            if start > end + SMALLEST:
+                yield (end, start)
+            yield (start, start + width)
+            end = start + width
 
 
 def _width_text(canvas: Canvas, width: float, units: Style) -> str:

@@ -12,7 +12,7 @@ from backspan.core.model.site import Roof
 from backspan.drawings.beams import BeamPicture, beam_picture, count_text
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
-from backspan.drawings.geometry import angle_of, direction
+from backspan.drawings.geometry import angle_of, direction, moved
 from backspan.drawings.placing import Spot, beside
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.symbols import WHITE
@@ -23,6 +23,8 @@ STACK_WIDTH = 4.0
 FULCRUM = 3.2
 POINT = 2.4
 STUB = 9.0
+STRAIGHT = 5
+"""A tieback that turns off by less, in degrees, is drawn without a figure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,13 +106,26 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam) -> None:
         canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
     else:
         canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
-    canvas.later(_beam_words(beam), beam.at(picture.right), spots=_behind(canvas, beam), bold=True)
+    canvas.later(
+        _beam_words(beam), beam.at(picture.right), spots=_beside_beam(canvas, beam), bold=True
+    )
 
 
-def _behind(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
+def _beside_beam(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
+    """On either side of the beam, from its inner end outwards; then behind it."""
+    picture, along = beam.picture, beam.line.along
+    away = STACK_WIDTH / 2 + 1.0
+    length = picture.right - picture.line.x
+    for step in range(6):
+        place = canvas.frame.to_paper(beam.at(picture.right - length * (0.08 + 0.14 * step)))
+        for side in (1.0, -1.0):
+            at = moved(place, along=along, by=side * away)
+            across, up = round(side * along[0]), round(side * along[1])
+            yield Spot(at, across, up, step * 1.0, points_at=place)
     out = beam.line.outward
-    end = canvas.frame.to_paper(beam.at(beam.picture.right))
-    return beside(end, side=(-out[0], -out[1]))
+    end = canvas.frame.to_paper(beam.at(picture.right))
+    for spot in beside(end, side=(-out[0], -out[1])):
+        yield Spot(spot.at, spot.across, spot.up, spot.cost + 3.0)
 
 
 def _beam_words(beam: PlannedBeam) -> tuple[str, ...]:
@@ -154,8 +169,11 @@ def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Poin
             continue
         canvas.add(Line(Layer.TIEBACK, start, anchor))
         middle = ((start[0] + anchor[0]) / 2, (start[1] + anchor[1]) / 2)
-        words = f"{tieback.id} {_angle(beam, start, anchor)}°" if sure else tieback.id
-        canvas.later((words,), middle)
+        angle = _angle(beam, start, anchor)
+        if not sure:
+            canvas.later((f"{tieback.id}: angle not known",), middle)
+        elif angle >= STRAIGHT:
+            canvas.later((f"{tieback.id} {angle}°",), middle)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:

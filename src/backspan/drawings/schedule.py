@@ -33,18 +33,26 @@ COLUMNS = (
 )
 
 
-def schedule_height(beams: Sequence[PlannedBeam], *, room: float) -> float:
+def schedule_height(project: Project, beams: Sequence[PlannedBeam], *, room: float) -> float:
     """Height the schedule takes under a drawing that is `room` high; nothing without a rig."""
     if not beams:
         return 0.0
-    return min(ROW * (len(beams) + 1), room * SHARE) + 3.0
+    return min(ROW * (len(schedule_rows(project, beams)) + 1), room * SHARE) + 3.0
+
+
+def schedule_rows(project: Project, beams: Sequence[PlannedBeam]) -> list[tuple[Cell, ...]]:
+    """One row for each suspension point; the points of a drop that are alike share one."""
+    found: dict[tuple[str, tuple[Cell, ...]], list[str]] = {}
+    for beam in beams:
+        found.setdefault((beam.drop.id, _row(project, beam)), []).append(beam.point.id)
+    return [(f"{drop}/{', '.join(points)}", *cells) for (drop, cells), points in found.items()]
 
 
 def schedule(
     project: Project, beams: Sequence[PlannedBeam], *, at: Point, height: float
 ) -> tuple[Shape, ...]:
     """The table with its upper left corner at `at`."""
-    rows = [_row(project, beam) for beam in beams]
+    rows = schedule_rows(project, beams)
     shapes, _ = table(
         COLUMNS, rows, left=at[0], top=at[1], room=height, more="see the section of each drop"
     )
@@ -52,10 +60,8 @@ def schedule(
 
 
 def _row(project: Project, beam: PlannedBeam) -> tuple[Cell, ...]:
-    name = f"{beam.drop.id}/{beam.point.id}"
     units = project.units
     return (
-        name,
         _length(beam.picture.reach, units),
         _length(beam.picture.backspan, units),
         _counterweight(project, beam),

@@ -26,12 +26,14 @@ from backspan.drawings.sheet import (
     sheet,
     sheet_size,
 )
-from backspan.drawings.values import WORST_FIRST, length_text
+from backspan.drawings.values import WORST_FIRST, length_text, own_length
 from backspan.drawings.wording import (
     INSIDE_FACE,
     NO_RIG,
     NOT_REVIEWED,
     NOT_TO_SCALE,
+    STACK_ELSEWHERE,
+    THROUGH_PARAPET,
     more_views_note,
 )
 
@@ -75,7 +77,7 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     if not shown:
         middle = ((area[0] + area[2]) / 2, (area[1] + area[3]) / 2)
         canvas.label((NO_RIG,), canvas.frame.to_drawing(middle), bold=True)
-    content = _content(project, drop, review, canvas, grid.scale, views)
+    content = _content(project, drop, review, views, canvas)
     around, parts = sheet(project, content, size)
     return Scene(
         title=f"{project.site.name}: section of drop {drop.id}",
@@ -147,20 +149,24 @@ def _content(
     project: Project,
     drop: Drop,
     review: Review | None,
-    canvas: Canvas,
-    scale: Scale,
     views: Sequence[View],
+    canvas: Canvas,
 ) -> SheetContent:
     notes = [NOT_TO_SCALE]
-    if any(view.first.inside_face for view in views):
-        notes.append(INSIDE_FACE)
+    for note, found in (
+        (INSIDE_FACE, any(view.first.inside_face for view in views)),
+        (THROUGH_PARAPET, any(view.first.through_parapet for view in views)),
+        (STACK_ELSEWHERE, any(view.first.picture.stack_elsewhere for view in views)),
+    ):
+        if found:
+            notes.append(note)
     left_out = tuple(name for view in views[MOST_VIEWS:] for name in view.names)
     if left_out:
         notes.append(more_views_note(left_out))
     return SheetContent(
         name=f"Section: drop {drop.id}" + (f", {drop.name}" if drop.name else ""),
         number=f"Section {drop.id}",
-        scale=scale,
+        scale=canvas.frame.scale,
         pairs=_pairs(project, drop, review),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, () if review is None else (review,)),
@@ -171,19 +177,21 @@ def _content(
 
 
 def _findings(review: Review) -> SheetTable:
-    """What was found, the worst first; one row for each check and subject."""
-    found: dict[tuple[str, str], Verdict] = {}
+    """What was found, the worst first; one row for each check and answer."""
+    own = f"{review.drop}/"
+    found: dict[tuple[str, Verdict], list[str]] = {}
     for verdict in WORST_FIRST:
         for finding in review.findings:
             if finding.verdict is verdict:
-                found.setdefault((finding.check, finding.subject), verdict)
-    own = f"{review.drop}/"
+                found.setdefault((finding.check, verdict), []).append(
+                    finding.subject.removeprefix(own)
+                )
     rows = tuple(
-        (subject.removeprefix(own), say_check(check), answer)
-        for (check, subject), answer in found.items()
+        (say_check(check), ", ".join(dict.fromkeys(subjects)), verdict)
+        for (check, verdict), subjects in found.items()
     )
     return SheetTable(
-        "Findings", ("Point", "Check", "Answer"), (0.165, 0.6, 0.235), rows, "see the report"
+        "Findings", ("Check", "At", "Answer"), (0.6, 0.165, 0.235), rows, "see the report"
     )
 
 
@@ -198,6 +206,8 @@ def _pairs(project: Project, drop: Drop, review: Review | None) -> tuple[tuple[s
     edge = edge_of(project, drop)
     faces = f", faces {edge.faces}" if edge.faces else ""
     pairs.append(("Edge", f"{edge.id}{faces}"))
+    ends = (drop.start, drop.start + drop.width.value)
+    pairs.append(("Along the edge", " to ".join(own_length(end, project.units) for end in ends)))
     if drop.height is not None:
         pairs.append(("Drop height", length_text(drop.height.value, project.units)))
     return tuple(pairs)

@@ -28,7 +28,7 @@ def draw_building(section: Section) -> None:
         Line(
             Layer.EXISTING, section.at(inward=thick, above=0.0), section.at(inward=right, above=0.0)
         ),
-        Hatch(Layer.EXISTING, _band(section, thick, right), 1.6),
+        Hatch(Layer.EXISTING, _band(section, right), 1.6),
         break_mark(section, inward=0.0, above=-section.real(CUT - 3.0)),
     )
     if wall is None:
@@ -67,10 +67,10 @@ def break_mark(section: Section, *, inward: float, above: float) -> Polyline:
     return Polyline(Layer.EXISTING, points)
 
 
-def _band(section: Section, thick: float, right: float) -> tuple[Point, ...]:
+def _band(section: Section, right: float) -> tuple[Point, ...]:
     depth = section.real(SURFACE)
     return (
-        section.at(inward=0.0 if thick else 0.0, above=-depth),
+        section.at(inward=0.0, above=-depth),
         section.at(inward=right, above=-depth),
         section.at(inward=right, above=0.0),
         section.at(inward=0.0, above=0.0),

@@ -29,6 +29,8 @@ class SectionPoint:
     picture: BeamPicture
     bearing: Place
     """Height of the beam above the roof surface."""
+    foot: float
+    """Height of what the fulcrum stands on: the roof, or the parapet when it is on that."""
     kind: FulcrumKind | None
     answer: Verdict | None
     no_answer: str
@@ -39,6 +41,12 @@ class SectionPoint:
         """Whether what was stated puts the suspension line inside the face of the building."""
         sure = self.picture.line.known and self.picture.fulcrum.known
         return sure and self.picture.line.x >= 0.0
+
+    @property
+    def through_parapet(self) -> bool:
+        """Whether what was stated puts the beam lower than the top of the parapet it crosses."""
+        wall = self.edge.parapet
+        return wall is not None and self.bearing.known and self.bearing.x < wall.height.value
 
     @property
     def alike(self) -> tuple[object, ...]:
@@ -117,20 +125,34 @@ def _section_point(
         edge,
         beam_picture(project, edge, point, found),
         _bearing(edge, point),
+        _foot(edge, point),
         None if fulcrum is None else fulcrum.kind,
         answer_of(found, "tipping"),
         no_answer(review, point.id, "tipping"),
     )
 
 
-def _bearing(edge: Edge, point: SuspensionPoint) -> Place:
+def _foot(edge: Edge, point: SuspensionPoint) -> float:
     beam = point.counterweighted_beam
     fulcrum = None if beam is None else beam.fulcrum
-    wall = 0.0 if edge.parapet is None else edge.parapet.height.value
+    if fulcrum is None or edge.parapet is None:
+        return 0.0
+    setback = None if fulcrum.setback is None else fulcrum.setback.value
+    within = setback is not None and 0.0 <= setback <= edge.parapet.thickness.value
+    on_parapet = within or fulcrum.kind is FulcrumKind.PARAPET
+    return edge.parapet.height.value if on_parapet else 0.0
+
+
+def _bearing(edge: Edge, point: SuspensionPoint) -> Place:
+    """The height of a fulcrum is its own, from what it stands on to the beam."""
+    beam = point.counterweighted_beam
+    fulcrum = None if beam is None else beam.fulcrum
+    foot = _foot(edge, point)
     if fulcrum is not None and fulcrum.height is not None:
-        return Place(fulcrum.height.value, known=True)
+        return Place(foot + fulcrum.height.value, known=True)
     if fulcrum is not None and fulcrum.kind is FulcrumKind.PARAPET and edge.parapet is not None:
-        return Place(wall, known=True)
+        return Place(foot, known=True)
+    wall = 0.0 if edge.parapet is None else edge.parapet.height.value
     return Place(wall + HEIGHT, known=False)
 
 

@@ -9,7 +9,7 @@ from backspan.core.model.project import Project
 from backspan.core.quantities import Style
 from backspan.drawings.flow import HEADING, Flow
 from backspan.drawings.geometry import Box, corners
-from backspan.drawings.legend import ROW, legend
+from backspan.drawings.legend import legend, legend_height
 from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
 from backspan.drawings.tables import Cell, Column, table
 from backspan.drawings.wording import (
@@ -130,7 +130,9 @@ def _title(project: Project, content: SheetContent, size: SheetSize, top: float)
     flow.paragraph(site.name, height=3.6, bold=True, most=2)
     flow.paragraph(site.place, most=2)
     if site.invented:
-        flow.paragraph(f"Invented: {site.invented}", bold=True, most=3)
+        said = site.invented.casefold().startswith("invented")
+        words = site.invented if said else f"Invented: {site.invented}"
+        flow.paragraph(words, bold=True, most=3)
     flow.rule()
     flow.paragraph(content.name, height=3.6, bold=True, most=2)
     flow.space(1.0)
@@ -140,10 +142,17 @@ def _title(project: Project, content: SheetContent, size: SheetSize, top: float)
         flow.pair(label, value)
     flow.pair("Scale", f"{content.scale.text} on {size.name}")
     flow.pair("Owner", site.owner or NOT_STATED)
-    flow.pair("Prepared by", project.prepared_by or NOT_STATED)
+    flow.pair("Prepared by", _preparer(project))
     flow.pair("Project no.", project.number or NOT_STATED)
     flow.pair("Sheet", content.number)
     return flow
+
+
+def _preparer(project: Project) -> str:
+    for person in project.people:
+        if person.id == project.prepared_by:
+            return f"{person.name}, {person.role}"
+    return project.prepared_by or NOT_STATED
 
 
 def _upper(content: SheetContent, size: SheetSize, top: float, floor: float) -> Flow:
@@ -153,14 +162,14 @@ def _upper(content: SheetContent, size: SheetSize, top: float, floor: float) -> 
     room_for_table = (top - floor) - _legend_height(content) + rest.y
     flow.heading("Legend")
     flow.shapes += legend(content.legend, left=flow.left, right=flow.right, top=flow.y)
-    flow.space(ROW * len(content.legend))
+    flow.space(legend_height(content.legend))
     _table(flow, content.table, room=room_for_table)
     flow.shapes += _lower(content, size, flow.y).shapes
     return flow
 
 
 def _legend_height(content: SheetContent) -> float:
-    return ROW * len(content.legend) + HEADING * 1.65
+    return legend_height(content.legend) + HEADING * 1.65
 
 
 def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:

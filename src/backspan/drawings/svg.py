@@ -37,11 +37,14 @@ TICK_PEN = 0.4
 def to_svg(scene: Scene) -> str:
     """The sheet as an SVG document, its size in millimetres; each part can be shown alone."""
     width, height = _number(scene.width), _number(scene.height)
-    lines = [
-        '<?xml version="1.0" encoding="UTF-8"?>',
+    root = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" '
         f'viewBox="0 0 {width} {height}" role="img" font-family="{FONTS}" fill="none" '
-        'stroke-linecap="round" stroke-linejoin="round">',
+        'stroke-linecap="round" stroke-linejoin="round">'
+    )
+    lines = [
+        '<?xml version="1.0" encoding="UTF-8"?>',
+        root,
         f"<title>{escape(plain(scene.title))}</title>",
         f"<desc>{escape(plain(scene.description))}</desc>",
     ]

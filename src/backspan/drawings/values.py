@@ -1,8 +1,9 @@
-"""Values as a drawing prints them: both unit systems, evidence beside, "not measured" where none."""
+"""Values as a drawing prints them: in both unit systems, with what stands behind them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from backspan.core.findings import Finding, InputUsed, Review, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
@@ -53,7 +54,7 @@ def findings_on(review: Review | None, point: str) -> tuple[Finding, ...]:
 
 
 def _on_point(place: tuple[str | int, ...], point: str) -> bool:
-    return ("suspension_points", point) in zip(place, place[1:], strict=False)
+    return ("suspension_points", point) in pairwise(place)
 
 
 def worked_out_backspan(findings: tuple[Finding, ...]) -> Known | None:

@@ -31,7 +31,15 @@ NOT_STATED = "not stated"
 NOT_REVIEWED = "not reviewed"
 NOT_APPLICABLE = "does not apply"
 NO_FINDING = "no finding"
-ANGLES = "The angle at a tieback is in plan, from the line of its beam."
+ANGLES = (
+    "The angle at a tieback is in plan, from the line of its beam; without a figure it is under "
+    "5 degrees."
+)
+THROUGH_PARAPET = "By the heights stated, a beam passes through the parapet: measure them again."
+STACK_ELSEWHERE = (
+    "A backspan as stated does not end at its stack as stated, or the stack reaches past the "
+    "fulcrum: measure again."
+)
 INSIDE_FACE = (
     "By its reach and setback a suspension line falls inside the face of the building: measure "
     "both again."
@@ -85,25 +93,25 @@ LEGEND_LAYERS = MappingProxyType(
     {
         Layer.EXISTING: "Existing building",
         Layer.PARAPET: "Parapet",
-        Layer.OBSTACLE: "Obstacle, with its height",
-        Layer.DROP: "Drop: one stage width of facade",
+        Layer.OBSTACLE: "Obstacle",
+        Layer.DROP: "Drop",
         Layer.BEAM: "Beam",
-        Layer.COUNTERWEIGHT: "Counterweight stack",
+        Layer.COUNTERWEIGHT: "Counterweight",
         Layer.SUSPENSION: "Suspension line",
         Layer.STAGE: "Stage",
         Layer.TIEBACK: "Tieback",
         Layer.LIFELINE: "Lifeline",
-        Layer.NOT_KNOWN: "Not measured or not stated",
+        Layer.NOT_KNOWN: "Not measured",
     }
 )
 LEGEND_SYMBOLS = MappingProxyType(
     {
-        SymbolName.ANCHOR: "Anchor, with its id",
-        SymbolName.ANCHOR_CONDITIONAL: "Anchor, conditional",
-        SymbolName.ANCHOR_OUT: "Anchor, out of service",
+        SymbolName.ANCHOR: "Anchor",
+        SymbolName.ANCHOR_CONDITIONAL: "Conditional",
+        SymbolName.ANCHOR_OUT: "Out of service",
         SymbolName.SUSPENSION_POINT: "Suspension point",
         SymbolName.FULCRUM: "Fulcrum",
-        SymbolName.CENTROID: "Centroid of the stack",
+        SymbolName.CENTROID: "Centroid of stack",
     }
 )
 

@@ -132,7 +132,9 @@ def point(name: str, support: CounterweightedBeam) -> SuspensionPoint:
 def _kit() -> Kit:
     return Kit(
         hoists=(
-            Hoist("H", "hoist", force("1000 lb"), force("2500 lb"), force("1250 lb"), mass("110 lb")),
+            Hoist(
+                "H", "hoist", force("1000 lb"), force("2500 lb"), force("1250 lb"), mass("110 lb")
+            ),
         ),
         beams=(Beam("B", "beam", length("18 ft"), mass("200 lb"), label=labelled()),),
         pieces=(Piece("P", "plate", PieceKind.STEEL_PLATE, mass("55 lb"), length("3 in")),),

@@ -147,7 +147,7 @@ def _finding(
         message=Message(f"{kind}.{ending}", tuple(values)),
         demand=None if capacity is None else Amount(demand, dimension),
         capacity=None if capacity is None else Amount(float(capacity), dimension),
-        utilisation=None if capacity is None else demand / capacity,
+        utilisation=demand / capacity if capacity is not None and capacity > 0 else None,
         governing=rule.key,
         rules=(rule,),
         inputs=tuple(inputs.used),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import Direction, DoesNotApply, Finding, Message, MessageValue
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.beam_as_built import AsBuilt
 from backspan.core.judgement.case import Case
@@ -19,7 +19,12 @@ from backspan.core.quantities import LENGTH, Amount
 from backspan.core.worked.formula import Step
 
 ID = "beam-length"
-HARMFUL = beam_as_built.HARMFUL
+#: A longer stack, or a longer taped backspan, needs more room: more pieces do harm here.
+HARMFUL = {
+    **beam_as_built.HARMFUL,
+    "backspan": Direction.MORE,
+    "pieces": Direction.MORE,
+}
 
 
 def judge(case: Case) -> Iterator[Answer]:

@@ -66,13 +66,17 @@ def _judge_hoist(case: Case, point: SuspensionPoint, value: SelectedValue) -> Fi
         message=Message(f"stall-cap.{ending}", tuple(values)),
         demand=None if stall is None else Amount(stall, FORCE),
         capacity=None if cap is None else Amount(cap.value, FORCE),
-        utilisation=None if stall is None or cap is None else stall / cap.value,
+        utilisation=_share(stall, None if cap is None else cap.value),
         governing=value.key,
         rules=(value,),
         inputs=tuple(inputs.used),
         steps=() if cap is None else (cap,),
         needs=needs,
     )
+
+
+def _share(stall: float | None, cap: float | None) -> float | None:
+    return stall / cap if stall is not None and cap is not None and cap > 0.0 else None
 
 
 CHECK = Check(ID, judge, HARMFUL)

@@ -40,7 +40,9 @@ def pieces_needed(built: AsBuilt, branch: Branch) -> PiecesNeeded | None:
     *others, last = built.rows
     one = weight(mass=last.piece_mass).value
     fixed = sum(group.count for group in others)
-    if built.inboard is not None and built.tail_gap is not None:
+    if one <= 0.0:
+        count = None  # pieces whose tolerance is as large as their mass
+    elif built.inboard is not None and built.tail_gap is not None:
         count = least_count_on_beam(
             others,
             last,

@@ -45,7 +45,7 @@ def tipping_margins(case: Case, sums: TippingSums, values: FactorValues) -> tupl
         *_lengths(case, sums, branch),
         *_hoists(case, sums, branch, values),
     ]
-    if pieces is not None and built.backspan > 0.0:
+    if pieces is not None and pieces.piece_weight > 0.0 and built.backspan > 0.0:
         more = LITTLE_MORE_LENGTH[case.project.units]
         price = pieces_for_more_reach(
             factor=branch.rule.factor,

@@ -93,7 +93,7 @@ def _row(
         reason = Message("compare.not-known", (("inputs", absent),))
         return ComparisonRow(subject.name, value, in_basis, load, reason=reason)
     pieces = enough = None
-    if built.rows:
+    if built.rows and built.rows[-1].piece_mass > 0.0:
         one = weight(mass=built.rows[-1].piece_mass)
         count = pieces_in_weight(counterweight=needed, piece_weight=one.value)
         pieces = whole_up(count.value)

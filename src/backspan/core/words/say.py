@@ -65,16 +65,22 @@ def shown(value: MessageValue, style: Style) -> str:
     return str(value)
 
 
+def _worded(name: str, value: MessageValue, style: Style) -> str:
+    """A value in words: names of inputs become the trade's words for them."""
+    if name == "input":
+        return say_input(str(value))
+    if name == "inputs" and isinstance(value, tuple):
+        return "; ".join(say_input(one) for one in value)
+    return shown(value, style)
+
+
 def _fill(
     sentences: Mapping[str, str], key: str, values: Mapping[str, MessageValue], style: Style
 ) -> str:
     template = sentences.get(key)
     if template is None:
         raise WordsError(f"message {key!r} has no sentence")
-    texts = {
-        name: say_input(str(value)) if name == "input" else shown(value, style)
-        for name, value in values.items()
-    }
+    texts = {name: _worded(name, value, style) for name, value in values.items()}
     try:
         return template.format(**texts)
     except KeyError as error:

@@ -1,4 +1,4 @@
-"""The tipping check. The rig: 4 x 1,000 lb x 2 ft against 16 x 55 lb x 10 ft; 1.5 x 2,500 lb is less."""
+"""Tipping of a rig with 4 x 1,000 lb x 2 ft against 16 x 55 lb x 10 ft; 1.5 x 2,500 lb is less."""
 
 from __future__ import annotations
 
@@ -41,9 +41,7 @@ from tests.unit.core.rigs import (
 )
 
 GROUPS = (*STACK, "groups")
-CREDITED = replace(
-    EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),)
-)
+CREDITED = replace(EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),))
 
 
 def tipping(project: Project, subject: str = "D/L") -> Finding:

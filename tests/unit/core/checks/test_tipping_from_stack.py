@@ -1,4 +1,4 @@
-"""Tipping where the backspan follows from the beam and the stack. 18 ft beam, 6 in tip, 3 in gap."""
+"""Tipping with a backspan from beam and stack: beam 18 ft, 6 in beyond the line, 3 in tail gap."""
 
 from __future__ import annotations
 

@@ -1,0 +1,111 @@
+"""The dimensions of a section: what was measured, on the line it was measured along."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from backspan.drawings.placing import Spot
+from backspan.drawings.scene import Point
+from backspan.drawings.section_beam import STACK_HEIGHT
+from backspan.drawings.section_points import Section
+from backspan.drawings.values import Known, evidence_text, known_length_text
+from backspan.drawings.wording import NOT_MEASURED
+
+FIRST_TIER = 14.0
+TIER = 10.0
+TO_SCALE = 1e-6
+"""What is drawn closer than this to its stated length is dimensioned, in metres."""
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """A length along the beam, with its row above the beam and what is known of it."""
+
+    tier: int
+    start: float
+    end: float
+    name: str
+    value: Known | None
+
+
+def draw_dimensions(section: Section) -> None:
+    """Setback, ends, reach and backspan, length of the beam; what is not known is said."""
+    picture = section.view.first.picture
+    _setback(section)
+    outer = picture.groups[0].outer if picture.groups else picture.tail.x
+    beam = section.view.first.point.counterweighted_beam
+    name = "Beam" if beam is None else f"Beam {beam.beam}:"
+    tip, line, fulcrum, tail = picture.tip.x, picture.line.x, picture.fulcrum.x, picture.tail.x
+    for span in (
+        Span(0, tip, line, "Tip beyond line", picture.tip_beyond_line),
+        Span(0, outer, tail, "Tail gap", picture.tail_gap),
+        Span(1, line, fulcrum, "Reach", picture.reach),
+        Span(1, fulcrum, picture.centroid.x, "Backspan", picture.backspan),
+        Span(2, tip, tail, name, picture.length),
+    ):
+        _draw_span(section, span)
+
+
+def _draw_span(section: Section, span: Span) -> None:
+    """A dimension above the beam; in words only where it is not drawn to its stated length."""
+    above = section.view.first.bearing.x
+    line = above + section.real(FIRST_TIER + span.tier * TIER)
+    words = _span_words(section, span.name, span.value)
+    if span.value is None or abs(abs(span.end - span.start) - span.value.value) > TO_SCALE:
+        middle = section.at(inward=(span.start + span.end) / 2, above=above)
+        section.canvas.later(words, middle, spots=_near_beam(section, middle))
+        return
+    section.canvas.dimension(
+        section.at(inward=span.start, above=above),
+        section.at(inward=span.end, above=above),
+        line_through=section.at(inward=span.start, above=line),
+        angle=0.0,
+        lines=words,
+    )
+
+
+def _span_words(section: Section, name: str, value: Known | None) -> tuple[str, ...]:
+    if value is None:
+        return (f"{name}{' length' if name.endswith(':') else ''} {NOT_MEASURED}",)
+    units = section.project.units
+    return (f"{name} {known_length_text(value, units)}", evidence_text(value, units))
+
+
+def _near_beam(section: Section, target: Point) -> tuple[Spot, ...]:
+    """Close above or below the beam; what stands here is not dimensioned."""
+    x, y = section.canvas.frame.to_paper(target)
+    return tuple(
+        Spot((x + across, y + up), 0, 1 if up > 0.0 else -1, abs(up) / 2 + abs(across) / 4)
+        for up in (3.0, -3.0, 6.0, -6.0, 10.0, -10.0, STACK_HEIGHT + 2.0)
+        for across in (0.0, 10.0, -10.0, 20.0, -20.0)
+    )
+
+
+def _setback(section: Section) -> None:
+    picture = section.view.first.picture
+    at = section.at(inward=picture.fulcrum.x, above=0.0)
+    if picture.setback is None:
+        section.canvas.later(
+            (f"Setback {NOT_MEASURED}: place on the roof not known",), at, spots=_below(section, at)
+        )
+        return
+    section.canvas.dimension(
+        section.at(inward=0.0, above=0.0),
+        at,
+        line_through=section.at(inward=0.0, above=-section.real(9.0)),
+        angle=0.0,
+        lines=_setback_words(section, picture.setback),
+    )
+
+
+def _setback_words(section: Section, setback: Known) -> Sequence[str]:
+    return (
+        f"Setback {known_length_text(setback, section.project.units)}",
+        evidence_text(setback, section.project.units),
+    )
+
+
+def _below(section: Section, target: Point) -> tuple[Spot, ...]:
+    x, y = section.canvas.frame.to_paper(target)
+    return tuple(Spot((x + step, y - 6.0), 1, -1, step) for step in (0.0, 6.0, 12.0))

@@ -1,0 +1,77 @@
+"""The fulcrum in section: the triangle under the beam and what it stands on."""
+
+from __future__ import annotations
+
+from backspan.core.model.rigs import FulcrumKind
+from backspan.drawings.placing import Spot
+from backspan.drawings.scene import Layer, Line, Point, Polygon, Shape, Symbol, SymbolName
+from backspan.drawings.section_points import Section
+from backspan.drawings.symbols import WHITE
+from backspan.drawings.values import evidence_text, known, length_text
+from backspan.drawings.wording import FULCRUM, NOT_MEASURED
+
+TRIANGLE = 4.0
+
+
+def draw_fulcrum(section: Section) -> None:
+    """The triangle that bears the beam, what it stands on, and how high that is."""
+    first = section.view.first
+    bearing, inward = first.bearing, first.picture.fulcrum.x
+    sure = bearing.known and first.picture.fulcrum.known
+    foot = first.foot
+    size = min(TRIANGLE, max(section.canvas.frame.drawn(bearing.x - foot) / 0.9, 1.5))
+    under = bearing.x - section.real(size * 0.9)
+    section.canvas.add(
+        Symbol(Layer.FULCRUM, SymbolName.FULCRUM, section.at(inward=inward, above=bearing.x), size)
+    )
+    layer = Layer.FULCRUM if sure else Layer.NOT_KNOWN
+    if under > foot + 1e-9:
+        section.canvas.add(*_stand(section, layer, top=under, foot=foot))
+    target = section.at(inward=inward, above=(under + foot) / 2)
+    x, y = section.canvas.frame.to_paper(target)
+    spots = [
+        Spot((x + 7.0 + step, y + up), 1, 0, step / 2 + abs(up) / 3)
+        for step in (0.0, 5.0, 10.0)
+        for up in (0.0, 4.0, -4.0, 8.0, -8.0)
+    ]
+    section.canvas.later(_fulcrum_words(section), target, spots=spots)
+
+
+def _fulcrum_words(section: Section) -> tuple[str, ...]:
+    first = section.view.first
+    kind = "Fulcrum" if first.kind is None else FULCRUM[first.kind]
+    beam = first.point.counterweighted_beam
+    fulcrum = None if beam is None else beam.fulcrum
+    height = known(None if fulcrum is None else fulcrum.height)
+    if height is not None:
+        units = section.project.units
+        return (f"{kind} {length_text(height.value, units)} high", evidence_text(height, units))
+    if first.kind is FulcrumKind.PARAPET and first.bearing.known:
+        return (kind,)
+    return (f"{kind}: height {NOT_MEASURED}",)
+
+
+def _stand(section: Section, layer: Layer, *, top: float, foot: float) -> tuple[Shape, ...]:
+    """A picture of what carries the beam; its width is not to scale."""
+    first = section.view.first
+    x = first.picture.fulcrum.x
+    half = section.real(3.2)
+
+    def corner(side: float, above: float) -> Point:
+        return section.at(inward=x + side * half, above=above)
+
+    legs = (
+        Line(layer, corner(-0.5, top), corner(-1.0, foot)),
+        Line(layer, corner(0.5, top), corner(1.0, foot)),
+    )
+    plate = Line(layer, corner(-1.5, foot), corner(1.5, foot))
+    if first.kind in {FulcrumKind.PAD, FulcrumKind.PARAPET}:
+        box = (corner(-1.0, foot), corner(1.0, foot), corner(1.0, top), corner(-1.0, top))
+        return (Polygon(layer, box, WHITE),)
+    if first.kind is FulcrumKind.TOWER:
+        braces = (
+            Line(layer, corner(-1.0, foot), corner(0.5, top)),
+            Line(layer, corner(1.0, foot), corner(-0.5, top)),
+        )
+        return (*legs, *braces, plate)
+    return (*legs, Line(layer, corner(-0.5, top), corner(0.5, top)), plate)

@@ -1,0 +1,100 @@
+"""The maker's label: readable, and its limits kept. Source of the rule: the Ontario safety talk."""
+
+from __future__ import annotations
+
+import pytest
+
+from backspan.core.findings import Finding, Verdict
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import BeamLabel, LabelState
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import PieceGroup
+from tests.unit.core.rigs import (
+    BEAM,
+    PIECE,
+    PROJECT,
+    STACK,
+    count,
+    findings,
+    labelled,
+    mass,
+    needs,
+    put,
+)
+
+LABEL = (*BEAM, "label")
+
+
+def label(project: Project) -> tuple[Finding, ...]:
+    return findings(project, "beam-label")
+
+
+def verdicts(project: Project) -> list[tuple[str, Verdict]]:
+    return [(one.message.id.rsplit(".", 1)[0], one.verdict) for one in label(project)]
+
+
+@pytest.mark.parametrize("state", [LabelState.UNREADABLE, LabelState.NONE])
+def test_a_beam_whose_label_cannot_be_read_is_not_used(state: LabelState) -> None:
+    (found,) = label(put(PROJECT, LABEL, BeamLabel(state)))
+    assert found.verdict is Verdict.FAIL
+    assert found.message.id == "label-state.fail"
+
+
+def test_a_label_nobody_looked_for_is_missing() -> None:
+    (found,) = label(put(PROJECT, LABEL, None))
+    assert found.verdict is Verdict.MISSING
+    assert needs(found) == (("need.input", "label"),)
+
+
+def test_a_readable_label_whose_limit_nobody_noted_is_missing() -> None:
+    found = label(put(PROJECT, LABEL, BeamLabel(LabelState.READABLE)))
+    assert [one.verdict for one in found] == [Verdict.PASS, Verdict.MISSING]
+    assert needs(found[1]) == (("need.input", "label_pieces"),)
+
+
+@pytest.mark.parametrize(("most", "verdict"), [(16, Verdict.PASS), (15, Verdict.FAIL)])
+def test_as_many_pieces_as_the_label_says_and_no_more(most: int, verdict: Verdict) -> None:
+    found = verdicts(put(PROJECT, LABEL, labelled(most)))
+    assert found == [("label-state", Verdict.PASS), ("label-limit", verdict)]
+
+
+@pytest.mark.parametrize(("most", "verdict"), [("880 lb", Verdict.PASS), ("879 lb", Verdict.FAIL)])
+def test_as_much_mass_as_the_label_says_and_no_more(most: str, verdict: Verdict) -> None:
+    found = verdicts(put(PROJECT, LABEL, labelled(None, most)))
+    assert found == [("label-state", Verdict.PASS), ("label-limit-mass", verdict)]
+
+
+@pytest.mark.parametrize("pieces", range(1, 61))
+def test_equal_masses_pass_however_many_pieces_make_them_up(pieces: int) -> None:
+    fifties = put(PROJECT, (*PIECE, "mass"), mass("50 lb"))
+    stacked = put(fifties, (*STACK, "groups", "P", "count"), count(pieces))
+    full = put(stacked, LABEL, labelled(None, f"{50 * pieces} lb"))
+    assert ("label-limit-mass", Verdict.PASS) in verdicts(full)
+
+
+def test_each_limit_of_a_label_is_judged_and_named_for_itself() -> None:
+    found = verdicts(put(PROJECT, LABEL, labelled(30, "500 lb")))
+    assert ("label-limit", Verdict.PASS) in found
+    assert ("label-limit-mass", Verdict.FAIL) in found
+
+
+def test_pieces_of_all_groups_count() -> None:
+    pair = (PieceGroup("P", count(16)), PieceGroup("P", count(15)))
+    assert ("label-limit", Verdict.FAIL) in verdicts(put(PROJECT, (*STACK, "groups"), pair))
+
+
+def test_a_limit_somebody_told_of_is_not_good_enough() -> None:
+    told = StatedValue(30, evidence=Evidence.TOLD)
+    found = label(put(PROJECT, (*LABEL, "most_pieces"), told))[1]
+    assert found.verdict is Verdict.MISSING
+    assert needs(found) == (("need.evidence", "label_pieces"),)
+
+
+def test_a_count_that_may_be_higher_is_taken_higher() -> None:
+    doubtful = put(PROJECT, (*STACK, "groups", "P", "count"), count(30, tolerance=1))
+    assert ("label-limit", Verdict.FAIL) in verdicts(doubtful)
+
+
+def test_a_tolerance_as_large_as_the_limit_is_a_finding() -> None:
+    doubtful = put(PROJECT, (*LABEL, "most_pieces"), StatedValue(30, 30, Evidence.LABEL))
+    assert ("label-limit", Verdict.FAIL) in verdicts(doubtful)

@@ -1,0 +1,85 @@
+"""Room on the beam: the stack, or the taped backspan, ends before the beam does."""
+
+from __future__ import annotations
+
+import pytest
+
+from backspan.core.findings import Verdict
+from backspan.core.model.rigs import BackspanFrom
+from tests.unit.core.rigs import (
+    ARM,
+    BEAM,
+    PIECE,
+    PROJECT,
+    STACK,
+    count,
+    finding,
+    length,
+    needs,
+    put,
+    reasons,
+)
+
+STACKED = put(put(PROJECT, (*ARM, "backspan"), None), (*ARM, "backspan_from"), BackspanFrom.STACK)
+COUNT = (*STACK, "groups", "P", "count")
+
+
+@pytest.mark.parametrize(
+    ("backspan", "verdict"),
+    [
+        # 18 ft less 6 in of tip and 2 ft of reach.
+        ("15 ft 6 in", Verdict.PASS),
+        ("15 ft 6 1/16 in", Verdict.FAIL),
+        ("4.724 m", Verdict.PASS),
+        ("4.725 m", Verdict.FAIL),
+    ],
+)
+def test_a_taped_backspan_lies_within_the_beam(backspan: str, verdict: Verdict) -> None:
+    found = finding(put(PROJECT, (*ARM, "backspan"), length(backspan)), "beam-length")
+    assert found.verdict is verdict
+    assert found.message.id == f"backspan-fits.{verdict}"
+
+
+@pytest.mark.parametrize(
+    ("pieces", "verdict"),
+    [(61, Verdict.PASS), (62, Verdict.FAIL)],  # 186 in less the gap of 3 in, 3 in each
+)
+def test_a_stack_ends_before_the_fulcrum(pieces: int, verdict: Verdict) -> None:
+    found = finding(put(STACKED, COUNT, count(pieces)), "beam-length")
+    assert found.verdict is verdict
+    assert found.message.id == f"stack-fits.{verdict}"
+
+
+def test_a_fulcrum_beyond_the_tail_fails() -> None:
+    found = finding(put(STACKED, (*ARM, "reach"), length("18 ft")), "beam-length")
+    assert found.verdict is Verdict.FAIL
+    assert found.utilisation is None
+
+
+def test_what_is_not_stated_leaves_it_open() -> None:
+    open_stack = finding(put(STACKED, (*PIECE, "length_on_beam"), None), "beam-length")
+    assert open_stack.verdict is Verdict.MISSING
+    assert needs(open_stack) == (("need.input", "piece_length"),)
+    open_backspan = finding(put(PROJECT, (*ARM, "backspan"), None), "beam-length")
+    assert open_backspan.verdict is Verdict.MISSING
+    assert needs(open_backspan) == (("need.input", "backspan"),)
+
+
+def test_without_a_length_a_taped_backspan_has_nothing_to_be_held_against() -> None:
+    assert ("D/L", "na.beam-length") in reasons(
+        put(PROJECT, (*BEAM, "length"), None), "beam-length"
+    )
+
+
+def test_a_tip_that_is_not_stated_is_taken_as_none() -> None:
+    longest = put(
+        put(PROJECT, (*ARM, "tip_beyond_line"), None), (*ARM, "backspan"), length("16 ft")
+    )
+    assert finding(longest, "beam-length").verdict is Verdict.PASS
+
+
+def test_more_of_what_takes_room_does_harm() -> None:
+    more = put(STACKED, COUNT, count(61, tolerance=1))
+    taped = put(PROJECT, (*ARM, "backspan"), length("15 ft 6 in", tolerance="1/16 in"))
+    assert finding(more, "beam-length").verdict is Verdict.FAIL
+    assert finding(taped, "beam-length").verdict is Verdict.FAIL

@@ -1,0 +1,89 @@
+"""Unlikely values are kept and questioned. The bands are common practice, no source."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.model.evidence import StatedValue
+from backspan.core.model.project import Project
+from tests.unit.core.rigs import (
+    ARM,
+    HOIST,
+    PIECE,
+    PROJECT,
+    STACK,
+    STAGE,
+    answers,
+    count,
+    force,
+    length,
+    mass,
+    needs,
+    put,
+    reasons,
+)
+
+CHECK = "plausible-values"
+COUNT = (*STACK, "groups", 0, "count")
+PLACES: dict[str, tuple[str | int, ...]] = {
+    "reach": (*ARM, "reach"),
+    "backspan": (*ARM, "backspan"),
+    "piece_mass": (*PIECE, "mass"),
+    "pieces": COUNT,
+    "rated_load": (*HOIST, "rated_load"),
+    "hoist_mass": (*HOIST, "mass"),
+    "stage_length": (*STAGE, "length"),
+}
+
+
+def questioned(project: Project) -> list[Finding]:
+    return [one for one in answers(project, CHECK) if isinstance(one, Finding)]
+
+
+@pytest.mark.parametrize(
+    ("name", "usual", "unlikely", "message"),
+    [
+        ("reach", length("15 ft"), length("15 ft 1/16 in"), "unlikely.large"),
+        ("backspan", length("30 ft"), length("31 ft"), "unlikely.large"),
+        ("backspan", length("18 in"), length("17 in"), "unlikely.small"),
+        ("piece_mass", mass("110 lb"), mass("111 lb"), "unlikely.large"),
+        ("piece_mass", mass("20 lb"), mass("19 lb"), "unlikely.small"),
+        ("pieces", count(40), count(41), "unlikely.large"),
+        ("rated_load", force("3000 lb"), force("3001 lb"), "unlikely.large"),
+        ("rated_load", force("500 lb"), force("499 lb"), "unlikely.small"),
+        ("hoist_mass", mass("1000 lb"), mass("1001 lb"), "unlikely.large"),
+        ("stage_length", length("60 ft"), length("61 ft"), "unlikely.large"),
+    ],
+)
+def test_a_value_beyond_its_band_is_questioned(
+    name: str, usual: StatedValue[float], unlikely: StatedValue[float], message: str
+) -> None:
+    assert questioned(put(PROJECT, PLACES[name], usual)) == []
+    (found,) = questioned(put(PROJECT, PLACES[name], unlikely))
+    assert found.verdict is Verdict.REFER
+    assert found.message.id == message
+    assert found.place == PLACES[name]
+    assert needs(found) == (("need.look-again", name),)
+    assert [need.who for need in found.needs] == ["competent person"]
+
+
+def test_a_second_person_settles_it_and_the_first_does_not() -> None:
+    far = length("16 ft")
+    again = put(PROJECT, PLACES["reach"], replace(far, checked_by="PE"))
+    alone = put(PROJECT, PLACES["reach"], replace(far, checked_by="MT"))
+    assert questioned(again) == []
+    assert reasons(again, CHECK) == (("D", "na.looked-again"),)
+    assert [one.verdict for one in questioned(alone)] == [Verdict.REFER]
+
+
+def test_kit_shared_by_two_points_is_questioned_once() -> None:
+    assert len(questioned(put(PROJECT, PLACES["piece_mass"], mass("111 lb")))) == 1
+
+
+def test_where_nothing_is_unusual_the_drop_says_so() -> None:
+    (only,) = answers(PROJECT, CHECK)
+    assert isinstance(only, DoesNotApply)
+    assert only.reason.id == "na.nothing-questioned"

@@ -1,0 +1,122 @@
+"""Reading inputs: adverse end, evidence, what is not stated; nothing read is left unlisted."""
+
+from __future__ import annotations
+
+import pytest
+
+from backspan.core.findings import Direction
+from backspan.core.judgement.inputs import End, EvidenceClass, Inputs, accepted_evidence, words_of
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.rigs import Fastening
+from backspan.core.quantities import LENGTH, Amount
+from backspan.core.rules.shape import RuleError
+from tests.unit.core.rigs import PROJECT, case, finding, stated
+
+WORSE_MORE = {"reach": Direction.MORE, "pieces": Direction.MORE}
+WORSE_LESS = {"reach": Direction.LESS, "pieces": Direction.LESS}
+TAPED = stated("2 ft", LENGTH, tolerance="1/2 in")
+PLACE = ("drops", "D", "reach")
+GEOMETRY, COUNT = EvidenceClass.GEOMETRY, EvidenceClass.COUNT
+
+
+def reader(harmful: dict[str, Direction] | None = None, end: End = End.ADVERSE) -> Inputs:
+    return Inputs(case(), WORSE_MORE if harmful is None else harmful, end=end)
+
+
+@pytest.mark.parametrize(("harmful", "inches"), [(WORSE_MORE, 24.5), (WORSE_LESS, 23.5)])
+def test_a_measure_is_used_at_its_harmful_end(
+    harmful: dict[str, Direction], inches: float
+) -> None:
+    inputs = reader(harmful)
+    value = inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
+    assert value == pytest.approx(inches * 0.0254)
+    (used,) = inputs.used
+    assert used.stated == Amount(TAPED.value, LENGTH)
+    assert used.used == Amount(value, LENGTH)
+    assert used.tolerance == Amount(0.0127, LENGTH)
+    assert inputs.toleranced
+
+
+@pytest.mark.parametrize(("harmful", "number"), [(WORSE_MORE, 11), (WORSE_LESS, 9)])
+def test_a_count_is_used_at_its_harmful_end(harmful: dict[str, Direction], number: int) -> None:
+    inputs = reader(harmful)
+    counted = StatedValue(10, 1, Evidence.MEASURED)
+    assert inputs.count("pieces", counted, COUNT, PLACE) == number
+    assert inputs.toleranced
+
+
+def test_the_stated_end_is_there_to_compare_with() -> None:
+    inputs = reader(end=End.STATED)
+    assert inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE) == TAPED.value
+    assert inputs.count("pieces", StatedValue(10, 1, Evidence.MEASURED), COUNT, PLACE) == 10
+
+
+def test_without_a_tolerance_nothing_moves() -> None:
+    inputs = reader({})
+    assert inputs.measure("x", stated("2 ft", LENGTH), LENGTH, GEOMETRY, PLACE) == 0.6096
+    assert not inputs.toleranced
+
+
+def test_a_tolerance_without_a_declared_direction_is_an_error_of_the_check() -> None:
+    with pytest.raises(KeyError, match="reach"):
+        reader({}).measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
+
+
+def test_what_is_not_stated_is_asked_for_once() -> None:
+    inputs = reader()
+    for _ in range(2):
+        assert inputs.measure("reach", None, LENGTH, GEOMETRY, PLACE) is None
+        assert inputs.count("pieces", None, COUNT, PLACE) is None
+        assert inputs.word("fastening", None, EvidenceClass.OBSERVATION, PLACE) is None
+    asked = [dict(need.what.values)["input"] for need in inputs.not_stated]
+    assert asked == ["reach", "pieces", "fastening"]
+    assert dict(inputs.not_stated[0].what.values)["place"] == "drops/D/reach"
+    assert inputs.used == []
+
+
+@pytest.mark.parametrize("evidence", [None, *Evidence])
+@pytest.mark.parametrize("asks", list(EvidenceClass))
+def test_only_accepted_evidence_is_good_enough(
+    evidence: Evidence | None, asks: EvidenceClass
+) -> None:
+    inputs = reader()
+    inputs.measure("reach", stated("2 ft", LENGTH, evidence), LENGTH, asks, PLACE)
+    accepted = words_of(accepted_evidence(case(), asks))
+    assert accepted
+    assert (inputs.weak == []) is (evidence is not None and str(evidence) in accepted)
+
+
+def test_a_value_read_twice_is_listed_once() -> None:
+    inputs = reader()
+    for _ in range(2):
+        inputs.measure("reach", stated("2 ft", LENGTH, Evidence.TOLD), LENGTH, GEOMETRY, PLACE)
+    assert len(inputs.used) == len(inputs.weak) == 1
+
+
+def test_one_name_at_two_places_is_listed_twice() -> None:
+    inputs = reader()
+    for place in (PLACE, ("drops", "D", "other")):
+        inputs.measure("reach", stated("2 ft", LENGTH, Evidence.TOLD), LENGTH, GEOMETRY, place)
+    assert len(inputs.used) == len(inputs.weak) == 2
+
+
+def test_a_word_keeps_who_said_so() -> None:
+    inputs = reader()
+    held = StatedValue(Fastening.BOLTED, None, Evidence.MEASURED, "MT", "2026-11-24", "log", "PE")
+    word = inputs.word("fastening", held, EvidenceClass.OBSERVATION, PLACE)
+    (used,) = inputs.used
+    assert word == used.stated == used.used == "bolted, tool needed"
+    assert (used.by, used.at, used.document, used.checked_by) == ("MT", "2026-11-24", "log", "PE")
+    assert used.place == PLACE
+
+
+def test_the_policies_of_evidence_are_noted() -> None:
+    inputs = reader()
+    inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
+    assert [policy.key for policy in inputs.policies] == ["evidence.geometry"]
+
+
+def test_a_value_that_is_no_word_list_is_refused() -> None:
+    cap = finding(PROJECT, "stall-cap").rules[0]
+    with pytest.raises(RuleError, match=r"hoist\.stall-cap is not a word list"):
+        words_of(cap)

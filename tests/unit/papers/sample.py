@@ -1,0 +1,46 @@
+"""The demo site, reviewed, with a stand-in for its drawings: what the papers are tested on."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Sequence
+from functools import cache
+from pathlib import Path
+
+from backspan.core.findings import Review
+from backspan.core.model.project import Project
+from backspan.core.review import review
+from backspan.core.review.report import formula_descriptions
+from backspan.exchange.files import load, load_rule_library
+from backspan.papers import Drawings, PackageContent, package_content
+
+ROOT = Path(__file__).resolve().parents[3]
+ON = datetime.date(2026, 11, 25)
+PICTURE = (
+    '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20">'
+    '<rect width="40" height="20" fill="none" stroke="black"/></svg>'
+)
+
+
+@cache
+def demo() -> Project:
+    """The demo site."""
+    return load(ROOT / "examples" / "demo" / "site.yaml")
+
+
+def reviews(project: Project, drops: Sequence[str]) -> list[Review]:
+    """The reviews of some drops."""
+    library = load_rule_library()
+    return [review(project, drop, library, on=ON) for drop in drops]
+
+
+def content(project: Project, drops: Sequence[str]) -> PackageContent:
+    """The package of some drops, each with a picture in place of its drawings."""
+    drawings = Drawings(
+        plans=(PICTURE,),
+        sections=dict.fromkeys(drops, PICTURE),
+        envelopes=dict.fromkeys(drops, (PICTURE,)),
+    )
+    return package_content(
+        project, reviews(project, drops), drawings, formulas=formula_descriptions()
+    )

@@ -1,0 +1,89 @@
+"""What the package says: nothing of a review is left out, and the worst comes first."""
+
+from __future__ import annotations
+
+import pytest
+
+from backspan.papers.wording import long_date, percent
+from tests.unit.papers.sample import ON, content, demo, reviews
+
+
+def test_findings_that_do_not_pass_come_first() -> None:
+    (part,) = content(demo(), ["W2"]).data["drops"]
+
+    verdicts = [finding["verdict"] for finding in part["findings"]]
+
+    assert verdicts[0] == "fail"
+    assert verdicts == sorted(verdicts, key=["fail", "missing", "refer", "pass"].index)
+
+
+def test_equal_findings_of_two_points_are_printed_once_with_both_names() -> None:
+    (part,) = content(demo(), ["S1"]).data["drops"]
+
+    subjects = [one["subject"] for one in part["findings"] if one["title"].startswith("Counterw")]
+
+    assert "S1/L, S1/R" in subjects
+
+
+def test_every_finding_and_every_reason_of_a_review_is_in_its_part() -> None:
+    names = ["S1", "T1", "T2", "W1"]
+    for part, review in zip(
+        content(demo(), names).data["drops"], reviews(demo(), names), strict=True
+    ):
+        printed = {name for one in part["findings"] for name in one["subject"].split(", ")}
+        reasons = {name for one in part["not_applicable"] for name in one["subject"].split(", ")}
+
+        assert printed == {finding.subject for finding in review.findings}
+        assert reasons == {one.subject for one in review.not_applicable}
+
+
+def test_the_cover_counts_every_drop_under_its_answer() -> None:
+    cover = content(demo(), ["S1", "W1", "T1", "S5"]).data["cover"]
+
+    assert {row["answer"]: row["drops"] for row in cover["counts"]} == {
+        "✗ fail": "W1",
+        "? missing": "T1",
+        "→ refer": "S5",
+        "✓ pass": "S1",
+    }
+
+
+def test_a_rule_set_added_for_one_drop_names_it() -> None:
+    basis = content(demo(), ["S1", "N1", "S5"]).data["cover"]["basis"]
+
+    assert {row["rule_set"]: row["drops"] for row in basis if row["drops"]} == {
+        "eu-en-1808": "N1",
+        "uk-bs-5974": "S5",
+    }
+
+
+def test_a_confirmed_value_says_who_confirmed_it() -> None:
+    (part,) = content(demo(), ["N1"]).data["drops"]
+
+    cited = [rule for finding in part["findings"] for rule in finding["rules"]]
+
+    assert any(
+        rule["mark"] == "memory, confirmed" and "J. Marlow" in rule["confirmed"] for rule in cited
+    )
+
+
+@pytest.mark.parametrize(
+    ("share", "text"),
+    [
+        (None, ""),
+        (0.79, "79 %"),
+        (1.0, "100 %"),
+        (1.0 + 1e-12, "100 %"),
+        (1.0011, "100.1 %"),
+        (0.99996, "99.996 %"),
+        (1.2121, "121 %"),
+    ],
+)
+def test_a_rounded_share_never_hides_on_which_side_of_the_limit_it_lies(
+    share: float | None, text: str
+) -> None:
+    assert percent(share) == text
+
+
+def test_dates_are_written_out() -> None:
+    assert long_date(ON) == "November 25, 2026"
