@@ -113,6 +113,8 @@ def beam_picture(
         tail = Place(tip.x + length.value, tip.known)
         if backspan is None:
             centroid = Place(max(tail.x - BEHIND, fulcrum.x), known=False)
+    if point.counterweighted_beam is None:
+        centroid = tail = Place(fulcrum.x, known=False)
     tail_gap = known(support.stack.tail_gap)
     groups, sure = _groups(project, support, tail, centroid)
     return BeamPicture(

@@ -46,6 +46,9 @@ ARROW = 2.0
 ABOVE_LINE = 1.0
 
 
+_HEAVY = frozenset({Layer.BEAM, Layer.COUNTERWEIGHT, Layer.ENVELOPE})
+
+
 class Rank(IntEnum):
     """Which labels get their places first."""
 
@@ -61,6 +64,7 @@ class _Waiting:
     target: Point
     spots: tuple[Spot, ...]
     bold: bool
+    near: bool
 
 
 class Canvas:
@@ -78,11 +82,11 @@ class Canvas:
         for shape in shapes:
             self.shapes.append(shape)
             if isinstance(shape, Line):
-                self._keep_off((shape.start, shape.end))
+                self._keep_off(shape.layer, (shape.start, shape.end))
             elif isinstance(shape, Polyline):
-                self._keep_off(shape.points)
+                self._keep_off(shape.layer, shape.points)
             elif isinstance(shape, Polygon) and shape.outlined:
-                self._keep_off((*shape.points, shape.points[0]))
+                self._keep_off(shape.layer, (*shape.points, shape.points[0]))
             elif isinstance(shape, Symbol) and shape.name is not SymbolName.ARROW:
                 x, y = self.frame.to_paper(shape.at)
                 half = shape.size * 0.5
@@ -99,11 +103,15 @@ class Canvas:
         bold: bool = False,
         layer: Layer = Layer.LABEL,
         leader: bool = True,
+        near: bool = False,
     ) -> Placed | None:
-        """Write lines beside `target` (metres), with a leader where they stand away from it."""
+        """Write lines beside `target` (metres), with a leader where they stand away from it.
+
+        With `near` they are left out, and counted, where there is no room close by.
+        """
         label = Label(tuple(plain(line) for line in lines), TEXT, layer, bold=bold)
         at = self.frame.to_paper(target)
-        placed = self.placer.place(label, at, tuple(spots) or tuple(around(at)))
+        placed = self.placer.place(label, at, spots, near=near)
         if placed is not None:
             self.shapes += [self._in_drawing(text) for text in placed.texts]
             if leader:
@@ -118,9 +126,10 @@ class Canvas:
         spots: Iterable[Spot] = (),
         bold: bool = False,
         rank: Rank = Rank.NAME,
+        near: bool = False,
     ) -> None:
         """As `label`, but written when all lines are drawn, in the order of the ranks."""
-        self._waiting.append(_Waiting(rank, tuple(lines), target, tuple(spots), bold))
+        self._waiting.append(_Waiting(rank, tuple(lines), target, tuple(spots), bold, near))
 
     def write(self, texts: Iterable[Text]) -> None:
         """Write texts whose place on paper is settled, and keep their room."""
@@ -131,7 +140,7 @@ class Canvas:
     def write_labels(self) -> None:
         """Write the labels that waited."""
         for wait in sorted(self._waiting, key=lambda wait: wait.rank):
-            self.label(wait.lines, wait.target, spots=wait.spots, bold=wait.bold)
+            self.label(wait.lines, wait.target, spots=wait.spots, bold=wait.bold, near=wait.near)
         self._waiting.clear()
 
     def arrow(self, layer: Layer, start: Point, end: Point) -> None:
@@ -214,9 +223,9 @@ class Canvas:
         angle = angle_of(direction(start, end))
         self.shapes.append(Symbol(Layer.LABEL, SymbolName.ARROW, end, ARROW, angle))
 
-    def _keep_off(self, points: Sequence[Point]) -> None:
+    def _keep_off(self, layer: Layer, points: Sequence[Point]) -> None:
         on_paper = [self.frame.to_paper(point) for point in points]
-        self.placer.cross(pairwise(on_paper))
+        self.placer.cross(pairwise(on_paper), weight=3 if layer in _HEAVY else 1)
 
     def _in_drawing(self, text: Text) -> Text:
         return _text_at(text, self.frame.to_drawing(text.at))

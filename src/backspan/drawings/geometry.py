@@ -104,6 +104,45 @@ def overlap(one: Sequence[Point], other: Sequence[Point]) -> bool:
     return True
 
 
+def apart(one: Box, other: Box) -> bool:
+    """Whether two upright boxes share no more than a touch."""
+    return (
+        one[2] <= other[0] + 1e-9
+        or other[2] <= one[0] + 1e-9
+        or one[3] <= other[1] + 1e-9
+        or other[3] <= one[1] + 1e-9
+    )
+
+
+def passes(segment: Segment, box: Box) -> bool:
+    """Whether a segment runs through the inside of an upright box."""
+    (x, y), (end_x, end_y) = segment
+    first, last = 0.0, 1.0
+    for start, step, low, high in ((x, end_x - x, box[0], box[2]), (y, end_y - y, box[1], box[3])):
+        if step == 0.0:
+            if not low < start < high:
+                return False
+            continue
+        enter, leave = (low - start) / step, (high - start) / step
+        first, last = max(first, min(enter, leave)), min(last, max(enter, leave))
+        if first >= last:
+            return False
+    return True
+
+
+def meet(one: Segment, other: Segment) -> bool:
+    """Whether two segments cross."""
+    return _parted(one, other) and _parted(other, one)
+
+
+def _parted(line: Segment, other: Segment) -> bool:
+    (x, y), (end_x, end_y) = line
+    (a, b), (c, d) = other
+    before = (end_x - x) * (b - y) - (end_y - y) * (a - x)
+    after = (end_x - x) * (d - y) - (end_y - y) * (c - x)
+    return (before < 0.0) != (after < 0.0)
+
+
 def crossings(outline: Sequence[Point], at: Point, along: Point) -> list[float]:
     """Where the line through `at` along a direction crosses an outline, as distances from `at`."""
     normal = left_of(along)

@@ -177,11 +177,11 @@ def _foot(
     project: Project, beams: tuple[PlannedBeam, ...], size: SheetSize, scale: Scale, table: float
 ) -> tuple[Shape, ...]:
     """North arrow, scale bar and schedule, below the plan."""
-    left, bottom, _, top = size.drawing_area
+    left, bottom, right, top = size.drawing_area
     at = (left + 6.0, bottom + table)
     bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0))
     north = north_arrow((left + 11.0, top - 14.0), clockwise=math.degrees(project.site.north))
-    rows = schedule(project, beams, at=at, height=table) if beams else ()
+    rows = schedule(project, beams, at=at, width=right - left - 12.0, height=table) if beams else ()
     return (*bar, *north, *rows)
 
 

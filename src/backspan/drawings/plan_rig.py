@@ -171,9 +171,9 @@ def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Poin
         middle = ((start[0] + anchor[0]) / 2, (start[1] + anchor[1]) / 2)
         angle = _angle(beam, start, anchor)
         if not sure:
-            canvas.later((f"{tieback.id}: angle not known",), middle)
+            canvas.later((f"{tieback.id}: angle not known",), middle, near=True)
         elif angle >= STRAIGHT:
-            canvas.later((f"{tieback.id} {angle}°",), middle)
+            canvas.later((f"{tieback.id} {angle}°",), middle, near=True)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:

@@ -23,13 +23,14 @@ from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 SHARE = 0.34
 """The most of the drawing area's height that the schedule takes."""
 
+#: Headings, and the share of the width each column takes.
 COLUMNS = (
-    Column("Point", 26.0),
-    Column("Reach", 62.0),
-    Column("Backspan", 68.0),
-    Column("Counterweight", 74.0),
-    Column("Hoist rated load", 46.0),
-    Column("Tipping", 32.0),
+    Column("Point", 0.09),
+    Column("Reach", 0.2),
+    Column("Backspan", 0.22),
+    Column("Counterweight", 0.225),
+    Column("Hoist rated load", 0.155),
+    Column("Tipping", 0.11),
 )
 
 
@@ -49,12 +50,13 @@ def schedule_rows(project: Project, beams: Sequence[PlannedBeam]) -> list[tuple[
 
 
 def schedule(
-    project: Project, beams: Sequence[PlannedBeam], *, at: Point, height: float
+    project: Project, beams: Sequence[PlannedBeam], *, at: Point, width: float, height: float
 ) -> tuple[Shape, ...]:
     """The table with its upper left corner at `at`."""
     rows = schedule_rows(project, beams)
+    columns = [Column(column.heading, column.width * width) for column in COLUMNS]
     shapes, _ = table(
-        COLUMNS, rows, left=at[0], top=at[1], room=height, more="see the section of each drop"
+        columns, rows, left=at[0], top=at[1], room=height, more="see the section of each drop"
     )
     return shapes
 

@@ -26,6 +26,7 @@ from backspan.core.model.kit import (
 from backspan.core.model.people import Person
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
+    BackspanFrom,
     CounterweightedBeam,
     Drop,
     Fastening,
@@ -103,7 +104,7 @@ def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
 
 
 def beam(pieces: int = 16) -> CounterweightedBeam:
-    """Reach 2 ft, backspan 10 ft, plates of 55 lb pinned and locked."""
+    """Reach 2 ft, backspan 10 ft, as taped and as the stack gives it; plates of 55 lb locked."""
     return CounterweightedBeam(
         beam="B",
         reach=length("2 ft"),
@@ -111,7 +112,7 @@ def beam(pieces: int = 16) -> CounterweightedBeam:
         tip_beyond_line=length("6 in"),
         stack=Stack(
             groups=(PieceGroup("P", count(pieces)),),
-            tail_gap=length("3 in"),
+            tail_gap=length("3 ft 6 in"),
             fastening=StatedValue(Fastening.LOCKED_PIN, evidence=Evidence.MEASURED),
         ),
     )
@@ -271,3 +272,13 @@ def _position(items: tuple[Any, ...], step: str | int) -> int:
         if any(getattr(item, name) == step for name in names):
             return position
     raise LookupError(f"no item {step!r}")
+
+
+def _stacked() -> Project:
+    untaped = put(PROJECT, (*ARM, "backspan"), None)
+    worked_out = put(untaped, (*ARM, "backspan_from"), BackspanFrom.STACK)
+    return put(worked_out, (*STACK, "tail_gap"), length("3 in"))
+
+
+#: The left backspan worked out: beam 18 ft, tip 6 in, reach 2 ft, gap 3 in, 16 plates of 3 in.
+STACKED = _stacked()

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.judgement.beam_as_built import worked_out_backspan
 from backspan.core.judgement.case import Case, Place
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
@@ -14,7 +15,8 @@ from backspan.core.judgement.limits import limit_of, needed_value
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
-from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, SuspensionPoint
+from backspan.core.numbers import meets
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimension
 
 ID = "plausible-values"
@@ -96,6 +98,7 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         least="backspan",
         most="backspan",
     )
+    yield from _taped_against_stack(case, beam, (*place, "backspan"))
     for index, group in enumerate(beam.stack.groups):
         piece = case.piece(group.piece)
         mass_place = ("kit", "pieces", piece.id, "mass")
@@ -114,6 +117,18 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         )
         count_place = (*place, "stack", "groups", index, "count")
         yield from _band(case, "pieces", counted, RATIO, count_place, most="pieces")
+
+
+def _taped_against_stack(
+    case: Case, beam: CounterweightedBeam, place: Place
+) -> Iterator[Questioned]:
+    """The taped backspan against the one the beam and the stack give, where both are known."""
+    taped = beam.backspan
+    built = worked_out_backspan(case, beam)
+    if taped is None or built is None or beam.backspan_from is BackspanFrom.STACK:
+        return
+    apart = StatedValue(abs(taped.value - built), by=taped.by, checked_by=taped.checked_by)
+    yield from _band(case, "backspan_apart", apart, LENGTH, place, most="backspan-against-stack")
 
 
 def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:
@@ -155,8 +170,8 @@ def _band(
             continue
         key = f"plausible.{side}-{bound}"
         limit = limit_of(needed_value(case.practice, key), dimension)
-        outside = stated.value < limit if side == "least" else stated.value > limit
-        if outside:
+        low, high = (limit, stated.value) if side == "least" else (stated.value, limit)
+        if not meets(demand=low, capacity=high):
             yield Questioned(name, place, stated, dimension, key, least=side == "least")
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from backspan.core.findings import Direction
+from backspan.core.judgement.case import Case
 from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.subjects import BeamSubject
 from backspan.core.mechanics.beam_geometry import (
@@ -16,7 +17,7 @@ from backspan.core.mechanics.beam_geometry import (
 from backspan.core.mechanics.stack import Rows, placed_stack, stacked_weight
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.kit import Beam
-from backspan.core.model.rigs import BackspanFrom
+from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam
 from backspan.core.quantities import LENGTH, MASS
 from backspan.core.worked.formula import Step
 
@@ -129,13 +130,62 @@ def may_be_harmful(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> bool
     A uniform beam at least as long inboard as outboard helps or does nothing; inboard it is at
     least as long as the backspan.
     """
-    if built.reach is None or built.backspan is None:
+    room = _room_outboard(subject, built)
+    if room is None:
         return False
+    beam = inputs.case.beam(subject.support.beam)
+    return room < 0.0 or beam.centroid_from_tail is not None
+
+
+def left_out_until(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> float | None:
+    """How much further out the beam may reach before weight that is left out could do harm.
+
+    None where nothing is known of it, or the weight does harm as it is and is counted.
+    """
+    room = _room_outboard(subject, built)
+    if room is None or built.reach is None:
+        return None
+    if may_be_harmful(inputs, subject, built):
+        own = own_weight(inputs, subject, built.reach, credited=False)
+        room = None if own is None else own.centroid_inboard
+    return None if room is None or room < 0.0 else room
+
+
+def _room_outboard(subject: BeamSubject, built: AsBuilt) -> float | None:
+    """How much longer the beam is inboard than outboard, at the least."""
+    if built.reach is None or built.backspan is None:
+        return None
     tip = subject.support.tip_beyond_line
     outboard = built.reach + (0.0 if tip is None else tip.value + (tip.tolerance or 0.0))
-    beam = inputs.case.beam(subject.support.beam)
     inboard = built.backspan if built.inboard is None else built.inboard
-    return outboard > inboard or beam.centroid_from_tail is not None
+    return inboard - outboard
+
+
+def worked_out_backspan(case: Case, support: CounterweightedBeam) -> float | None:
+    """The backspan that beam and stack give as stated, to hold a taped one against.
+
+    None where a part of it is not stated, or nothing is stacked.
+    """
+    length = case.beam(support.beam).length
+    tip, reach, gap = support.tip_beyond_line, support.reach, support.stack.tail_gap
+    rows = [
+        Rows(
+            group.count.value,
+            group.per_row,
+            case.piece(group.piece).mass.value,
+            None if piece_length is None else piece_length.value,
+        )
+        for group in support.stack.groups
+        for piece_length in (case.piece(group.piece).length_on_beam,)
+    ]
+    complete = all(row.piece_length is not None for row in rows)
+    if length is None or tip is None or reach is None or gap is None or not complete:
+        return None
+    if not any(row.count for row in rows):
+        return None
+    inboard = inboard_length(beam_length=length.value, tip_beyond_line=tip.value, reach=reach.value)
+    stack = placed_stack(rows, tail_gap=gap.value)
+    return backspan_to_stack(inboard=inboard.value, stack_centroid=stack.centroid_from_tail).value
 
 
 def _rows(inputs: Inputs, subject: BeamSubject, *, with_lengths: bool) -> tuple[Rows, ...] | None:

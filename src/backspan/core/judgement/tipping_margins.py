@@ -12,7 +12,6 @@ from backspan.core.mechanics.tipping import (
     least_backspan,
     most_fulcrum_shift,
     most_load,
-    most_reach,
     pieces_for_more_reach,
 )
 from backspan.core.model.kit import Hoist
@@ -27,6 +26,9 @@ from backspan.core.quantities import (
     roof_step,
 )
 from backspan.core.rules.shape import LoadBasis
+
+#: Where the fulcrum moves, the outboard end grows and the inboard end shrinks.
+_BOTH_ENDS = len(("outboard", "inboard"))
 
 _MOST_LOAD = {
     LoadBasis.HOIST_RATED: "most-rated-load",
@@ -47,9 +49,11 @@ def tipping_margins(case: Case, sums: TippingSums, values: FactorValues) -> tupl
     ]
     if pieces is not None and pieces.piece_weight > 0.0 and built.backspan > 0.0:
         more = LITTLE_MORE_LENGTH[case.project.units]
+        # What moves with the reach costs pieces as a load on the line does, at a factor of one.
+        moves = _moving(sums, branch)
         price = pieces_for_more_reach(
-            factor=branch.rule.factor,
-            load=branch.load,
+            factor=1.0,
+            load=branch.rule.factor * branch.load + moves,
             more_reach=more,
             backspan=built.backspan,
             piece_weight=pieces.piece_weight,
@@ -70,26 +74,54 @@ def _pieces(pieces: PiecesNeeded | None) -> Iterator[Margin]:
 
 def _lengths(case: Case, sums: TippingSums, branch: Branch) -> Iterator[Margin]:
     built = sums.built
-    reach, backspan, counterweight = built.reach, built.backspan, built.counterweight
-    if reach is None or backspan is None or counterweight is None:
+    backspan, counterweight = built.backspan, built.counterweight
+    if built.reach is None or backspan is None or counterweight is None:
         return
     step = roof_step(LENGTH, case.project.units)
-    far = most_reach(resisting=branch.resisting, factor=branch.rule.factor, load=branch.load).value
-    yield _length("more-reach", far - reach, step)
+    yield _length("more-reach", _more_reach(sums, branch), step)
     if counterweight <= 0.0:
         return
     near = least_backspan(
         required=branch.required - branch.held_by_beam, counterweight=counterweight
     ).value
     yield _length("less-backspan", backspan - near, step)
-    shift = most_fulcrum_shift(
+    shift = _shift(branch, moved=counterweight + branch.beam_weight)
+    yield _length("fulcrum-inboard", _within(shift, sums, branch, ends=_BOTH_ENDS), step)
+
+
+def _more_reach(sums: TippingSums, branch: Branch) -> float:
+    """Reach left at the same backspan; where the backspan follows from the stack, it shrinks too."""
+    shift = _shift(branch, moved=_moving(sums, branch))
+    return _within(shift, sums, branch, ends=_BOTH_ENDS if sums.built.from_stack else 1)
+
+
+def _moving(sums: TippingSums, branch: Branch) -> float:
+    """The weight that comes nearer the fulcrum, or further out, as the reach grows.
+
+    The beam moves with it; so does the counterweight where the backspan follows from the stack.
+    """
+    stack = (sums.built.counterweight or 0.0) if sums.built.from_stack else 0.0
+    return stack + branch.beam_weight
+
+
+def _shift(branch: Branch, *, moved: float) -> float:
+    """How far the line may move out while the weight `moved` comes as much nearer the fulcrum."""
+    return most_fulcrum_shift(
         resisting=branch.resisting,
         required=branch.required,
         factor=branch.rule.factor,
         load=branch.load,
-        counterweight=counterweight,
+        counterweight=moved,
     ).value
-    yield _length("fulcrum-inboard", shift, step)
+
+
+def _within(left: float, sums: TippingSums, branch: Branch, *, ends: int) -> float:
+    """`left`, but no further than weight that is left out of the sum stays harmless.
+
+    `ends` is how many ends of the beam change: outboard alone, or inboard as well.
+    """
+    room = sums.left_out_until
+    return left if room is None or branch.beam_weight > 0.0 else min(left, room / ends)
 
 
 def _length(name: str, left: float, step: float) -> Margin:

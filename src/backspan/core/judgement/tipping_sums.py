@@ -49,6 +49,7 @@ class Branch:
     required: float
     resisting: float
     held_by_beam: float
+    beam_weight: float
     steps: tuple[Step, ...]
 
     @property
@@ -65,6 +66,8 @@ class TippingSums:
     branches: tuple[Branch, ...]
     unknown: tuple[SelectedValue, ...]
     governing: Branch | None
+    left_out_until: float | None
+    """How much further out the beam may reach before weight that is left out could do harm."""
 
     @property
     def met(self) -> bool | None:
@@ -101,12 +104,20 @@ def tipping_sums(
         own = harmful
         if rule.beam_weight is BeamWeight.CREDITED and built.reach is not None:
             own = beam_as_built.own_weight(inputs, subject, built.reach, credited=True)
+            if own is not None and own.centroid_inboard < 0.0:
+                own = harmful or own  # it does harm: counted at the heavy end, if that is known
         branch = _branch(value, rule, built, basis, own)
         if branch is None or inputs_lack_beam(rule, own, built):
             unknown.append(value)
         if branch is not None:
             branches.append(branch)
-    return TippingSums(built, tuple(branches), tuple(unknown), _governing(branches))
+    return TippingSums(
+        built,
+        tuple(branches),
+        tuple(unknown),
+        _governing(branches),
+        beam_as_built.left_out_until(inputs, subject, built),
+    )
 
 
 def inputs_lack_beam(rule: FactorOnLoad, own: OwnWeight | None, built: AsBuilt) -> bool:
@@ -138,7 +149,7 @@ def _branch(
     required = required_moment(factor=rule.factor, load=load, reach=built.reach)
     if own is None:
         held = resisting_moment(counterweight=built.counterweight, backspan=built.backspan)
-        beam_moment = 0.0
+        beam_moment = beam_weight = 0.0
     else:
         held = resisting_moment_with_beam(
             counterweight=built.counterweight,
@@ -147,6 +158,7 @@ def _branch(
             beam_centroid_inboard=own.centroid_inboard,
         )
         beam_moment, own_steps = own.weight * own.centroid_inboard, own.steps
+        beam_weight = own.weight
     return Branch(
         value,
         rule,
@@ -154,6 +166,7 @@ def _branch(
         required.value,
         held.value,
         beam_moment,
+        beam_weight,
         (*basis.steps, required, *built.steps, *own_steps, held),
     )
 

@@ -126,6 +126,7 @@ MARGINS: dict[str, tuple[str, str]] = {
 INPUTS: dict[str, str] = {
     "reach": "reach, fulcrum to suspension line",
     "backspan": "backspan, fulcrum to centroid of the counterweight",
+    "backspan_apart": "difference between the taped backspan and the stack's own centroid",
     "pieces": "pieces on the beam",
     "piece_mass": "mass of one piece",
     "piece_length": "length of beam one row of pieces takes",

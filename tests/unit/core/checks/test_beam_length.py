@@ -5,13 +5,13 @@ from __future__ import annotations
 import pytest
 
 from backspan.core.findings import Verdict
-from backspan.core.model.rigs import BackspanFrom
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
     PIECE,
     PROJECT,
     STACK,
+    STACKED,
     count,
     finding,
     length,
@@ -20,7 +20,6 @@ from tests.unit.core.rigs import (
     reasons,
 )
 
-STACKED = put(put(PROJECT, (*ARM, "backspan"), None), (*ARM, "backspan_from"), BackspanFrom.STACK)
 COUNT = (*STACK, "groups", "P", "count")
 
 

@@ -37,6 +37,8 @@ PLACES: dict[str, tuple[str | int, ...]] = {
     "hoist_mass": (*HOIST, "mass"),
     "stage_length": (*STAGE, "length"),
 }
+#: Without a tail gap the taped backspan has nothing to be held against.
+LOOSE = put(PROJECT, (*STACK, "tail_gap"), None)
 
 
 def questioned(project: Project) -> list[Finding]:
@@ -61,8 +63,8 @@ def questioned(project: Project) -> list[Finding]:
 def test_a_value_beyond_its_band_is_questioned(
     name: str, usual: StatedValue[float], unlikely: StatedValue[float], message: str
 ) -> None:
-    assert questioned(put(PROJECT, PLACES[name], usual)) == []
-    (found,) = questioned(put(PROJECT, PLACES[name], unlikely))
+    assert questioned(put(LOOSE, PLACES[name], usual)) == []
+    (found,) = questioned(put(LOOSE, PLACES[name], unlikely))
     assert found.verdict is Verdict.REFER
     assert found.message.id == message
     assert found.place == PLACES[name]
@@ -70,17 +72,26 @@ def test_a_value_beyond_its_band_is_questioned(
     assert [need.who for need in found.needs] == ["competent person"]
 
 
+@pytest.mark.parametrize(
+    ("backspan", "asked"),
+    [("10 ft", 0), ("10 ft 6 in", 0), ("10 ft 6 1/16 in", 1), ("9 ft 6 in", 0), ("9 ft 5 in", 1)],
+)
+def test_a_taped_backspan_far_from_the_stack_is_questioned(backspan: str, asked: int) -> None:
+    found = questioned(put(PROJECT, (*ARM, "backspan"), length(backspan)))
+    assert [needs(one) for one in found] == [(("need.look-again", "backspan_apart"),)] * asked
+
+
 def test_a_second_person_settles_it_and_the_first_does_not() -> None:
     far = length("16 ft")
-    again = put(PROJECT, PLACES["reach"], replace(far, checked_by="PE"))
-    alone = put(PROJECT, PLACES["reach"], replace(far, checked_by="MT"))
+    again = put(LOOSE, PLACES["reach"], replace(far, checked_by="PE"))
+    alone = put(LOOSE, PLACES["reach"], replace(far, checked_by="MT"))
     assert questioned(again) == []
     assert reasons(again, CHECK) == (("D", "na.looked-again"),)
     assert [one.verdict for one in questioned(alone)] == [Verdict.REFER]
 
 
 def test_kit_shared_by_two_points_is_questioned_once() -> None:
-    assert len(questioned(put(PROJECT, PLACES["piece_mass"], mass("111 lb")))) == 1
+    assert len(questioned(put(LOOSE, PLACES["piece_mass"], mass("111 lb")))) == 1
 
 
 def test_where_nothing_is_unusual_the_drop_says_so() -> None:

@@ -10,7 +10,7 @@ from backspan.core.checks import CHECKS
 from backspan.core.findings import DoesNotApply, Finding, Verdict
 from backspan.core.judgement.check import Check
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import BackspanFrom, OtherSupport, OtherSupportKind, Rig
+from backspan.core.model.rigs import OtherSupport, OtherSupportKind, Rig
 from backspan.core.quantities import Style
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import Mark, RuleSet
@@ -27,6 +27,7 @@ from tests.unit.core.rigs import (
     QUEBEC,
     RIG,
     STACK,
+    STACKED,
     answers,
     findings,
     length,
@@ -37,7 +38,6 @@ from tests.unit.core.rigs import (
 CLAMPED = put(
     put(PROJECT, ARM, None), (*LEFT, "other_support"), OtherSupport(OtherSupportKind.DAVIT)
 )
-STACKED = put(put(PROJECT, (*ARM, "backspan"), None), (*ARM, "backspan_from"), BackspanFrom.STACK)
 RIGS = {
     "as it should be": PROJECT,
     "worked out from the stack": STACKED,

@@ -6,13 +6,13 @@ import pytest
 
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import BackspanFrom, PieceGroup
+from backspan.core.model.rigs import PieceGroup
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
     PIECE,
-    PROJECT,
     STACK,
+    STACKED,
     count,
     finding,
     length,
@@ -20,8 +20,6 @@ from tests.unit.core.rigs import (
     needs,
     put,
 )
-
-STACKED = put(put(PROJECT, (*ARM, "backspan"), None), (*ARM, "backspan_from"), BackspanFrom.STACK)
 
 
 def tipping(project: Project) -> Finding:

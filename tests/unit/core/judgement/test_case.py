@@ -76,5 +76,5 @@ def test_a_limit_is_read_with_its_dimension() -> None:
     assert limit_of(value, RATIO) == 3.0
     with pytest.raises(RuleError, match=r"hoist\.stall-cap is not a limit on a length"):
         limit_of(value, LENGTH)
-    with pytest.raises(RuleError, match="has no value 'hoist.weight'"):
+    with pytest.raises(RuleError, match=r"has no value 'hoist\.weight'"):
         needed_value(CASE.rules[0], "hoist.weight")

@@ -24,11 +24,10 @@ def reader(harmful: dict[str, Direction] | None = None, end: End = End.ADVERSE) 
 
 
 @pytest.mark.parametrize(("harmful", "inches"), [(WORSE_MORE, 24.5), (WORSE_LESS, 23.5)])
-def test_a_measure_is_used_at_its_harmful_end(
-    harmful: dict[str, Direction], inches: float
-) -> None:
+def test_a_measure_is_used_at_its_harmful_end(harmful: dict[str, Direction], inches: float) -> None:
     inputs = reader(harmful)
     value = inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
+    assert value is not None
     assert value == pytest.approx(inches * 0.0254)
     (used,) = inputs.used
     assert used.stated == Amount(TAPED.value, LENGTH)
