@@ -35,11 +35,12 @@ from backspan.drawings.wording import (
     STACK_ELSEWHERE,
     THROUGH_PARAPET,
     more_views_note,
+    no_room_note,
 )
 
 FOOT = 14.0
 LARGEST = 12.0
-MOST_VIEWS = 6
+MOST_VIEWS = 4
 
 # Paper around what is drawn to scale: texts at the left, tieback at the right, dimensions above,
 # the cut stage below.
@@ -72,6 +73,7 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     canvas = Canvas(Frame(grid.scale, (left, bottom)), area)
     boxes = _cells(grid, area, len(shown))
     for view, box in zip(shown, boxes, strict=True):
+        canvas.placer.area = box
         draw_view(canvas, project, drop, view, at=_roof_corner(view, grid.scale, box), cell=box)
         canvas.write_labels()
     if not shown:
@@ -160,6 +162,8 @@ def _content(
     ):
         if found:
             notes.append(note)
+    if canvas.placer.unplaced:
+        notes.append(no_room_note(len(canvas.placer.unplaced)))
     left_out = tuple(name for view in views[MOST_VIEWS:] for name in view.names)
     if left_out:
         notes.append(more_views_note(left_out))

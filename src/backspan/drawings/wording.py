@@ -127,7 +127,7 @@ def backward_note(edges: tuple[str, ...]) -> str:
 def no_room_note(labels: int) -> str:
     """Labels that this scale has no room for."""
     count = "1 label" if labels == 1 else f"{labels} labels"
-    return f"{count} found no room at this scale: see the sections and the schedule."
+    return f"{count} found no room at this scale: see the tables and the report."
 
 
 def more_views_note(points: tuple[str, ...]) -> str:

@@ -36,7 +36,7 @@ from backspan.core.model.rigs import (
     Stack,
     SuspensionPoint,
 )
-from backspan.core.model.site import Edge, Roof, Site
+from backspan.core.model.site import Anchor, Edge, Roof, Site
 from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
 from backspan.core.review.run import case_of
 from backspan.core.rules.selected import RuleLibrary
@@ -154,11 +154,13 @@ def _kit() -> Kit:
 def _project() -> Project:
     edge = Edge("S", (12.0, 0.0), (0.0, 0.0))
     outline = ((0.0, 0.0), (12.0, 0.0), (12.0, 8.0), (0.0, 8.0))
+    anchor = Anchor("A1", (6.0, 6.0), "eye bolt")
+    roof = Roof("R1", "roof", length("100 ft"), outline, (edge,), anchors=(anchor,))
     rig = Rig((point("L", beam()), point("R", beam())), (HungStage("ST", ("L", "R")),))
     drop = Drop("D", "R1", "S", start=0.0, width=length("20 ft"), rig=rig)
     return Project(
         format=1,
-        site=Site("Made up", "Nowhere", (Roof("R1", "roof", length("100 ft"), outline, (edge,)),)),
+        site=Site("Made up", "Nowhere", (roof,)),
         basis=Basis((OSHA,)),
         kit=_kit(),
         drops=(drop,),

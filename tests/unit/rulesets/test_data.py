@@ -67,6 +67,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-reach": ("15 ft", LENGTH),
     "plausible.least-backspan": ("1.5 ft", LENGTH),
     "plausible.most-backspan": ("30 ft", LENGTH),
+    "plausible.most-backspan-against-stack": ("6 in", LENGTH),
     "plausible.most-piece-mass": ("110 lb", MASS),
     "plausible.least-piece-mass": ("20 lb", MASS),
     "plausible.most-pieces": ("40", RATIO),

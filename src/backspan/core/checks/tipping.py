@@ -155,7 +155,7 @@ def _notes(
         yield Message("note.beam-weight-harms")
     elif any(one.name == "credited_beam_mass" for one in inputs.used):
         yield Message("note.beam-weight-credited", (("rule_set", rules.rule_set.id),))
-    else:
+    elif not _beam_weight_wanted(inputs):
         yield Message("note.beam-weight-left-out")
     if subject.point.tiebacks:
         yield Message("note.tieback-no-credit")
@@ -166,6 +166,12 @@ def _notes(
         plain = Inputs(inputs.case, HARMFUL, end=End.STATED)
         if tipping_sums(plain, subject, values).met != sums.met:
             yield Message("note.within-tolerance")
+
+
+def _beam_weight_wanted(inputs: Inputs) -> bool:
+    """Whether the beam's own weight may pull outboard and is not known: then nothing is said."""
+    wanted = {value for need in inputs.not_stated for _, value in need.what.values}
+    return not wanted.isdisjoint({"beam_mass", "beam_length", "tip_beyond_line"})
 
 
 def _at_most_stall(

@@ -90,7 +90,7 @@ def _lengths(case: Case, sums: TippingSums, branch: Branch) -> Iterator[Margin]:
 
 
 def _more_reach(sums: TippingSums, branch: Branch) -> float:
-    """Reach left at the same backspan; where the backspan follows from the stack, it shrinks too."""
+    """Reach left at the same backspan; one that follows from the stack shrinks as reach grows."""
     shift = _shift(branch, moved=_moving(sums, branch))
     return _within(shift, sums, branch, ends=_BOTH_ENDS if sums.built.from_stack else 1)
 

@@ -115,7 +115,7 @@ def tipping_sums(
         built,
         tuple(branches),
         tuple(unknown),
-        _governing(branches),
+        governing_branch(branches),
         beam_as_built.left_out_until(inputs, subject, built),
     )
 
@@ -171,7 +171,9 @@ def _branch(
     )
 
 
-def _governing(branches: Sequence[Branch]) -> Branch | None:
+def governing_branch(branches: Sequence[Branch]) -> Branch | None:
+    """The branch that falls shortest, or has least to spare; the first of equals."""
+
     def shortfall(branch: Branch) -> float:
         return branch.required - branch.resisting
 

@@ -6,11 +6,10 @@ from dataclasses import replace
 
 from backspan.core.findings import Message
 from backspan.core.mechanics.tipping import least_backspan
-from backspan.core.quantities import FORCE, LENGTH, Amount
+from backspan.core.quantities import FORCE, LENGTH, Amount, roof_step
 from backspan.core.questions.counting import at_most_stall
 from backspan.core.questions.imagined import rigged_of
 from backspan.core.questions.judging import (
-    LENGTH_STEP,
     answer_of,
     factor_line,
     factor_on_load,
@@ -34,7 +33,7 @@ from backspan.core.questions.sought import Trial, plain, trial_of
 
 
 def _answer(asked: Asked) -> Answer:
-    step = LENGTH_STEP[asked.style]
+    step = roof_step(LENGTH, asked.style)
     trial = trial_of(asked, lambda backspan: rigged_of(asked, backspan=backspan), first=step)
     found = least_that_holds(trial.holds, step=step)
     told = step if found is None else found
@@ -78,7 +77,7 @@ def _at_most_stall(asked: Asked, trial: Trial, backspan: float) -> tuple[Line, L
     if most is None:
         return None
     at_cap = Trial(asked, trial.case, lambda one: replace(most.rigged, backspan=one))
-    found = least_that_holds(at_cap.holds, step=LENGTH_STEP[asked.style])
+    found = least_that_holds(at_cap.holds, step=roof_step(LENGTH, asked.style))
     if found is None:
         return None
     return (

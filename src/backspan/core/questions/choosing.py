@@ -18,11 +18,12 @@ def chosen_rule_set(text: str, library: RuleLibrary) -> RuleSet:
     editions = {one.edition: one for one in library.editions(name)}
     if not editions:
         names = [one.id for one in library.rule_sets]
-        raise QuestionError(f"there is no rule set {name!r}; {near(name, names, what='there are')}")
+        expected = near(name, names, what="rule sets")
+        raise QuestionError(f"there is no rule set {name!r} but {expected}")
     if at:
         if edition not in editions:
             expected = near(edition, editions, what="editions")
-            raise QuestionError(f"rule set {name!r} has no edition {edition!r}; {expected}")
+            raise QuestionError(f"rule set {name!r} has no edition {edition!r} but {expected}")
         return editions[edition]
     if len(editions) > 1:
         expected = " or ".join(f"{name}@{one}" for one in sorted(editions))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from backspan.core.findings import Message
+from backspan.core.findings import Message, MessageValue
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.quantities import FORCE, MASS, Amount
 from backspan.core.questions.choosing import rule_choice
@@ -65,9 +65,7 @@ def _answer(asked: Asked) -> Answer:
     ]
     message = None if given is not None else _message(asked, worked, count, most, at_cap)
     notes = (Message("note.one-beam"), Message("note.label"))
-    return answer_of(
-        asked, judged, findings, message, lines, first_steps=count.steps, notes=notes
-    )
+    return answer_of(asked, judged, findings, message, lines, first_steps=count.steps, notes=notes)
 
 
 def _count_lines(count: Counted) -> list[Line]:
@@ -96,13 +94,16 @@ def _message(
     most: AtMostStall | None,
     at_cap: Counted | None,
 ) -> Message:
-    pieces = ("pieces", count.needed or 0)
+    words: tuple[tuple[str, MessageValue], ...] = (("pieces", count.needed or 0),)
     if most is not None and at_cap is not None and at_cap.needed is not None:
         stall = ("stall", Amount(most.stall, FORCE))
-        return Message("counterweight.open", (pieces, ("most_pieces", at_cap.needed), stall))
-    piece = ("piece", Amount(asked.needed("piece"), MASS))
-    words = (pieces, piece, *factor_on_load(count.branch))
-    if worked.sums.unknown:
+        return Message("counterweight.open", (*words, ("most_pieces", at_cap.needed), stall))
+    words = (
+        *words,
+        ("piece", Amount(asked.needed("piece"), MASS)),
+        *factor_on_load(count.branch),
+    )
+    if worked.sums.unknown or worked.inputs.not_stated:
         return Message("counterweight.at-least", words)
     return Message(
         "counterweight.needed", (*words, ("required", Amount(count.required or 0.0, MASS)))

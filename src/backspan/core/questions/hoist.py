@@ -6,10 +6,9 @@ from dataclasses import replace
 
 from backspan.core.findings import Message
 from backspan.core.mechanics.tipping import most_load
-from backspan.core.quantities import FORCE, RATIO, Amount
+from backspan.core.quantities import FORCE, RATIO, Amount, roof_step
 from backspan.core.questions.imagined import Rigged, rigged_of
 from backspan.core.questions.judging import (
-    FORCE_STEP,
     Worked,
     answer_of,
     factor_line,
@@ -40,7 +39,7 @@ _SUPPLIES = {**SUPPLIES, "stall_load": "stall-ratio"}
 
 
 def _answer(asked: Asked) -> Answer:
-    step = FORCE_STEP[asked.style]
+    step = roof_step(FORCE, asked.style)
     trial = trial_of(asked, lambda rated: _rig(asked, rated), first=step)
     first = trial.at(step)
     _refuse_other_loads(first)
@@ -93,7 +92,7 @@ def _refuse_other_loads(worked: Worked) -> None:
     others = [rule.load for _, rule in worked.values if rule.load not in _OF_THE_HOIST]
     if others:
         raise QuestionError(
-            f"{worked.rule_set} multiplies the {others[0]}, not the hoist's load, so it sets no"
+            f"{worked.rule_set} multiplies {others[0]}, not the hoist's load, so it sets no"
             " hoist; ask counterweight instead"
         )
 
@@ -103,7 +102,7 @@ def _at_most_stall(asked: Asked, trial: Trial, worked: Worked) -> tuple[Line, Li
     if ratio is None or not stall_open(worked):
         return None
     at_cap = Trial(asked, trial.case, lambda rated: _rig(asked, rated, ratio))
-    found = most_that_holds(at_cap.holds, step=FORCE_STEP[asked.style])
+    found = most_that_holds(at_cap.holds, step=roof_step(FORCE, asked.style))
     if found is None:
         return None
     return (

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from backspan.core.checks import beam_length, beam_proportion, plausible_values, stall_cap, tipping
 from backspan.core.findings import Finding, Message, MessageValue, Need, Verdict
 from backspan.core.judgement.case import Case
+from backspan.core.judgement.check import Check
 from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.limits import limit_of
 from backspan.core.judgement.tipping_sums import (
@@ -30,9 +31,10 @@ from backspan.core.worked.formula import Step
 #: The checks whose subject a question describes.
 JUDGES = (tipping.CHECK, beam_length.CHECK, stall_cap.CHECK, beam_proportion.CHECK)
 
-#: One step of what is sought: 1/16 in, 1 mm; 1 lbf, 0.01 kN (in metres, newtons).
-LENGTH_STEP = {Style.US: 0.0254 / 16, Style.METRIC: 0.001}
-FORCE_STEP = {Style.US: 4.4482216152605, Style.METRIC: 10.0}
+#: Said of the rig as it stands in a review; where a number is sought, the rig is made up.
+_OF_WHAT_IS_THERE = "note.stall-at-most"
+#: A question has no kit to choose from.
+_OF_THE_KIT = "hoists-that-do"
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,10 +78,10 @@ def stall_open(worked: Worked) -> bool:
     )
 
 
-def findings_of(case: Case) -> tuple[Finding, ...]:
-    """What the checks find on the case's beam; the tipping finding first."""
+def findings_of(case: Case, judges: Sequence[Check] = JUDGES) -> tuple[Finding, ...]:
+    """What the checks find on the case's beam, in their order."""
     return tuple(
-        answer for check in JUDGES for answer in check.judge(case) if isinstance(answer, Finding)
+        answer for check in judges for answer in check.judge(case) if isinstance(answer, Finding)
     )
 
 
@@ -129,11 +131,16 @@ def answer_of(
     steps = [*first_steps, *(step for finding in findings for step in finding.steps)]
     needs = [_need(need, supplies) for finding in findings for need in finding.needs]
     said = [note for finding in findings for note in finding.notes]
+    if message is not None:
+        said = [note for note in said if note.id != _OF_WHAT_IS_THERE]
+        if verdict is Verdict.MISSING:
+            said.append(Message("note.by-what-is-known"))
+    margins = () if message is not None else findings[0].margins
     return Answer(
         message=spoken,
         verdict=verdict,
         lines=tuple(lines),
-        margins=findings[0].margins if message is None else (),
+        margins=tuple(one for one in margins if one.id != _OF_THE_KIT),
         steps=tuple(dict.fromkeys(steps)),
         rules=_distinct(rules),
         notes=(*notes, *said, *questioned(asked, case), Message("note.asker-vouches")),

@@ -28,7 +28,9 @@ STALL_RATIO = Parameter(
     "stall-ratio", "stall load over rated load of the hoist", dimension=RATIO, needed=False
 )
 RULES = Parameter(
-    "rules", f"rule set, with @edition where it has several (else {DEFAULT_RULES})", Kind.WORD,
+    "rules",
+    f"rule set, with @edition where it has several (else {DEFAULT_RULES})",
+    Kind.WORD,
     needed=False,
 )
 BEAM = Parameter("beam", "full length of the beam as assembled", dimension=LENGTH)
@@ -47,11 +49,11 @@ TAIL_GAP = Parameter(
 PIECE_LENGTH = Parameter(
     "piece-length", "length of beam that one row of pieces takes", dimension=LENGTH
 )
-PER_ROW = Parameter(
-    "per-row", "pieces side by side in one row (else 1)", Kind.COUNT, needed=False
-)
+PER_ROW = Parameter("per-row", "pieces side by side in one row (else 1)", Kind.COUNT, needed=False)
 BEAM_MASS = Parameter(
-    "beam-mass", "mass of the beam: wanted where its own weight counts", dimension=MASS,
+    "beam-mass",
+    "mass of the beam: wanted where its own weight counts",
+    dimension=MASS,
     needed=False,
 )
 SHIFT = Parameter(

@@ -6,11 +6,10 @@ from dataclasses import replace
 
 from backspan.core.findings import Message
 from backspan.core.mechanics.tipping import most_reach
-from backspan.core.quantities import FORCE, LENGTH, Amount
+from backspan.core.quantities import FORCE, LENGTH, Amount, roof_step
 from backspan.core.questions.counting import at_most_stall
 from backspan.core.questions.imagined import rigged_of
 from backspan.core.questions.judging import (
-    LENGTH_STEP,
     answer_of,
     factor_line,
     factor_on_load,
@@ -34,7 +33,7 @@ from backspan.core.questions.sought import Trial, plain, trial_of
 
 
 def _answer(asked: Asked) -> Answer:
-    step = LENGTH_STEP[asked.style]
+    step = roof_step(LENGTH, asked.style)
     trial = trial_of(asked, lambda reach: rigged_of(asked, reach=reach), first=step)
     if trial.at(step).sums.governing is None:
         return not_known(asked, trial.at(step))
@@ -74,7 +73,7 @@ def _at_most_stall(asked: Asked, trial: Trial, reach: float) -> tuple[Line, Line
     if most is None:
         return None
     at_cap = Trial(asked, trial.case, lambda one: replace(most.rigged, reach=one))
-    found = most_that_holds(at_cap.holds, step=LENGTH_STEP[asked.style])
+    found = most_that_holds(at_cap.holds, step=roof_step(LENGTH, asked.style))
     if found is None:
         return None
     return (

@@ -1,4 +1,4 @@
-"""What a sought number is told with: the search, the case at the number, the parts of the answer."""
+"""A beam of which one number is sought, and the sums at each trial of it."""
 
 from __future__ import annotations
 

@@ -65,7 +65,7 @@ def _answer(asked: Asked) -> Answer:
 
 def _where_it_stands(asked: Asked, worked: Worked) -> Answer:
     """Only geometry: no hoist is named, so nothing is said of tipping."""
-    findings = [one for one in findings_of(worked.case) if one.check == beam_length.ID]
+    findings = findings_of(worked.case, (beam_length.CHECK,))
     return answer_of(
         asked, worked.case, findings, None, _stack_lines(worked.sums.built), notes=_notes()
     )
@@ -92,10 +92,9 @@ def _how_many(asked: Asked, worked: Worked, rigged: Rigged, count: Counted) -> A
             answer_of(asked, case, findings, None, lines, notes=_notes()),
             message=_too_short(rigged_up, most_fit),
             verdict=Verdict.FAIL,
+            margins=(),
         )
-    message = Message(
-        "stack.needed", (("pieces", pieces), ("piece", Amount(rigged.piece, MASS)))
-    )
+    message = Message("stack.needed", (("pieces", pieces), ("piece", Amount(rigged.piece, MASS))))
     if most is not None and at_cap is not None:
         stall = ("stall", Amount(most.stall, FORCE))
         message = Message("stack.open-too-short", (("pieces", pieces), stall))
@@ -164,4 +163,3 @@ TOPIC = Topic(
     "beam=18ft tip=0in reach=3ft tail-gap=0in piece-length=12in piece=55lb rated=1000lb",
     _answer,
 )
-

@@ -29,8 +29,8 @@ def _answer(asked: Asked) -> Answer:
     factor, value = stall_cap_of(case), case.rules[0].find(stall_cap.KEY)
     notes = (*questioned(asked, case), Message("note.asker-vouches"))
     if factor is None or value is None:
-        words = (("rule_set", case.rules[0].rule_set.id),)
-        return Answer(Message("stall.no-cap", words), notes=notes)
+        message = Message("stall.no-cap", (("rule_set", case.rules[0].rule_set.id),))
+        return Answer(message, notes=notes)
     cap = loads.stall_cap(cap_factor=factor, rated_load=rated)
     lines = [Line("most-stall", Amount(cap.value, FORCE)), *_break_even(case, rated)]
     if stall is None:
@@ -38,7 +38,7 @@ def _answer(asked: Asked) -> Answer:
         message = Message("stall.cap", words)
         return Answer(message, lines=tuple(lines), steps=(cap,), rules=(value,), notes=notes)
     lines.append(Line("stall-ratio", Amount(stall / rated, RATIO)))
-    findings = [one for one in findings_of(case) if one.check == stall_cap.ID]
+    findings = findings_of(case, (stall_cap.CHECK,))
     return answer_of(asked, case, findings, None, lines)
 
 

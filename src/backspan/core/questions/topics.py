@@ -41,7 +41,7 @@ def topic_of(name: str) -> Topic:
     found = next((topic for topic in TOPICS if topic.id == name), None)
     if found is None:
         names = [topic.id for topic in TOPICS]
-        raise QuestionError(f"there is no topic {name!r}; {near(name, names, what='topics')}")
+        raise QuestionError(f"there is no topic {name!r} but {near(name, names, what='topics')}")
     return found
 
 

@@ -27,7 +27,8 @@ def read_values(topic: Topic, words: Sequence[str]) -> dict[str, Given]:
         parameter = topic.parameter(name)
         if parameter is None:
             names = [one.name for one in topic.parameters]
-            problems.append(f"{topic.id} takes no {name!r}; {near(name, names, what='it takes')}")
+            expected = near(name, names, what="values it takes")
+            problems.append(f"{topic.id} takes no {name!r} but {expected}")
         elif name in values:
             problems.append(f"{name} is given twice; give it once")
         else:

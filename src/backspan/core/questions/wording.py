@@ -73,6 +73,7 @@ SENTENCES: dict[str, str] = {
     "note.rounded-down": "Rounded down to the last step that holds.",
     "note.rounded-up": "Rounded up to the first step that holds.",
     "note.stall-ratio": "The stall load is taken as {stall_ratio} x the rated load.",
+    "note.by-what-is-known": "By what is known: what is still needed can change the number.",
     "note.shift": (
         "The pieces stay where they are: the reach grows and the backspan shrinks by the shift."
     ),

@@ -91,6 +91,8 @@ def _row(
     if needed is None:
         absent = _names([need.what for need in inputs.not_stated])
         reason = Message("compare.not-known", (("inputs", absent),))
+        if not absent:
+            reason = Message("compare.no-backspan")
         return ComparisonRow(subject.name, value, in_basis, load, reason=reason)
     pieces = enough = None
     if built.rows and built.rows[-1].piece_mass > 0.0:

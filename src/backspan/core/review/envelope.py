@@ -8,7 +8,12 @@ from backspan.core.findings import DoesNotApply, Envelope, EnvelopePoint
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.subjects import counterweighted
-from backspan.core.judgement.tipping_sums import HARMFUL, factor_values, tipping_sums
+from backspan.core.judgement.tipping_sums import (
+    HARMFUL,
+    factor_values,
+    governing_branch,
+    tipping_sums,
+)
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.mechanics.tipping import most_reach
 from backspan.core.quantities import LENGTH, MASS, Amount
@@ -19,17 +24,18 @@ _FURTHEST = 1.5
 
 
 def envelopes(case: Case) -> tuple[Envelope, ...]:
-    """One envelope for each beam under the first rule set of the basis that has a number."""
+    """One envelope for each beam, under the rule of the basis that asks for most as it is built."""
     return tuple(_envelopes(case))
 
 
 def _envelopes(case: Case) -> Iterator[Envelope]:
-    values = next((found for rules in case.rules if (found := factor_values(rules))), ())
+    under = [values for rules in case.rules if (values := factor_values(rules))]
     for subject in counterweighted(case, "envelope"):
-        if isinstance(subject, DoesNotApply) or not values:
+        if isinstance(subject, DoesNotApply) or not under:
             continue
-        sums = tipping_sums(Inputs(case, HARMFUL), subject, values)
-        built, branch = sums.built, sums.governing
+        sums = [tipping_sums(Inputs(case, HARMFUL), subject, values) for values in under]
+        branches = [one.governing for one in sums if one.governing is not None]
+        built, branch = sums[0].built, governing_branch(branches)
         if branch is None or built.reach is None or built.backspan is None:
             continue
         if not built.counterweight or built.backspan <= 0.0:

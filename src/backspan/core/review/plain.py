@@ -10,7 +10,7 @@ from backspan.core.findings import Message, MessageValue, Need
 from backspan.core.numbers import step_up
 from backspan.core.quantities import RATIO, Amount, Style, display
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import Content, FactorOnLoad, Limit, Remark, WordList
+from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
 from backspan.core.wire import report_number
 from backspan.core.words import say, shown
 from backspan.core.worked.formula import Step
@@ -135,7 +135,7 @@ class Writer:
         return found
 
     def step(self, step: Step) -> Data:
-        """A computed step: its formula, arguments and result in SI, and the line that is printed."""
+        """A computed step: formula, arguments and result in SI, and the line that is printed."""
         line = self.line(step)
         description = self.formulas[step.formula]
         dimensions = dict(description.parameters)

@@ -51,9 +51,7 @@ def reviews_data(
     }
 
 
-def review_data(
-    review: Review, *, formulas: Mapping[str, FormulaDescription]
-) -> dict[str, Any]:
+def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -> dict[str, Any]:
     """One review; every number is in SI beside its text in the review's own style of units."""
     writer = Writer(review.units, formulas)
     return {

@@ -99,6 +99,7 @@ SENTENCES: dict[str, str] = {
     # rule comparison
     "compare.no-number": "no number to work with",
     "compare.not-known": "not stated: {inputs}",
+    "compare.no-backspan": "the counterweight is not inboard of the fulcrum",
 }
 
 #: The margins counted in pieces, when it is one.

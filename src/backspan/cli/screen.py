@@ -1,0 +1,156 @@
+"""What is printed where: width, colour, and characters the terminal can show."""
+
+from __future__ import annotations
+
+import errno
+import os
+import shutil
+import sys
+import textwrap
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any, TextIO
+
+import click
+
+from backspan.core.findings import Verdict
+from backspan.core.words import SIGNS, say_verdict
+
+if TYPE_CHECKING:
+    from rich.console import RenderableType
+    from rich.table import Table
+    from rich.text import Text
+
+NARROWEST, USUAL, WIDEST = 40, 80, 100
+COLOURS = {
+    Verdict.PASS: "bold green",
+    Verdict.FAIL: "bold red",
+    Verdict.REFER: "bold yellow",
+    Verdict.MISSING: "bold yellow",
+}
+#: What a plain terminal shows for signs it does not have.
+_PLAIN = str.maketrans(
+    {"·": "*", "×": "x", "√": "sqrt", "─": "-", "—": "-", "–": "-", "’": "'", "²": "2"}
+)
+#: The reader of a pipe has gone: told so on most systems, and so on Windows.
+_READER_GONE = {errno.EPIPE, errno.EINVAL}
+
+
+@dataclass(frozen=True, slots=True)
+class Screen:
+    """How wide a line may be, whether signs can be shown, whether colour may be used."""
+
+    width: int = USUAL
+    signs: bool = True
+    colour: bool = False
+
+    def verdict(self, verdict: Verdict) -> str:
+        """Sign and word of an answer; the word alone where the sign cannot be shown."""
+        return say_verdict(verdict) if self.signs else str(verdict)
+
+    def coloured(self, verdict: Verdict) -> Text:
+        """The same for a table, in colour where there is one."""
+        from rich.text import Text
+
+        return Text(self.verdict(verdict), style=COLOURS[verdict])
+
+    def paragraph(self, text: str, *, indent: int = 0, hanging: int | None = None) -> str:
+        """Text in lines of the screen's width, the first and the following ones indented."""
+        return textwrap.fill(
+            text,
+            width=self.width,
+            initial_indent=" " * indent,
+            subsequent_indent=" " * (indent if hanging is None else hanging),
+            break_on_hyphens=False,
+        )
+
+    def table(self, *headings: str) -> Table:
+        """An empty table with these headings, ruled under the headings only."""
+        from rich import box
+        from rich.table import Table
+
+        lines = box.SIMPLE_HEAD if self.signs else box.ASCII2
+        table = Table(box=lines, pad_edge=False, padding=(0, 1), show_edge=False)
+        for heading in headings:
+            table.add_column(heading, overflow="fold")
+        return table
+
+    def drawn(self, thing: RenderableType) -> str:
+        """A table as text, without blanks at the ends of lines."""
+        from io import StringIO
+
+        from rich.console import Console
+
+        console = Console(
+            file=StringIO(),
+            width=self.width,
+            force_terminal=self.colour,
+            color_system="standard" if self.colour else None,
+            markup=False,
+            emoji=False,
+            highlight=False,
+            legacy_windows=False,
+        )
+        with console.capture() as capture:
+            console.print(thing)
+        return "\n".join(line.rstrip() for line in capture.get().splitlines())
+
+
+def screen_of(stream: TextIO | None = None) -> Screen:
+    """The screen behind a stream (else standard output)."""
+    stream = sys.stdout if stream is None else stream
+    is_terminal = stream.isatty()
+    columns = shutil.get_terminal_size((USUAL, 24)).columns
+    width = max(NARROWEST, min(columns, WIDEST))
+    colour = is_terminal and "NO_COLOR" not in os.environ and os.environ.get("TERM") != "dumb"
+    return Screen(width, _can_show("".join(SIGNS.values()) + "─", stream), colour)
+
+
+def put(content: str | bytes) -> None:
+    """Print to standard output; a reader that has gone (`| head`) is no error.
+
+    Bytes go out as they are. Raises OSError where the output cannot take it, as on a full disk.
+    """
+    _put(content, sys.stdout)
+
+
+def put_error(text: str) -> None:
+    """Print a line to standard error."""
+    _put(text + "\n", sys.stderr)
+
+
+def _put(content: str | bytes, stream: TextIO) -> None:
+    shown = _showable(content, stream) if isinstance(content, str) else content
+    try:
+        click.echo(shown, file=stream, nl=False)
+        stream.flush()
+    except OSError as error:
+        if error.errno not in _READER_GONE:
+            raise
+        _to_nowhere(stream)
+
+
+def _showable(text: str, stream: TextIO) -> str:
+    if _can_show(text, stream):
+        return text
+    encoding = _encoding(stream)
+    plain = text.translate(_PLAIN)
+    return plain.encode(encoding, errors="replace").decode(encoding)
+
+
+def _can_show(text: str, stream: TextIO) -> bool:
+    try:
+        text.encode(_encoding(stream))
+    except UnicodeEncodeError:
+        return False
+    return True
+
+
+def _encoding(stream: Any) -> str:
+    return getattr(stream, "encoding", None) or "ascii"
+
+
+def _to_nowhere(stream: TextIO) -> None:
+    """Send the rest of a stream to nowhere, so that closing it at the end raises nothing."""
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, stream.fileno())
+    os.close(nowhere)

@@ -1,0 +1,192 @@
+"""What is left is true: take it and the rig still holds, take one step more and it does not."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from backspan.core.findings import Finding, Verdict
+from backspan.core.model.basis import ReadingChoice
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import PieceGroup
+from backspan.core.quantities import FORCE, LENGTH, Amount, Style, parse
+from tests.unit.core.rigs import (
+    ARM,
+    AUSTRALIA,
+    EN,
+    HOIST,
+    PIECE,
+    PROJECT,
+    STACK,
+    STACKED,
+    at,
+    confirmed,
+    count,
+    finding,
+    force,
+    length,
+    margin,
+    mass,
+    on_basis,
+    put,
+)
+
+STEP = 0.0254 / 16
+COUNT = (*STACK, "groups", 0, "count")
+FACTOR = "tipping.working-load-limit"
+CREDIT = replace(EN, readings=(ReadingChoice(FACTOR, "beam credited"),))
+
+
+def outboard() -> Project:
+    """The beam's own weight pulls outboard and is counted."""
+    far = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
+    return put(far, COUNT, count(95))
+
+
+def two_groups() -> Project:
+    heavy = put(put(PROJECT.kit.pieces[0], ("id",), "Q"), ("mass",), mass("100 lb"))
+    kit = put(STACKED, ("kit", "pieces"), (*PROJECT.kit.pieces, heavy))
+    return put(kit, (*STACK, "groups"), (PieceGroup("Q", count(5)), PieceGroup("P", count(6), 2)))
+
+
+RIGS = {
+    "taped": PROJECT,
+    "from the stack": STACKED,
+    "two groups": two_groups(),
+    "harmful beam": outboard(),
+    "credited beam": confirmed(on_basis(PROJECT, CREDIT), EN, FACTOR),
+    "does not hold": put(PROJECT, COUNT, count(9)),
+    "in metric": replace(PROJECT, units=Style.METRIC),
+    "stall governs": put(PROJECT, (*HOIST, "stall_load"), force("2900 lb")),
+}
+
+
+@pytest.fixture(params=RIGS.values(), ids=list(RIGS))
+def rig(request: pytest.FixtureRequest) -> Project:
+    project: Project = request.param
+    return project
+
+
+def tipping(project: Project) -> Finding:
+    return finding(project, "tipping")
+
+
+def shifted(project: Project, name: str, by: float) -> Project:
+    """The project with a measured length changed."""
+    place = (*ARM, name)
+    old = at(project, place)
+    return put(project, place, replace(old, value=old.value + by))
+
+
+def step_of(project: Project) -> float:
+    return 0.001 if project.units is Style.METRIC else STEP
+
+
+def holds(project: Project) -> bool:
+    return tipping(project).verdict is Verdict.PASS
+
+
+def measured(project: Project) -> bool:
+    return at(project, (*ARM, "backspan")) is not None
+
+
+def test_more_reach(rig: Project) -> None:
+    left = margin(tipping(rig), "more-reach")
+    assert holds(shifted(rig, "reach", left))
+    assert not holds(shifted(rig, "reach", left + step_of(rig)))
+
+
+def test_less_backspan(rig: Project) -> None:
+    left = margin(tipping(rig), "less-backspan")
+    if measured(rig):
+        assert holds(shifted(rig, "backspan", -left))
+        assert not holds(shifted(rig, "backspan", -left - step_of(rig)))
+        return
+    gap = at(rig, (*STACK, "tail_gap"))
+    place = (*STACK, "tail_gap")
+    assert holds(put(rig, place, replace(gap, value=gap.value + left)))
+    assert not holds(put(rig, place, replace(gap, value=gap.value + left + step_of(rig))))
+
+
+def test_fulcrum_inboard(rig: Project) -> None:
+    left = margin(tipping(rig), "fulcrum-inboard")
+    for extra, held in ((0.0, True), (step_of(rig), False)):
+        moved = shifted(rig, "reach", left + extra)
+        if measured(rig):
+            moved = shifted(moved, "backspan", -left - extra)
+        assert holds(moved) is held
+
+
+def test_pieces_spare(rig: Project) -> None:
+    spare = margin(tipping(rig), "pieces-spare")
+    place = (*STACK, "groups", len(at(rig, (*STACK, "groups"))) - 1, "count")
+    there = at(rig, place).value
+    assert holds(put(rig, place, count(there - spare)))
+    assert not holds(put(rig, place, count(there - spare - 1)))
+
+
+@pytest.mark.parametrize("name", ["rated", "stall"])
+def test_most_load(rig: Project, name: str) -> None:
+    found = tipping(rig)
+    if f"most-{name}-load" not in {one.id for one in found.margins}:
+        assert name == "stall"
+        assert rig.basis.tipping == (CREDIT,)
+        return
+    most = margin(found, f"most-{name}-load")
+    light = put(rig, (*HOIST, "stall_load"), force("100 lb"))
+    light = put(light, (*HOIST, "rated_load"), force("100 lb"))
+    step = 10.0 if rig.units is Style.METRIC else parse("1 lb", FORCE)
+    place = (*HOIST, f"{name}_load")
+    assert holds(put(light, place, replace(force("1 lb"), value=most)))
+    assert not holds(put(light, place, replace(force("1 lb"), value=most + step)))
+
+
+def test_the_hoists_of_the_kit_that_would_do() -> None:
+    big = put(PROJECT.kit.hoists[0], ("id",), "H15")
+    big = replace(big, rated_load=force("1500 lb"), stall_load=force("4000 lb"))
+    unknown = replace(put(PROJECT.kit.hoists[0], ("id",), "HX"), stall_load=None)
+    kit = put(PROJECT, ("kit", "hoists"), (*PROJECT.kit.hoists, big, unknown))
+    assert told(tipping(kit), "hoists-that-do") == "H"
+    assert told(tipping(put(kit, COUNT, count(30))), "hoists-that-do") == "H, H15"
+    assert told(tipping(put(kit, COUNT, count(1))), "hoists-that-do") == "none"
+
+
+def test_loads_that_are_not_the_hoists_alone_tell_nothing_of_hoists() -> None:
+    names = {one.id for one in tipping(on_basis(PROJECT, AUSTRALIA)).margins}
+    assert not names & {"most-rated-load", "most-stall-load", "hoists-that-do"}
+    assert "pieces-spare" in names
+
+
+def told(found: Finding, name: str) -> object:
+    return next(one.value for one in found.margins if one.id == name)
+
+
+def price(project: Project) -> float:
+    style = project.units
+    value = told(tipping(project), f"pieces-per-step-{style}")
+    assert isinstance(value, Amount)
+    return value.value
+
+
+def test_the_price_of_a_little_more_reach_is_rounded_up() -> None:
+    # 4 x 1,000 lb x 1 in / (120 in x 55 lb) = 0.606; 10 mm: 0.2386.
+    assert price(PROJECT) == pytest.approx(0.7)
+    assert price(replace(PROJECT, units=Style.METRIC)) == pytest.approx(0.3)
+
+
+def test_where_the_stack_moves_too_more_reach_costs_more() -> None:
+    # (4 x 1,000 + 880) lb x 1 in / (159 in x 55 lb) = 0.558.
+    assert price(STACKED) == pytest.approx(0.6)
+
+
+def test_weight_that_is_left_out_may_not_begin_to_harm_within_the_margin() -> None:
+    plenty = put(PROJECT, COUNT, count(400))
+    left = margin(tipping(plenty), "more-reach")
+    assert left == pytest.approx(parse("7 ft 6 in", LENGTH))
+    assert holds(shifted(plenty, "reach", left))
+
+
+def test_lighter_pieces_leave_less() -> None:
+    lighter = put(PROJECT, (*PIECE, "mass"), mass("52 lb"))
+    assert margin(tipping(lighter), "more-reach") < margin(tipping(PROJECT), "more-reach")

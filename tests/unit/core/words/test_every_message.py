@@ -1,0 +1,200 @@
+"""Every message the core can send has a sentence with exactly its values, and none is idle."""
+
+from __future__ import annotations
+
+import ast
+import re
+import string
+from collections.abc import Iterator
+from dataclasses import replace
+
+import pytest
+
+from backspan.core.findings import DoesNotApply, Finding, Message
+from backspan.core.model.basis import ReadingChoice
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.rigs import (
+    Fastening,
+    HungStage,
+    OtherSupport,
+    OtherSupportKind,
+    Tieback,
+)
+from backspan.core.review import review
+from backspan.core.words.english import CHECKS, INPUTS, MARGINS, SENTENCES
+from tests.architecture.source import SRC, read_module
+from tests.unit.core.rigs import (
+    ARM,
+    BEAM,
+    EN,
+    HOIST,
+    HONG_KONG,
+    LEFT,
+    LIBRARY,
+    ON,
+    OSHA,
+    PIECE,
+    PROJECT,
+    QUEBEC,
+    RIG,
+    STACK,
+    STACKED,
+    count,
+    force,
+    labelled,
+    length,
+    on_basis,
+    put,
+)
+
+ROOMS = ("judgement", "checks", "review")
+TREES = [
+    read_module(path, under=SRC).tree
+    for room in ROOMS
+    for path in sorted((SRC / "backspan" / "core" / room).glob("*.py"))
+]
+
+
+def first_arguments(called: str) -> Iterator[ast.expr]:
+    """The first argument of every call of that name."""
+    for tree in TREES:
+        for node in ast.walk(tree):
+            if not isinstance(node, ast.Call) or not node.args:
+                continue
+            if isinstance(node.func, ast.Name) and node.func.id == called:
+                yield node.args[0]
+
+
+def ids(node: ast.expr) -> Iterator[str]:
+    """The ids an argument can be, as patterns."""
+    if isinstance(node, ast.Constant):
+        yield re.escape(str(node.value))
+    elif isinstance(node, ast.IfExp):
+        yield from ids(node.body)
+        yield from ids(node.orelse)
+    elif isinstance(node, ast.JoinedStr):
+        parts = (
+            re.escape(str(part.value)) if isinstance(part, ast.Constant) else r"[a-z-]+"
+            for part in node.values
+        )
+        yield "".join(parts)
+
+
+MESSAGES = sorted({one for node in first_arguments("Message") for one in ids(node)})
+
+
+def places(sentence: str) -> set[str]:
+    """The names of the values a sentence shows."""
+    return {name for _, name, _, _ in string.Formatter().parse(sentence) if name}
+
+
+GROUP = (*STACK, "groups", 0, "count")
+OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
+CREDITED = replace(EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),))
+RIGS = [
+    PROJECT,
+    STACKED,
+    OUTBOARD,
+    on_basis(PROJECT, OSHA, EN, QUEBEC),
+    on_basis(put(PROJECT, (*ARM, "reach"), length("9 ft")), QUEBEC),
+    on_basis(put(PROJECT, (*ARM, "reach"), None), QUEBEC),
+    put(PROJECT, RIG, None),
+    put(PROJECT, ARM, None),
+    put(PROJECT, (*LEFT, "other_support"), OtherSupport(OtherSupportKind.DAVIT)),
+    put(put(PROJECT, ARM, None), (*LEFT, "other_support"), OtherSupport(OtherSupportKind.DAVIT)),
+    put(PROJECT, (*LEFT, "tiebacks"), (Tieback("T", "A1"),)),
+    put(PROJECT, (*RIG, "stages"), ()),
+    put(PROJECT, (*RIG, "stages"), (HungStage("ST", ("L",)), HungStage("ST", ("L", "R")))),
+    put(PROJECT, (*STACK, "groups"), ()),
+    put(PROJECT, (*STACK, "fastening"), None),
+    put(
+        PROJECT,
+        (*STACK, "fastening"),
+        StatedValue(Fastening.WIRE_TIE, evidence=Evidence.TOLD),
+    ),
+    put(PROJECT, GROUP, count(50)),
+    put(PROJECT, GROUP, count(16, tolerance=2)),
+    put(PROJECT, (*PIECE, "kind"), PieceKind.SAND),
+    put(PROJECT, (*PIECE, "mass", "evidence"), Evidence.TOLD),
+    put(PROJECT, (*BEAM, "label"), None),
+    put(PROJECT, (*BEAM, "label"), BeamLabel(LabelState.UNREADABLE)),
+    put(PROJECT, (*BEAM, "label"), BeamLabel(LabelState.READABLE)),
+    put(PROJECT, (*BEAM, "label"), labelled(10, "500 lb")),
+    put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
+    put(PROJECT, (*BEAM, "length"), None),
+    put(PROJECT, (*BEAM, "length"), length("10 ft")),
+    put(PROJECT, (*HOIST, "stall_load"), None),
+    put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
+    put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
+    put(PROJECT, (*ARM, "backspan"), None),
+    put(PROJECT, (*ARM, "reach", "value"), 5.0),
+    put(put(PROJECT, (*ARM, "reach", "value"), 5.0), (*ARM, "reach", "checked_by"), "PE"),
+    on_basis(put(PROJECT, (*PIECE, "mass", "evidence"), Evidence.MEASURED), HONG_KONG),
+    on_basis(PROJECT, CREDITED),
+    put(STACKED, (*BEAM, "length"), None),
+    put(STACKED, (*ARM, "reach"), length("18 ft")),
+]
+
+
+def sent() -> Iterator[Message]:
+    """The messages of the reviews of all these rigs."""
+    for rig in RIGS:
+        made = review(rig, "D", LIBRARY, on=ON)
+        for one in (*made.findings, *made.not_applicable):
+            if isinstance(one, DoesNotApply):
+                yield one.reason
+            elif isinstance(one, Finding):
+                yield one.message
+                yield from one.notes
+                yield from (need.what for need in one.needs)
+        yield from (row.reason for row in made.comparison if row.reason is not None)
+
+
+SENT = list(sent())
+
+
+def test_messages_are_found_in_the_source() -> None:
+    assert len(MESSAGES) > 40
+
+
+@pytest.mark.parametrize("pattern", MESSAGES)
+def test_a_message_of_the_source_has_a_sentence(pattern: str) -> None:
+    assert [name for name in SENTENCES if re.fullmatch(pattern, name)]
+
+
+@pytest.mark.parametrize("name", SENTENCES)
+def test_a_sentence_is_said_somewhere_with_all_its_values(name: str) -> None:
+    carried = [dict(message.values) for message in SENT if message.id == name]
+    assert carried, "no rig of this file brings it up"
+    for values in carried:
+        assert places(SENTENCES[name]) <= set(values)
+
+
+def test_every_message_that_was_sent_has_a_sentence() -> None:
+    assert {message.id for message in SENT} <= set(SENTENCES)
+
+
+def constants() -> set[str]:
+    """Every text constant of these rooms."""
+    return {
+        node.value
+        for tree in TREES
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Constant) and isinstance(node.value, str)
+    }
+
+
+def test_every_margin_of_the_source_has_words_and_no_words_are_idle() -> None:
+    made = {one for node in first_arguments("Margin") for one in ids(node)}
+    assert made
+    for pattern in made:
+        assert [name for name in MARGINS if re.fullmatch(pattern, name)]
+    prefixes = tuple(text for text in constants() if text.endswith("-") and len(text) > 1)
+    idle = [name for name in MARGINS if name not in constants() and not name.startswith(prefixes)]
+    assert idle == []
+
+
+def test_no_words_for_inputs_or_checks_are_idle() -> None:
+    assert set(INPUTS) <= constants()
+    assert set(CHECKS) <= constants()

@@ -1,0 +1,117 @@
+"""Invented reviews of the invented site, so that the drawings are tested without the checks."""
+
+from __future__ import annotations
+
+import datetime
+
+from backspan.core.findings import (
+    BasisLine,
+    Envelope,
+    EnvelopePoint,
+    Finding,
+    InputUsed,
+    Message,
+    Review,
+    Verdict,
+)
+from backspan.core.quantities import LENGTH, MASS, Amount, Style, parse
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis, Mark, Provenance
+from tests.unit.drawings.sample import length
+
+ON = datetime.date(2026, 11, 25)
+
+
+def rule() -> SelectedValue:
+    """A rule value for an envelope."""
+    return SelectedValue(
+        "us-osha-1926-subpart-l",
+        "1996",
+        "29 CFR 1926 Subpart L, Scaffolds",
+        "tipping.rated-load",
+        "plain",
+        1,
+        "Four times the tipping moment at the rated load of the hoist.",
+        FactorOnLoad(4.0, LoadBasis.HOIST_RATED, BeamWeight.NO_CREDIT),
+        Provenance("1926.451(a)(2)", Mark.READ, "quoted text"),
+        None,
+    )
+
+
+def finding(
+    drop_id: str, point_id: str, verdict: Verdict, backspan: float | None = None
+) -> Finding:
+    """A tipping finding on one point."""
+    used = (
+        ()
+        if backspan is None
+        else (InputUsed("backspan", Amount(backspan, LENGTH), Amount(backspan, LENGTH), None),)
+    )
+    return Finding(
+        "tipping",
+        f"{drop_id}/{point_id}",
+        ("drops", drop_id, "rig", "suspension_points", point_id, "counterweighted_beam"),
+        verdict,
+        Message("tipping.holds"),
+        inputs=used,
+    )
+
+
+def review_of(drop_id: str, verdict: Verdict, findings: tuple[Finding, ...] = ()) -> Review:
+    """A review with its findings."""
+    basis = BasisLine(
+        "tipping", "us-osha-1926-subpart-l", "1996", "29 CFR 1926 Subpart L, Scaffolds", ()
+    )
+    return Review(
+        1,
+        "0.1.0",
+        "Quince Court",
+        drop_id,
+        "7K3M-9QXT-B",
+        ON,
+        Style.US,
+        verdict,
+        (basis,),
+        findings,
+        (),
+        0 if findings else None,
+    )
+
+
+def reviews() -> dict[str, Review]:
+    """Reviews of four of the five drops, one with each answer."""
+    return {
+        "N-01": review_of(
+            "N-01",
+            Verdict.PASS,
+            (finding("N-01", "SP1", Verdict.PASS), finding("N-01", "SP2", Verdict.PASS)),
+        ),
+        "N-02": review_of(
+            "N-02",
+            Verdict.FAIL,
+            (finding("N-02", "SP1", Verdict.FAIL), finding("N-02", "SP2", Verdict.PASS, 3.6195)),
+        ),
+        "N-03": review_of("N-03", Verdict.MISSING, (finding("N-03", "SP1", Verdict.MISSING),)),
+        "W-01": review_of(
+            "W-01",
+            Verdict.REFER,
+            (finding("W-01", "SP1", Verdict.REFER), finding("W-01", "SP2", Verdict.REFER)),
+        ),
+    }
+
+
+def envelope() -> Envelope:
+    """An operating envelope with a straight line."""
+    points = tuple(
+        EnvelopePoint(Amount(back * 0.3048, LENGTH), Amount(back * 1400 / 4000 * 0.3048, LENGTH))
+        for back in (0.0, 3.0, 6.0, 9.0, 12.0, 15.0, 18.0)
+    )
+    return Envelope(
+        "N-01/SP1",
+        rule(),
+        28,
+        Amount(parse("1400 lb", MASS), MASS),
+        points,
+        Amount(length("11'-10\""), LENGTH),
+        Amount(length("4'-0 1/4\""), LENGTH),
+    )

@@ -1,0 +1,254 @@
+from collections.abc import Sequence
+from dataclasses import replace
+
+import pytest
+
+from backspan.core.findings import DoesNotApply, Message, Verdict
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.rigs import (
+    CounterweightedBeam,
+    FulcrumKind,
+    PieceGroup,
+    Stack,
+    SuspensionPoint,
+)
+from backspan.drawings import DrawingError, Scene, drop_section
+from backspan.drawings.scene import Hatch, Layer, Line, Polygon, SymbolName
+from tests.unit.drawings.inspection import (
+    dimensions_of,
+    lines_on,
+    overlapping,
+    said_on,
+    scene_named,
+    symbols_of,
+    words_of,
+)
+from tests.unit.drawings.sample import beam_support, drop, length, measured, point, project
+from tests.unit.drawings.sample_reviews import finding, review_of, reviews
+
+
+def section_of(*supports: CounterweightedBeam) -> Scene:
+    """The section of a drop with a suspension point on each support."""
+    points = tuple(
+        point(f"P{place}", f"{5 + place} ft", "A1", support)
+        for place, support in enumerate(supports)
+    )
+    one = replace(project(), drops=(drop("D1", "N", "4 ft", points),))
+    return drop_section(one, "D1", None)
+
+
+def spread(lines: Sequence[Line]) -> float:
+    """From the outermost to the innermost end of lines."""
+    ends = [end[0] for line in lines for end in (line.start, line.end)]
+    return max(ends) - min(ends)
+
+
+def test_an_unknown_drop_is_refused_by_name() -> None:
+    with pytest.raises(DrawingError, match=r"no drop 'X'; its drops: N-01, N-02"):
+        drop_section(project(), "X", None)
+
+
+def test_an_unknown_edge_is_refused_by_name() -> None:
+    lost = replace(project(), drops=(drop("D1", "NE", "4 ft", ()),))
+    with pytest.raises(DrawingError, match=r"no edge 'NE'; its edges: W, N"):
+        drop_section(lost, "D1", None)
+
+
+def test_points_that_are_alike_share_a_view() -> None:
+    assert "Suspension points SP1 and SP2, alike" in words_of(scene_named("N-01"))
+    assert {"Suspension point SP1", "Suspension point SP2"} <= words_of(scene_named("N-02"))
+
+
+def test_the_beam_is_drawn_to_scale_between_tip_and_tail() -> None:
+    scene = scene_named("N-01")
+    assert scene.scale is not None
+    assert scene.scale.text == '3/8" = 1\'-0"'
+    assert spread(lines_on(scene, Layer.BEAM)) == pytest.approx(length("18 ft"))
+
+
+@pytest.mark.parametrize(
+    ("text", "size"),
+    [
+        ("Reach 4'-0\" [1,219 mm]", "4 ft"),
+        ('Backspan 11\'-10 1/2" [3,619 mm], measured ±1/2"', "11'-10 1/2\""),
+        ("Beam B18: 18'-0\" [5,486 mm], measured", "18 ft"),
+        ('Tip beyond line 9" [229 mm]', "9 in"),
+        ('Tail gap 6" [152 mm]', "6 in"),
+        ("Setback 2'-6\" [762 mm]", "2'-6\""),
+    ],
+)
+def test_every_dimension_is_as_long_as_it_says(text: str, size: str) -> None:
+    found = dimensions_of(scene_named("N-01"))[text]
+    assert abs(found.end[0] - found.start[0]) == pytest.approx(length(size))
+
+
+def test_tolerance_and_evidence_stand_beside_the_value() -> None:
+    assert 'measured ±1/4"' in words_of(scene_named("N-01"))
+
+
+def test_the_stack_stands_from_the_tail_gap_inwards_with_its_centroid_marked() -> None:
+    scene = scene_named("N-01")
+    (stack,) = [
+        one
+        for one in scene.drawing
+        if isinstance(one, Polygon) and one.layer is Layer.COUNTERWEIGHT
+    ]
+    tail = max(end for line in lines_on(scene, Layer.BEAM) for end in (line.start[0], line.end[0]))
+    xs = [x for x, _ in stack.points]
+    assert tail - max(xs) == pytest.approx(length("6 in"))
+    assert max(xs) - min(xs) == pytest.approx(14 * length('1 1/2"'))
+    (centroid,) = symbols_of(scene, SymbolName.CENTROID)
+    assert centroid.at[0] == pytest.approx((max(xs) + min(xs)) / 2)
+    assert "28 pieces of 50 lb [22.7 kg], Plate" in words_of(scene)
+
+
+def test_the_parapet_is_as_high_and_thick_as_stated() -> None:
+    (wall,) = [
+        one
+        for one in scene_named("N-01").drawing
+        if isinstance(one, Polygon) and one.layer is Layer.PARAPET
+    ]
+    (left, bottom), (right, _), (_, top), _ = wall.points
+    assert right - left == pytest.approx(length("12 in"))
+    assert top - bottom == pytest.approx(length("42 in"))
+
+
+def test_the_line_hangs_outside_with_hoist_and_rated_load() -> None:
+    scene = scene_named("N-01")
+    face = min(one.start[0] for one in lines_on(scene, Layer.EXISTING))
+    hung = lines_on(scene, Layer.SUSPENSION)
+    assert face - hung[0].start[0] == pytest.approx(length("18 in"))
+    assert {"rated load 1,000 lb [4.45 kN]", "stall load not stated"} <= words_of(scene)
+
+
+def test_what_nobody_measured_is_dashed_said_and_not_dimensioned() -> None:
+    scene = scene_named("N-03")
+    words = words_of(scene)
+    assert {
+        "Reach not measured",
+        "Beam BX: length not measured",
+        "length of the stack not measured",
+    } <= words
+    assert "Setback not measured: place on the roof not known" in words
+    assert not [
+        text for text in dimensions_of(scene) if text.startswith(("Reach", "Beam", "Setback"))
+    ]
+    assert lines_on(scene, Layer.BEAM) == []
+    assert not [
+        one for one in scene.drawing if isinstance(one, Hatch) and one.layer is Layer.COUNTERWEIGHT
+    ]
+    assert "its place here means nothing" in said_on(scene)
+
+
+def test_a_backspan_worked_out_is_taken_from_the_finding_and_says_so() -> None:
+    assert "worked out, not measured" in said_on(scene_named("N-02"))
+    without = drop_section(project(), "N-02", None)
+    assert "Backspan not measured" in words_of(without)
+
+
+def test_another_kind_of_support_is_named_and_not_judged() -> None:
+    words = words_of(scene_named("N-03"))
+    assert {
+        "Parapet clamp",
+        "not judged by this program",
+        "reach 1'-2\" [356 mm]",
+        "paper: not stated",
+    } <= words
+
+
+def test_no_support_and_no_rig_are_said() -> None:
+    bare = replace(project(), drops=(drop("D1", "N", "4 ft", (SuspensionPoint("P", 2.0, "H9"),)),))
+    assert "Support not stated" in words_of(drop_section(bare, "D1", None))
+    assert "hoist not stated" in words_of(drop_section(bare, "D1", None))
+    assert "No rig is stated for this drop." in words_of(scene_named("E-01"))
+
+
+def test_the_answer_stands_in_the_title_block_and_beside_each_view() -> None:
+    scene = scene_named("N-02")
+    words = words_of(scene)
+    assert {"FAIL", "at least one check is not met", "fail", "pass"} <= words
+    assert "7K3M-9QXT-B" in words
+    assert "2026-11-25" in words
+    assert "Counterweight against tipping" in words
+
+
+def test_without_a_review_the_sheet_says_so() -> None:
+    assert "not reviewed" in words_of(drop_section(project(), "N-01", None))
+
+
+def test_a_check_that_does_not_apply_is_not_called_unreviewed() -> None:
+    place = ("drops", "N-03", "rig", "suspension_points", "SP2", "counterweighted_beam")
+    left_out = DoesNotApply("tipping", "N-03/SP2", place, Message("na.no-counterweight"))
+    review = replace(reviews()["N-03"], not_applicable=(left_out,))
+    assert "does not apply" in words_of(drop_section(project(), "N-03", review))
+    assert "no finding" in words_of(scene_named("N-03"))
+
+
+def test_the_worst_answer_over_several_rule_sets_is_shown() -> None:
+    found = tuple(finding("N-01", "SP1", verdict) for verdict in (Verdict.PASS, Verdict.FAIL))
+    scene = drop_section(project(), "N-01", review_of("N-01", Verdict.FAIL, found))
+    assert len(symbols_of(scene, SymbolName.FAIL)) == 1
+
+
+@pytest.mark.parametrize(
+    "support",
+    [
+        beam_support(reach="12'-0\"", backspan="3'-10 1/2\"", setback="10'-0\"", pieces=60),
+        beam_support(reach='3"', backspan="16'-0\"", setback='1"', tip=None, gap=None),
+        beam_support(kind=FulcrumKind.PAD, height='2"', setback="3'-0\""),
+        beam_support(kind=FulcrumKind.PARAPET, height=None, setback='6"'),
+        beam_support(kind=FulcrumKind.TOWER, height="20'-0\""),
+        beam_support(height="0 in"),
+        beam_support(pieces=0),
+        beam_support(reach=None, backspan=None, setback=None, height=None, tip=None, gap=None),
+        CounterweightedBeam(beam="gone", stack=Stack((PieceGroup("gone", StatedValue(1)),))),
+    ],
+)
+def test_any_rig_fits_its_sheet_without_overlap(support: CounterweightedBeam) -> None:
+    scene = section_of(support)
+    assert overlapping(scene) == []
+
+
+@pytest.mark.parametrize("count", [3, 4, 6, 9])
+def test_many_points_share_the_sheet(count: int) -> None:
+    scene = section_of(*(beam_support(pieces=10 + place) for place in range(count)))
+    assert overlapping(scene) == []
+    titles = [words for words in words_of(scene) if words.startswith("Suspension point P")]
+    assert len(titles) == min(count, 4)
+    assert ("Not drawn" in said_on(scene)) == (count > 4)
+
+
+def test_a_fulcrum_within_the_parapet_stands_on_it() -> None:
+    scene = section_of(
+        beam_support(setback='6"', reach="2'-0\"", height='6"', kind=FulcrumKind.PAD)
+    )
+    (fulcrum,) = symbols_of(scene, SymbolName.FULCRUM)
+    walls = [
+        one for one in scene.drawing if isinstance(one, Polygon) and one.layer is Layer.PARAPET
+    ]
+    top = max(y for _, y in walls[0].points)
+    assert fulcrum.at[1] - top == pytest.approx(length("6 in"))
+
+
+@pytest.mark.parametrize(
+    ("support", "note"),
+    [
+        (beam_support(reach="1'-0\""), "falls inside the face of the building"),
+        (beam_support(height="2'-0\""), "passes through the parapet"),
+        (beam_support(backspan="8'-0\""), "does not end at its stack"),
+        (beam_support(backspan="8'-0\"", pieces=200), "does not end at its stack"),
+    ],
+)
+def test_statements_that_contradict_each_other_are_pointed_out(
+    support: CounterweightedBeam, note: str
+) -> None:
+    assert note in said_on(section_of(support))
+    assert note not in said_on(section_of(beam_support()))
+
+
+def test_evidence_weaker_than_measured_is_never_shown_as_measured() -> None:
+    told = replace(measured("4'-0\""), evidence=Evidence.TOLD)
+    scene = section_of(replace(beam_support(), reach=told))
+    assert "told, not measured" in said_on(scene)
+    unsaid = replace(measured("4'-0\""), evidence=None)
+    assert "evidence not stated" in said_on(section_of(replace(beam_support(), reach=unsaid)))
