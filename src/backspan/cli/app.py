@@ -41,11 +41,15 @@ class SuggestingGroup(click.Group):
 class LazyGroup(SuggestingGroup):
     """The commands of the program, imported when they are used or listed."""
 
-    def list_commands(self, ctx: click.Context) -> list[str]:
+    def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002 - click's own form
         """The names, in the order of use."""
         return list(COMMANDS)
 
-    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+    def get_command(
+        self,
+        ctx: click.Context,  # noqa: ARG002 - click's own form
+        cmd_name: str,
+    ) -> click.Command | None:
         """The command of that name."""
         module = COMMANDS.get(cmd_name)
         if module is None:
@@ -55,8 +59,24 @@ class LazyGroup(SuggestingGroup):
         return command
 
 
+HELP = """\
+Check the counterweight rigging of a two-point suspended scaffold.
+
+Backspan reads what was measured on the roof, checks it against a rule set you name, and answers
+each drop with one of four words: pass, fail, refer (a person must decide) or missing (something
+is not known). It supports a qualified or licensed person and replaces nobody.
+
+\b
+The main job:
+  backspan review site.yaml --out out
+One question, without a project file:
+  backspan ask counterweight rated=1000lb reach=4ft backspan=11ft6in piece=55lb
+"""
+
+
 @click.group(
     cls=LazyGroup,
+    help=HELP,
     context_settings={"help_option_names": ["-h", "--help"]},
     epilog=(
         "Exit status: 0 pass, 10 fail, 11 undecided (missing or refer), 2 bad input or usage,"
@@ -65,15 +85,4 @@ class LazyGroup(SuggestingGroup):
 )
 @click.version_option(VERSION, prog_name="backspan", message="%(prog)s %(version)s")
 def app() -> None:
-    """Check the counterweight rigging of a two-point suspended scaffold.
-
-    Backspan reads what was measured on the roof, checks it against a rule set you name, and
-    answers each drop with one of four words: pass, fail, refer (a person must decide) or missing
-    (something is not known). It supports a qualified or licensed person and replaces nobody.
-
-    \b
-    The main job:
-      backspan review site.yaml --out out
-    One question, without a project file:
-      backspan ask counterweight rated=1000lb reach=4ft backspan=11ft6in piece=55lb
-    """
+    """The command line; each command answers with its exit status."""

@@ -10,20 +10,21 @@ from backspan.cli.status import Status
 SHELLS = ("bash", "zsh", "fish")
 VARIABLE = "_BACKSPAN_COMPLETE"
 
+HELP = """\
+Print what makes the Tab key complete backspan's commands in your shell.
 
-@click.command("completion")
+\b
+Examples (bash and zsh: put the line into ~/.bashrc or ~/.zshrc to keep it):
+  eval "$(backspan completion bash)"
+  eval "$(backspan completion zsh)"
+  backspan completion fish | source
+"""
+
+
+@click.command("completion", help=HELP)
 @click.argument("shell", type=click.Choice(SHELLS))
 def command(shell: str) -> int:
-    """Print what makes the Tab key complete backspan's commands in your shell.
-
-    \b
-    Example (bash; put the line into ~/.bashrc to keep it):
-      eval "$(backspan completion bash)"
-    zsh:
-      eval "$(backspan completion zsh)"
-    fish:
-      backspan completion fish | source
-    """
+    """Print the completion script of a shell."""
     from backspan.cli.app import app
     from backspan.cli.screen import put
 

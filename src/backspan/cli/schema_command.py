@@ -6,17 +6,20 @@ import click
 
 from backspan.cli.status import Status
 
+HELP = """\
+Print the JSON Schema of the project file.
 
-@click.command("schema")
+Give it to your editor and it checks and completes the file as you type.
+
+\b
+Example:
+  backspan schema > backspan.schema.json
+"""
+
+
+@click.command("schema", help=HELP)
 def command() -> int:
-    """Print the JSON Schema of the project file.
-
-    Give it to your editor and it checks and completes the file as you type.
-
-    \b
-    Example:
-      backspan schema > backspan.schema.json
-    """
+    """Print the schema."""
     from backspan.cli.screen import put
     from backspan.core.review.report import report_text
     from backspan.exchange.parse.schema import project_schema

@@ -69,7 +69,7 @@ class Screen:
         from rich.table import Table
 
         lines = box.SIMPLE_HEAD if self.signs else box.ASCII2
-        table = Table(box=lines, pad_edge=False, padding=(0, 1), show_edge=False)
+        table = Table(box=lines, pad_edge=False, padding=(0, 1, 0, 0), show_edge=False)
         for heading in headings:
             table.add_column(heading, overflow="fold")
         return table

@@ -5,6 +5,7 @@ Shapes are given in metres, places of labels in millimetres on paper; a canvas k
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
@@ -186,7 +187,7 @@ class Canvas:
             texts.append(
                 Text(Layer.DIMENSION, at, plain(words), TEXT, Align.MIDDLE, angle, masked=True)
             )
-        room = ((line[1][0] - line[0][0]) ** 2 + (line[1][1] - line[0][1]) ** 2) ** 0.5
+        room = math.dist(*line)
         fits = all(text_width(text.text, height=TEXT) + 2.0 <= room for text in texts)
         if not fits or not all(self.placer.free(text_quad(text)) for text in texts):
             return ()
@@ -202,14 +203,14 @@ class Canvas:
                 round(sign * along[0]),
                 round(sign * along[1]),
                 away / 2,
+                points_at=end,
             )
             for away in (2.5, 6.0, 10.0, 15.0)
             for end, sign in ((line[0], -1.0), (line[1], 1.0))
         ]
         spots += [Spot(spot.at, spot.across, spot.up, 4.0 + spot.cost) for spot in around(middle)]
         label = Label(tuple(plain(words) for words in lines), TEXT, Layer.DIMENSION)
-        near = line[0] if along[0] > 0.0 else line[1]
-        placed = self.placer.place(label, near, spots)
+        placed = self.placer.place(label, middle, spots)
         if placed is None:
             return ()
         self._leader(placed)

@@ -13,7 +13,7 @@ from backspan.drawings.beams import BeamPicture, beam_picture, count_text
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
-from backspan.drawings.placing import Spot, beside
+from backspan.drawings.placing import Spot, around, beside
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import findings_on
@@ -23,6 +23,7 @@ STACK_WIDTH = 4.0
 FULCRUM = 3.2
 POINT = 2.4
 STUB = 9.0
+NEAR_LINE = 6.0
 STRAIGHT = 5
 """A tieback that turns off by less, in degrees, is drawn without a figure."""
 
@@ -170,10 +171,26 @@ def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Poin
         canvas.add(Line(Layer.TIEBACK, start, anchor))
         middle = ((start[0] + anchor[0]) / 2, (start[1] + anchor[1]) / 2)
         angle = _angle(beam, start, anchor)
+        spots = _along_line(canvas, start, anchor)
         if not sure:
-            canvas.later((f"{tieback.id}: angle not known",), middle, near=True)
+            words = f"{tieback.id}: angle not known"
+            canvas.later((words,), middle, spots=spots, near=True)
         elif angle >= STRAIGHT:
-            canvas.later((f"{tieback.id} {angle}°",), middle, near=True)
+            canvas.later((f"{tieback.id} {angle}°",), middle, spots=spots, near=True)
+
+
+def _along_line(canvas: Canvas, start: Point, end: Point) -> Iterator[Spot]:
+    """On both sides of a line, near its middle first."""
+    first, last = canvas.frame.to_paper(start), canvas.frame.to_paper(end)
+    for share in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
+        place = (
+            first[0] + (last[0] - first[0]) * share,
+            first[1] + (last[1] - first[1]) * share,
+        )
+        for spot in around(place):
+            if spot.cost < NEAR_LINE:
+                cost = spot.cost + abs(share - 0.5) * 8.0
+                yield Spot(spot.at, spot.across, spot.up, cost, points_at=place)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:

@@ -37,13 +37,15 @@ def draw_dimensions(section: Section) -> None:
     beam = section.view.first.point.counterweighted_beam
     name = "Beam" if beam is None else f"Beam {beam.beam}:"
     tip, line, fulcrum, tail = picture.tip.x, picture.line.x, picture.fulcrum.x, picture.tail.x
-    for span in (
+    spans = (
         Span(0, tip, line, "Tip beyond line", picture.tip_beyond_line),
         Span(0, outer, tail, "Tail gap", picture.tail_gap),
         Span(1, line, fulcrum, "Reach", picture.reach),
         Span(1, fulcrum, picture.centroid.x, "Backspan", picture.backspan),
         Span(2, tip, tail, name, picture.length),
-    ):
+    )
+    # The longer first: their text stands on the line, the others' finds its place around it.
+    for span in sorted(spans, key=lambda span: span.start - span.end):
         _draw_span(section, span)
 
 

@@ -134,7 +134,7 @@ def _title(project: Project, content: SheetContent, size: SheetSize, top: float)
         words = site.invented if said else f"Invented: {site.invented}"
         flow.paragraph(words, bold=True, most=3)
     flow.rule()
-    flow.paragraph(content.name, height=3.6, bold=True, most=2)
+    flow.paragraph(content.name, height=3.6, bold=True, most=3)
     flow.space(1.0)
     if content.verdict is not None:
         flow.answer(content.verdict, ANSWER_MEANS[content.verdict])

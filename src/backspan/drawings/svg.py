@@ -29,7 +29,7 @@ from backspan.drawings.scene import (
 )
 from backspan.drawings.symbols import glyph
 
-FONTS = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif"
+FONTS = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', 'Source Sans Pro', sans-serif"
 HATCH_PEN = 0.13
 TICK_PEN = 0.4
 

@@ -3,7 +3,9 @@ from dataclasses import replace
 
 import pytest
 
+from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
+from backspan.core.model.rigs import Lifeline
 from backspan.core.model.site import Edge, Roof
 from backspan.core.quantities import Style
 from backspan.drawings import DrawingError, Scene, roof_plan
@@ -18,8 +20,8 @@ from tests.unit.drawings.inspection import (
     symbols_of,
     words_of,
 )
-from tests.unit.drawings.sample import beam_support, drop, length, point, project, roof
-from tests.unit.drawings.sample_reviews import reviews
+from tests.unit.drawings.sample import beam_support, drop, length, measured, point, project, roof
+from tests.unit.drawings.sample_reviews import review_of
 
 
 def plan_of(one: Roof) -> Scene:
@@ -166,7 +168,8 @@ def test_very_many_drops_are_drawn_without_overlap_and_counted() -> None:
         )
         for place in range(30)
     )
-    scene = roof_plan(replace(project(), drops=drops), reviews(), "main")
+    given = {one.id: review_of(one.id, list(Verdict)[place % 4]) for place, one in enumerate(drops)}
+    scene = roof_plan(replace(project(), drops=drops), given, "main")
     assert overlapping(scene) == []
     words = words_of(scene)
     assert any(one.startswith("and ") and "more: see the section" in one for one in words)
@@ -182,3 +185,25 @@ def test_everything_drawn_lies_on_the_sheet() -> None:
                 x, y = frame.to_paper(end)
                 assert 8.0 <= x <= scene.width - 106.0
                 assert 8.0 <= y <= scene.height - 8.0
+
+
+def test_names_that_do_not_fit_their_strip_stand_outside_with_sign_and_word() -> None:
+    narrow = tuple(
+        replace(drop(f"NARROW-{place}", "N", f"{place * 30} ft", ()), width=measured("2'-0\""))
+        for place in range(3)
+    )
+    given = {one.id: review_of(one.id, Verdict.FAIL) for one in narrow}
+    scene = roof_plan(replace(project(), drops=narrow), given, "main")
+    assert {"NARROW-0", "NARROW-2", "fail"} <= words_of(scene)
+    assert len(symbols_of(scene, SymbolName.FAIL)) == 3
+    assert overlapping(scene) == []
+
+
+def test_a_drop_on_an_edge_or_anchor_that_is_not_there_is_left_out_of_the_picture() -> None:
+    lost = (
+        drop("D1", "gone", "4 ft", (point("P", "5 ft", "A1"),)),
+        drop("D2", "N", "30 ft", (point("P", "31 ft", "gone"),), (Lifeline("LL", "gone"),)),
+    )
+    scene = roof_plan(replace(project(), drops=lost), {}, "main")
+    assert lines_on(scene, Layer.TIEBACK) == []
+    assert "D1" in words_of(scene)  # in the table of answers

@@ -3,12 +3,15 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import DoesNotApply, Message, Verdict
+from backspan.core.findings import BasisLine, DoesNotApply, Message, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.people import Person
 from backspan.core.model.rigs import (
     CounterweightedBeam,
     FulcrumKind,
+    HungStage,
     PieceGroup,
+    Rig,
     Stack,
     SuspensionPoint,
 )
@@ -252,3 +255,41 @@ def test_evidence_weaker_than_measured_is_never_shown_as_measured() -> None:
     assert "told, not measured" in said_on(scene)
     unsaid = replace(measured("4'-0\""), evidence=None)
     assert "evidence not stated" in said_on(section_of(replace(beam_support(), reach=unsaid)))
+
+
+def test_an_edge_without_a_parapet_says_that_none_is_stated() -> None:
+    one = replace(project(), drops=(drop("D1", "S2", "1 ft", (point("P", "3 ft", None),)),))
+    words = words_of(drop_section(one, "D1", None))
+    assert {"Parapet: not stated", "No tieback stated"} <= words
+
+
+def test_ropes_stages_and_people_are_named_where_they_are_known() -> None:
+    one = project()
+    hung = replace(point("P", "5 ft", "A1"), rope="R8")
+    rig = Rig((hung,), (HungStage("unknown", ("P",)),))
+    named = replace(
+        one,
+        drops=(replace(drop("D1", "N", "4 ft", ()), name="test drop", height=None, rig=rig),),
+        people=(Person("JD", "J. Doe", "invented engineer"),),
+        prepared_by="JD",
+    )
+    words = words_of(drop_section(named, "D1", review_of("D1", Verdict.MISSING)))
+    assert {"Suspension line, rope R8", "Stage not stated", "J. Doe, invented engineer"} <= words
+    assert "Section: drop D1, test drop" in words
+
+
+def test_readings_and_many_rule_sets_are_listed_as_far_as_the_column_goes() -> None:
+    lines = tuple(
+        BasisLine("tipping", f"text-{place}", "2020", f"Text {place}", (("value", "strict"),))
+        for place in range(8)
+    )
+    review = replace(review_of("N-01", Verdict.PASS), basis=lines)
+    words = words_of(drop_section(project(), "N-01", review))
+    assert {"value: strict", "and 3 more, see the report of each drop"} <= words
+
+
+def test_a_site_that_says_it_is_invented_is_quoted_once() -> None:
+    one = project()
+    said = replace(one, site=replace(one.site, invented="Invented for tests.", owner=None))
+    words = words_of(drop_section(said, "E-01", None))
+    assert "Invented for tests." in words

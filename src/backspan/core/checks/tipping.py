@@ -155,7 +155,7 @@ def _notes(
         yield Message("note.beam-weight-harms")
     elif any(one.name == "credited_beam_mass" for one in inputs.used):
         yield Message("note.beam-weight-credited", (("rule_set", rules.rule_set.id),))
-    elif not _beam_weight_wanted(inputs):
+    elif sums.branches and not _beam_weight_wanted(inputs):
         yield Message("note.beam-weight-left-out")
     if subject.point.tiebacks:
         yield Message("note.tieback-no-credit")

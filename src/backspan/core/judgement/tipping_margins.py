@@ -127,7 +127,8 @@ def _within(left: float, sums: TippingSums, branch: Branch, *, ends: int) -> flo
 def _length(name: str, left: float, step: float) -> Margin:
     if left >= 0.0:
         return Margin(name, Amount(step_down(left, step=step), LENGTH))
-    return Margin(name, Amount(step_up(-left, step=step), LENGTH), beyond=True)
+    short = step_up(-left, step=step)
+    return Margin(name, Amount(short, LENGTH), beyond=short > 0.0)
 
 
 def _hoists(

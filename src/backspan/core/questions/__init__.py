@@ -2,6 +2,7 @@
 
 from backspan.core.questions.choosing import chosen_rule_set, rule_choice
 from backspan.core.questions.shape import Answer, Given, Parameter, QuestionError, Topic
+from backspan.core.questions.suggesting import suggested
 from backspan.core.questions.topics import TOPICS, answer, topic_of
 from backspan.core.questions.values import read_values
 from backspan.core.questions.wording import CAUTIONS, say_answer, say_label
@@ -20,5 +21,6 @@ __all__ = [
     "rule_choice",
     "say_answer",
     "say_label",
+    "suggested",
     "topic_of",
 ]

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from backspan.core.model.basis import RuleChoice
-from backspan.core.model.identifiers import near
 from backspan.core.questions.shape import QuestionError
+from backspan.core.questions.suggesting import suggested
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import RuleSet
 
@@ -18,12 +18,12 @@ def chosen_rule_set(text: str, library: RuleLibrary) -> RuleSet:
     editions = {one.edition: one for one in library.editions(name)}
     if not editions:
         names = [one.id for one in library.rule_sets]
-        expected = near(name, names, what="rule sets")
-        raise QuestionError(f"there is no rule set {name!r} but {expected}")
+        expected = suggested(name, names, what="rule sets")
+        raise QuestionError(f"there is no rule set {name!r}; {expected}")
     if at:
         if edition not in editions:
-            expected = near(edition, editions, what="editions")
-            raise QuestionError(f"rule set {name!r} has no edition {edition!r} but {expected}")
+            expected = suggested(edition, editions, what="editions")
+            raise QuestionError(f"rule set {name!r} has no edition {edition!r}; {expected}")
         return editions[edition]
     if len(editions) > 1:
         expected = " or ".join(f"{name}@{one}" for one in sorted(editions))

@@ -29,7 +29,7 @@ STALL_RATIO = Parameter(
 )
 RULES = Parameter(
     "rules",
-    f"rule set, with @edition where it has several (else {DEFAULT_RULES})",
+    f"rule set; without it {DEFAULT_RULES}",
     Kind.WORD,
     needed=False,
 )

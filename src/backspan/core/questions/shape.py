@@ -53,6 +53,13 @@ class Parameter:
             return self.dimension.forms[0]
         return "26" if self.kind is Kind.COUNT else "word"
 
+    @property
+    def typed(self) -> str:
+        """Such a value as it is typed in a shell, without quotes and blanks."""
+        if self.kind is Kind.WORD:
+            return "SET"
+        return "5ft6in" if '"' in self.form else self.form.replace(" ", "").replace(",", "")
+
 
 @dataclass(frozen=True, slots=True)
 class Asked:

@@ -6,7 +6,6 @@ import datetime
 from collections.abc import Mapping, Sequence
 
 from backspan.core.model.basis import Confirmation
-from backspan.core.model.identifiers import near
 from backspan.core.quantities import Style
 from backspan.core.questions import (
     backspan,
@@ -20,6 +19,7 @@ from backspan.core.questions import (
     stall,
 )
 from backspan.core.questions.shape import Answer, Asked, Given, QuestionError, Topic
+from backspan.core.questions.suggesting import suggested
 from backspan.core.rules.selected import RuleLibrary
 
 #: Every topic, in the order they are listed.
@@ -41,7 +41,7 @@ def topic_of(name: str) -> Topic:
     found = next((topic for topic in TOPICS if topic.id == name), None)
     if found is None:
         names = [topic.id for topic in TOPICS]
-        raise QuestionError(f"there is no topic {name!r} but {near(name, names, what='topics')}")
+        raise QuestionError(f"there is no topic {name!r}; {suggested(name, names, what='topics')}")
     return found
 
 

@@ -6,9 +6,9 @@ import re
 from collections.abc import Iterator, Sequence
 
 from backspan.core.model.evidence import Sign
-from backspan.core.model.identifiers import near
 from backspan.core.quantities import Amount, QuantityError, parse
 from backspan.core.questions.shape import Given, Kind, Parameter, QuestionError, Topic
+from backspan.core.questions.suggesting import suggested
 
 #: A name stands at the start or after a space and is followed by an equals sign.
 _NAME = re.compile(r"(?:^|\s)(?P<name>[A-Za-z][\w-]*)\s*=")
@@ -27,8 +27,8 @@ def read_values(topic: Topic, words: Sequence[str]) -> dict[str, Given]:
         parameter = topic.parameter(name)
         if parameter is None:
             names = [one.name for one in topic.parameters]
-            expected = near(name, names, what="values it takes")
-            problems.append(f"{topic.id} takes no {name!r} but {expected}")
+            expected = suggested(name, names, what="values it takes")
+            problems.append(f"{topic.id} takes no {name!r}; {expected}")
         elif name in values:
             problems.append(f"{name} is given twice; give it once")
         else:
@@ -38,19 +38,13 @@ def read_values(topic: Topic, words: Sequence[str]) -> dict[str, Given]:
                 problems += error.problems
                 values[name] = text
     problems += [
-        f"{one.name} is not given ({one.help}); write for example {one.name}={_compact(one.form)}"
+        f"{one.name} is not given ({one.help}); write for example {one.name}={one.typed}"
         for one in topic.parameters
         if one.needed and one.name not in values
     ]
     if problems:
         raise QuestionError(*problems)
     return values
-
-
-def _compact(form: str) -> str:
-    """A form as it can be typed without quotes."""
-    plain = form.replace(" ", "").replace(",", "")
-    return "5ft6in" if '"' in plain else plain
 
 
 def _pairs(text: str, problems: list[str]) -> Iterator[tuple[str, str]]:

@@ -62,7 +62,7 @@ SENTENCES: dict[str, str] = {
     "compare.range": "From {least} to {most} pieces, by the rule that applies.",
     "compare.none": "No rule set gives a number with what is given.",
     # what is still needed
-    "ask.need": "{input}: {parameter}=...",
+    "ask.need": "{input}, as {parameter}=...",
     # notes
     "note.asker-vouches": (
         "Nothing was measured here: whoever asks vouches for the values. A review judges evidence."

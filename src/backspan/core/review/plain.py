@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.findings import Message, MessageValue, Need
-from backspan.core.numbers import step_up
+from backspan.core.numbers import meets
 from backspan.core.quantities import RATIO, Amount, Style, display
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
@@ -19,13 +19,20 @@ from backspan.core.worked.table import FormulaDescription
 
 Data = dict[str, Any]
 
-#: A share of a capacity is told in tenths of a per cent, rounded to the side of caution.
-_PER_CENT_STEP = 0.001
+_HUNDRED = 100.0
+_MOST_PLACES = 9
 
 
 def per_cent(share: float) -> str:
-    """A share of a capacity as text, such as "98.2 %": rounded up, so that 100 % is met."""
-    return display(step_up(share, step=_PER_CENT_STEP), RATIO, Style.US, unit="%", digits=5)
+    """A share of a capacity as text, such as "98 %".
+
+    It is rounded to whole per cents, with more places where a rounded 100 % would hide on which
+    side the share lies.
+    """
+    met = meets(demand=share, capacity=1.0) and meets(demand=1.0, capacity=share)
+    texts = (f"{share * _HUNDRED:.{places}f}" for places in range(_MOST_PLACES))
+    told = next((text for text in texts if met or float(text) != _HUNDRED), "100")
+    return f"{told} %"
 
 
 def content_text(content: Content, style: Style) -> str:

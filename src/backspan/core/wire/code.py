@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
-from dataclasses import MISSING, fields, is_dataclass
+from dataclasses import fields, is_dataclass
 from enum import StrEnum
 from typing import Any
 
@@ -17,6 +17,7 @@ from backspan.core.model.rigs import Drop, Lifeline, Rig, Tieback
 from backspan.core.model.site import Anchor, Roof
 from backspan.core.wire.canonical import canonical
 from backspan.core.wire.errors import WireError
+from backspan.core.wire.hints import default_of
 
 #: Crockford's base 32 (from memory): no I, L, O or U, which are misread or misheard.
 _ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
@@ -92,17 +93,13 @@ def _facts(value: Any) -> Any:
         return {
             field.name: _facts(getattr(value, field.name))
             for field in fields(value)
-            if field.name not in _NOT_CONTENT and not _at_default(value, field.name, field.default)
+            if field.name not in _NOT_CONTENT and default_of(field) != getattr(value, field.name)
         }
     if isinstance(value, tuple):
         return [_facts(item) for item in value]
     if isinstance(value, StrEnum):
         return str(value)
     return float(value) if isinstance(value, int) else value
-
-
-def _at_default(record: Any, name: str, default: Any) -> bool:
-    return default is not MISSING and bool(getattr(record, name) == default)
 
 
 def _rig_facts(rig: Rig) -> dict[str, Any]:

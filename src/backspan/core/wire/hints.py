@@ -7,17 +7,19 @@ import dataclasses
 import functools
 import types
 import typing
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Annotated, Any, TypeVar, Union
 
 
 @dataclass(frozen=True, slots=True)
 class FieldHint:
-    """One field of a record: its name, its full type, and whether it must be given."""
+    """One field of a record: its name, its full type, whether it must be given, its default."""
 
     name: str
     hint: Any
     required: bool
+    default: Callable[[], Any]
 
 
 def bare(hint: Any) -> Any:
@@ -87,11 +89,18 @@ def fields_of(hint: Any) -> tuple[FieldHint, ...]:
         FieldHint(
             name=field.name,
             hint=_filled(hints[field.name], filling),
-            required=field.default is dataclasses.MISSING
-            and field.default_factory is dataclasses.MISSING,
+            required=default_of(field) is dataclasses.MISSING,
+            default=functools.partial(default_of, field),
         )
         for field in dataclasses.fields(record)
     )
+
+
+def default_of(field: dataclasses.Field[Any]) -> Any:
+    """The default of a dataclass field; `dataclasses.MISSING` where it has none."""
+    if field.default_factory is not dataclasses.MISSING:
+        return field.default_factory()
+    return field.default
 
 
 def _filled(hint: Any, filling: dict[TypeVar, Any]) -> Any:

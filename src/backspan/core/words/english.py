@@ -39,8 +39,8 @@ SENTENCES: dict[str, str] = {
         "The backspan of {taken} is longer than the {inboard} of beam inboard: measure again."
     ),
     "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
-    "label-state.pass": "The beam's label is {found}.",
-    "label-state.fail": "The beam's label is {found}: do not use the beam.",
+    "label-state.pass": "Label of the beam: {found}.",
+    "label-state.fail": "Label of the beam: {found}. Do not use the beam.",
     "label-state.missing": "The state of the beam's label is not recorded.",
     "label-limit.pass": "{pieces} pieces on the beam; its label allows {most}.",
     "label-limit.fail": "{pieces} pieces on the beam; its label allows only {most}.",

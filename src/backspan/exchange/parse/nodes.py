@@ -13,6 +13,7 @@ from typing import Any
 import yaml
 
 from backspan.exchange.parse.problems import Place, Problem, ProjectError
+from backspan.exchange.parse.text import place_after
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,4 +179,7 @@ def _not_yaml(error: yaml.MarkedYAMLError, text: str, origin: str) -> ProjectErr
     hint = next((hint for sign, hint in _HINTS if sign in words), _YAML)
     if text[mark.index : mark.index + 1] == "\t":
         words, hint = "a tab", "spaces; a tab cannot indent"
-    return refusal(_place(mark), origin, found=f"text that is not YAML: {words}", expected=hint)
+    written = text.rstrip()
+    # What is missing at the end is missing where the last line ends, not in the line after it.
+    place = place_after(written) if mark.index >= len(written) else _place(mark)
+    return refusal(place, origin, found=f"text that is not YAML: {words}", expected=hint)

@@ -31,7 +31,7 @@ def read_record(tree: Tree, cls: type[T], *, names: _Search[T], places: _Search[
         references = [*names(record), *places(record)]
     else:
         references = list(names(cast("T", outline(ready, cls))))
-    flaws += [_flaw(one, tree) for one in references if not _explained(one, flaws)]
+    flaws += [_flaw(one, tree) for one in references if not _explained(one, flaws, tree)]
     if flaws:
         problems = [tree.problem(flaw) for flaw in flaws]
         raise ProjectError(sorted(problems, key=lambda one: (one.line, one.column, one.path)))
@@ -46,15 +46,16 @@ def _flaw(problem: ReferenceProblem, tree: Tree) -> Flaw:
     return Flaw(problem.path, problem.found, expected)
 
 
-def _explained(problem: ReferenceProblem, flaws: list[Flaw]) -> bool:
-    """Whether the name is absent only because the list it belongs to could not be read."""
-    return any(_hides(flaw, lists) for lists in problem.looked_in for flaw in flaws)
+def _explained(problem: ReferenceProblem, flaws: list[Flaw], tree: Tree) -> bool:
+    """Whether the name may be absent only because the list it belongs to could not be read."""
+    return any(_hides(flaw, names, tree) for names in problem.looked_in for flaw in flaws)
 
 
-def _hides(flaw: Flaw, names: Path) -> bool:
+def _hides(flaw: Flaw, names: Path, tree: Tree) -> bool:
     """Whether `flaw` may keep an id out of the list at path `names`."""
     around = flaw.path == names[: len(flaw.path)]
-    misspelt = flaw.at_key and flaw.path[:-1] in (names[:-1], names[:-2])
+    # A key that is not known may be the list's own, or one on the way to it, misspelt.
+    misspelt = flaw.at_key and names not in tree.places and flaw.path[:-1] == tree.nearest(names)
     within = flaw.path[: len(names)] == names
     item = within and (len(flaw.path) == len(names) + 1 or flaw.path[len(names) + 1 :] == ("id",))
     return around or misspelt or item

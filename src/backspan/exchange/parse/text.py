@@ -55,11 +55,11 @@ def too_large(origin: str) -> ProjectError:
 
 
 def _refused(origin: str, before: str, found: str) -> ProjectError:
-    place = _place_after(before.removeprefix(_BYTE_ORDER_MARK))
+    place = place_after(before.removeprefix(_BYTE_ORDER_MARK))
     return ProjectError([Problem(origin, place.line, place.column, "", found, _TYPED_TEXT)])
 
 
-def _place_after(before: str) -> Place:
+def place_after(before: str) -> Place:
     """The place of the character that follows `before`."""
     lines = re.split("\r\n|\r|\n", before)
     return Place(line=len(lines), column=len(lines[-1]) + 1)

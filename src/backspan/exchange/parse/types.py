@@ -15,7 +15,7 @@ from pydantic_core import SchemaValidator, ValidationError, core_schema
 
 from backspan.core.model.evidence import Sign
 from backspan.core.model.identifiers import Path, did_you_mean
-from backspan.core.wire.hints import bare, fields_of, optional, record_class, repeated
+from backspan.core.wire.hints import FieldHint, bare, fields_of, optional, record_class, repeated
 from backspan.exchange.parse.problems import shown
 from backspan.exchange.parse.shape import hint_at, is_word, signed, wanted
 from backspan.exchange.parse.tree import Flaw, Tree
@@ -63,21 +63,20 @@ def _tuple_schema(hint: Any) -> core_schema.CoreSchema:
 def _record_schema(hint: Any) -> core_schema.CoreSchema:
     cls: Any = record_class(hint)
     fields = [
-        core_schema.dataclass_field(
-            one.name,
-            _schema(one.hint)
-            if one.required
-            else core_schema.with_default_schema(
-                _schema(one.hint), default=cls.__dataclass_fields__[one.name].default
-            ),
-            kw_only=True,
-        )
+        core_schema.dataclass_field(one.name, _field_schema(one), kw_only=True)
         for one in fields_of(hint)
     ]
     names = [one.name for one in fields_of(hint)]
     arguments = core_schema.dataclass_args_schema(cls.__name__, fields)
     config = core_schema.CoreConfig(extra_fields_behavior="forbid")
     return core_schema.dataclass_schema(cls, arguments, names, slots=True, config=config)
+
+
+def _field_schema(field: FieldHint) -> core_schema.CoreSchema:
+    schema = _schema(field.hint)
+    if field.required:
+        return schema
+    return core_schema.with_default_schema(schema, default_factory=field.default)
 
 
 def _flaws(error: ValidationError, cls: type[Any], tree: Tree) -> Iterable[Flaw]:
@@ -90,19 +89,24 @@ def _flaw(kind: str, path: Path, context: dict[str, Any], cls: type[Any], tree: 
     hint = hint_at(cls, path)
     if kind == "missing" and isinstance(path[-1], str):
         return Flaw(path, f"no {path[-1]}", f"{path[-1]}: {wanted(hint)}")
-    if kind == "sign" and "found" not in context:
-        # The checker judges sign on the whole stated value; only its tolerance comes unquoted.
-        path = (*path, "tolerance")
+    if kind == "sign":
+        return _sign_flaw(path, context, cls, tree)
     path = tree.nearest(path)
     found, expected = shown(tree.value(path)), wanted(hint_at(cls, path))
     if kind == "quantity":
         found = f"{found}: {_reason(context)}"
-    elif kind == "sign" and path[-1] == "tolerance":
-        expected = signed(expected, Sign.NOT_NEGATIVE)
     elif kind == "enum":
         suggestion = did_you_mean(str(tree.value(path)), bare(hint))
         expected = f"{expected}; {suggestion}" if suggestion else expected
     return Flaw(path, found, expected)
+
+
+def _sign_flaw(path: Path, context: dict[str, Any], cls: Any, tree: Tree) -> Flaw:
+    # The checker judges signs on the whole stated value, and quotes the value but no tolerance.
+    own = (*path, "value" if "found" in context else "tolerance")
+    expected = signed(wanted(hint_at(cls, own)), Sign(context["expected"]))
+    place = tree.nearest(own)
+    return Flaw(place, shown(tree.value(place)), expected)
 
 
 def _reason(context: dict[str, Any]) -> str:

@@ -41,7 +41,7 @@ def edited(path: str, value: Any) -> Project:
     return from_data(Project, data)
 
 
-STATED = {"value": 9.0, "tolerance": None, "evidence": None, "by": None, "at": None}
+STATED: dict[str, Any] = {"value": 9.0, "tolerance": None, "evidence": None, "by": None, "at": None}
 STATED |= {"document": None, "checked_by": None, "text": ""}
 
 CONTENT: list[tuple[str, Any]] = [
@@ -180,7 +180,7 @@ def test_a_drop_without_a_rig_has_a_code_of_its_own() -> None:
 
 def test_the_code_of_the_sample_stays_what_it_is() -> None:
     # Acceptances name a configuration by this code: a change of it voids every one of them.
-    assert code(project()) == "PINNED"
+    assert code(project()) == "9PN5-HY71-N"
 
 
 ABSENT = [

@@ -121,8 +121,10 @@ WRITTEN_BADLY: list[tuple[dict[str, Any], str]] = [
 
 
 @pytest.mark.parametrize(("changes", "message"), WRITTEN_BADLY)
-def test_writing_refuses_what_its_type_does_not_allow(changes: dict[str, Any], message: str) -> None:
-    good = {"count": 1, "ready": False, "length": 1.0, "colour": Colour.RED}
+def test_writing_refuses_what_its_type_does_not_allow(
+    changes: dict[str, Any], message: str
+) -> None:
+    good: dict[str, Any] = {"count": 1, "ready": False, "length": 1.0, "colour": Colour.RED}
     with pytest.raises(WireError, match=message):
         to_data(Outer(**(good | changes)))
 
@@ -140,7 +142,7 @@ def test_a_type_without_a_plain_form_is_refused() -> None:
     class Odd:
         value: complex
 
-    with pytest.raises(WireError, match="complex.* has no plain form"):
+    with pytest.raises(WireError, match=r"complex.* has no plain form"):
         to_data(Odd(1j))
 
 

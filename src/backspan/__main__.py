@@ -1,0 +1,5 @@
+"""`python -m backspan` is the command line."""
+
+from backspan.cli import main
+
+raise SystemExit(main())

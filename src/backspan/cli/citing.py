@@ -1,0 +1,25 @@
+"""Where a rule value stands and how far it was verified, in one line."""
+
+from __future__ import annotations
+
+from backspan.core.quantities import Style
+from backspan.core.review.plain import content_text
+from backspan.core.rules.selected import SelectedValue
+
+
+def cited(rule: SelectedValue, style: Style = Style.US) -> str:
+    """Text, edition, clause, mark and what is asked, such as a paper would cite it."""
+    clause = rule.provenance.clause
+    reading = f', read as "{rule.reading}"' if rule.of_readings > 1 else ""
+    return (
+        f"{rule.rule_set} {rule.edition}, {clause} [{mark_of(rule)}]{reading}:"
+        f" {content_text(rule.content, style)}"
+    )
+
+
+def mark_of(rule: SelectedValue) -> str:
+    """The mark, and who confirmed a value that was only remembered."""
+    mark = str(rule.provenance.mark)
+    if rule.confirmed is None:
+        return mark
+    return f"{mark}, confirmed by {rule.confirmed.by} on {rule.confirmed.at}"

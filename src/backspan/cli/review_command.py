@@ -1,0 +1,146 @@
+"""`backspan review`: the main job, from a project file to an answer for every drop."""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from backspan.cli.status import status_of
+
+if TYPE_CHECKING:
+    from backspan.core.findings import Review
+    from backspan.core.model.project import Project
+    from backspan.core.worked.table import FormulaDescription
+
+HELP = """\
+Review the drops of a project file: may each rig carry people, as far as backspan can tell.
+
+FILE is the project file (YAML): the site, the kit, each drop's rig as it was measured, and who
+stated what. Every drop is answered pass, fail, refer (a named person must decide) or missing
+(something is not known); what is open names what would settle it. With --out the calculation
+package (PDF), the drawings (SVG and DXF) and the review as data (JSON) are written to a folder.
+
+\b
+Examples:
+  backspan review site.yaml
+  backspan review site.yaml --drop S4
+  backspan review site.yaml --out out
+  backspan review site.yaml --rules us-wa-wac-296-874@2007
+
+Exit status: 0 every drop passes, 10 one fails, 11 one is undecided (missing or refer) and none
+fails, 2 bad input or usage.
+"""
+
+
+@click.command("review", help=HELP)
+@click.argument("file", type=click.Path(path_type=Path))
+@click.option(
+    "--drop",
+    "drops",
+    multiple=True,
+    metavar="DROP",
+    help="Review this drop only, with every finding and its arithmetic; may be given again.",
+)
+@click.option(
+    "--rules",
+    "rule_sets",
+    multiple=True,
+    metavar="SET[@EDITION]",
+    help="Use this rule set in place of the project's own; may be given again.",
+)
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="How to print the review.",
+)
+@click.option(
+    "--out",
+    type=click.Path(path_type=Path),
+    metavar="FOLDER",
+    help="Also write the package, the drawings and the data to this folder.",
+)
+@click.option(
+    "--on",
+    type=click.DateTime(["%Y-%m-%d"]),
+    metavar="YYYY-MM-DD",
+    help="The day of the review.  [default: today]",
+)
+def command(
+    *,
+    file: Path,
+    drops: tuple[str, ...],
+    rule_sets: tuple[str, ...],
+    form: str,
+    out: Path | None,
+    on: datetime.datetime | None,
+) -> int:
+    """Load, review, write, print; the exit status of the worst answer."""
+    from backspan.cli.package import Package
+    from backspan.cli.progress import Progress
+    from backspan.core.review.report import formula_descriptions, worst
+    from backspan.exchange.files import OutputFolder, load
+
+    folder = None if out is None else OutputFolder(out)
+    project = load(file)
+    day = datetime.datetime.now().astimezone().date() if on is None else on.date()
+    reviews = reviews_of(project, drops, rule_sets, on=day)
+    formulas = formula_descriptions()
+    written: tuple[Path, ...] = ()
+    if folder is not None:
+        package = Package(project, reviews, formulas, Progress())
+        written = package.write(folder)
+    if form == "json":
+        _print_json(reviews, formulas)
+    else:
+        _print_text(project, reviews, formulas, written, detailed=bool(drops))
+    return status_of(worst([review.verdict for review in reviews]))
+
+
+def reviews_of(
+    project: Project, drops: Sequence[str], rule_sets: Sequence[str], *, on: datetime.date
+) -> tuple[Review, ...]:
+    """The reviews of the drops named, else of all, in the project's order.
+
+    Raises a usage error for a drop the project does not have.
+    """
+    from backspan.core.questions import rule_choice, suggested
+    from backspan.core.review import review
+    from backspan.exchange.files import load_rule_library
+
+    library = load_rule_library()
+    basis = [rule_choice(name, library) for name in rule_sets] or None
+    there = [drop.id for drop in project.drops]
+    for name in drops:
+        if name not in there:
+            meant = suggested(name, there, what="drops")
+            raise click.UsageError(f"the project has no drop {name!r}; {meant}")
+    wanted = [name for name in there if not drops or name in drops]
+    return tuple(review(project, name, library, on=on, basis=basis) for name in wanted)
+
+
+def _print_json(reviews: Sequence[Review], formulas: Mapping[str, FormulaDescription]) -> None:
+    from backspan.cli.screen import put
+    from backspan.core.review.report import report_text, reviews_data
+
+    put(report_text(reviews_data(reviews, formulas=formulas)).encode("utf-8"))
+
+
+def _print_text(
+    project: Project,
+    reviews: Sequence[Review],
+    formulas: Mapping[str, FormulaDescription],
+    written: tuple[Path, ...],
+    *,
+    detailed: bool,
+) -> None:
+    from backspan.cli.review_text import review_text
+    from backspan.cli.screen import put, screen_of
+
+    put(review_text(project, reviews, formulas, written, screen_of(), detailed=detailed))

@@ -1,0 +1,113 @@
+"""A review as text for a terminal: the drops in a table, then what is open."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from pathlib import Path
+
+from backspan.cli.finding_text import drop_text, open_text
+from backspan.cli.screen import Screen
+from backspan.core.findings import Finding, Review, Verdict
+from backspan.core.model.project import Project
+from backspan.core.review.plain import per_cent
+from backspan.core.words import english, say, say_margin
+from backspan.core.worked.table import FormulaDescription
+
+_INDENT = 2
+#: More files than this are told by their number.
+_MOST_NAMED = 4
+
+
+def review_text(
+    project: Project,
+    reviews: Sequence[Review],
+    formulas: Mapping[str, FormulaDescription],
+    written: Sequence[Path],
+    screen: Screen,
+    *,
+    detailed: bool,
+) -> str:
+    """The whole text; `detailed` shows every finding of the drops with its arithmetic."""
+    parts = [*_header(project, reviews, screen), ""]
+    if reviews:
+        parts.append(_drops(reviews, screen))
+    else:
+        parts.append("The project has no drops: there is nothing to answer.")
+    for review in reviews:
+        if detailed:
+            parts += ["", drop_text(review, formulas, screen)]
+        elif review.verdict is not Verdict.PASS:
+            parts += ["", open_text(review, screen)]
+    parts += ["", *_cautions(screen)]
+    if written:
+        parts += ["", *_files(written, screen)]
+    return "\n".join(parts) + "\n"
+
+
+def _header(project: Project, reviews: Sequence[Review], screen: Screen) -> Iterator[str]:
+    site = project.site
+    yield screen.paragraph(f"{site.name}, {site.place}")
+    if site.invented:
+        yield screen.paragraph(site.invented)
+    for review in reviews[:1]:
+        yield screen.paragraph(f"Reviewed on {review.on.isoformat()} by {review.program}")
+    rule_sets = dict.fromkeys(
+        (line.rule_set, line.edition, line.added_for_drop)
+        for review in reviews
+        for line in review.basis
+    )
+    names = [
+        f"{name} {edition}{' (some drops)' if added and len(reviews) > 1 else ''}"
+        for name, edition, added in sorted(rule_sets, key=lambda one: one[2])
+    ]
+    if names:
+        yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=len("Basis: "))
+
+
+def _drops(reviews: Sequence[Review], screen: Screen) -> str:
+    table = screen.table("drop", "answer", "used", "what governs", "configuration")
+    for column in (table.columns[0], table.columns[1], table.columns[2], table.columns[4]):
+        column.no_wrap = True
+    table.columns[2].justify = "right"
+    for number, review in enumerate(reviews, 1):
+        finding = None if review.governing is None else review.findings[review.governing]
+        table.add_row(
+            review.drop,
+            screen.coloured(review.verdict),
+            "" if finding is None or finding.utilisation is None else per_cent(finding.utilisation),
+            _governs(review, finding),
+            review.configuration,
+            end_section=number < len(reviews),
+        )
+    return screen.drawn(table)
+
+
+def _governs(review: Review, finding: Finding | None) -> str:
+    """The governing sentence; below it its first margin, or on a pass the tightest one."""
+    if finding is None:
+        return "nothing was found"
+    told = [say(finding.message, review.units)]
+    with_margins = [finding] if finding.margins else []
+    if review.verdict is Verdict.PASS:
+        others = [one for one in review.findings if one.margins]
+        with_margins += sorted(others, key=lambda one: -(one.utilisation or 0.0))
+    told += [say_margin(one.margins[0], review.units) for one in with_margins[:1]]
+    return "\n".join(told)
+
+
+def _cautions(screen: Screen) -> Iterator[str]:
+    yield "Not checked by this version:"
+    for text in english.NOT_CHECKED:
+        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
+    yield "Cautions:"
+    for text in english.CAUTIONS:
+        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
+
+
+def _files(written: Sequence[Path], screen: Screen) -> Iterator[str]:
+    folder = written[0].parent
+    names = [path.name for path in written]
+    shown = names if len(names) <= _MOST_NAMED else names[: _MOST_NAMED - 2]
+    more = len(names) - len(shown)
+    ending = f" and {more} drawings" if more else ""
+    yield screen.paragraph(f"Written to {folder}: {', '.join(shown)}{ending}")

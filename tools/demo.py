@@ -1,0 +1,65 @@
+"""Review the invented demo site as a user would, and check that everything promised is there."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+SITE = Path("examples") / "demo" / "site.yaml"
+OUT = Path("out")
+
+#: Exit status of a review in which a drop fails; the demo has such drops on purpose.
+REFUSED = 10
+ANSWERS = {"pass", "fail", "refer", "missing"}
+
+
+def main() -> int:
+    """Run the review, check its results, say where to look; 0 when all is well."""
+    # The command is started as a user starts it, so its own import time and exit status count.
+    command = [sys.executable, "-m", "backspan.cli", "review", str(SITE), "--out", str(OUT)]
+    done = subprocess.run(command, cwd=ROOT, check=False)
+    if done.returncode != REFUSED:
+        return _stop(f"the review ended with status {done.returncode}, expected {REFUSED}")
+    problem = _problem(ROOT / OUT)
+    if problem is not None:
+        return _stop(problem)
+    print(f"The demo site is invented, and some of its drops are refused on purpose: see {OUT}/.")
+    print(f"Begin with {OUT}/package.pdf; {SITE.parent}/README.md tells the story of each drop.")
+    return 0
+
+
+def _problem(folder: Path) -> str | None:
+    """What is wrong with the results; None when nothing is."""
+    report = folder / "review.json"
+    if not report.is_file():
+        return f"there is no {report.name}"
+    reviews = json.loads(report.read_text(encoding="utf-8"))["reviews"]
+    answers = {review["verdict"] for review in reviews}
+    if answers != ANSWERS:
+        return f"the demo shows {', '.join(sorted(answers))}, expected all four answers"
+    absent = [name for name in _promised(reviews) if not _has_content(folder / name)]
+    return f"not written or empty: {', '.join(absent)}" if absent else None
+
+
+def _promised(reviews: list[dict[str, object]]) -> list[str]:
+    """The files a review of these drops writes."""
+    names = ["package.pdf"]
+    for review in reviews:
+        names += [f"section-{review['drop']}.svg", f"section-{review['drop']}.dxf"]
+    return [*names, "roof-MAIN.svg", "roof-MAIN.dxf", "roof-TERRACE.svg", "roof-TERRACE.dxf"]
+
+
+def _has_content(path: Path) -> bool:
+    return path.is_file() and path.stat().st_size > 0
+
+
+def _stop(reason: str) -> int:
+    print(f"demo: {reason}", file=sys.stderr)
+    return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())
