@@ -9,6 +9,7 @@ answer.verdict
 
 from __future__ import annotations
 
+import importlib
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
@@ -21,6 +22,4 @@ def __getattr__(name: str) -> Any:
     """What `backspan.api` offers, imported when it is first used."""
     if name not in __all__:
         raise AttributeError(f"module 'backspan' has no attribute {name!r}")
-    from backspan import api
-
-    return getattr(api, name)
+    return getattr(importlib.import_module("backspan.api"), name)

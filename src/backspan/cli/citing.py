@@ -5,6 +5,7 @@ from __future__ import annotations
 from backspan.core.quantities import Style
 from backspan.core.review.plain import content_text
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.rules.shape import FactorOnLoad
 
 
 def cited(rule: SelectedValue, style: Style = Style.US) -> str:
@@ -13,8 +14,15 @@ def cited(rule: SelectedValue, style: Style = Style.US) -> str:
     reading = f', read as "{rule.reading}"' if rule.of_readings > 1 else ""
     return (
         f"{rule.rule_set} {rule.edition}, {clause} [{mark_of(rule)}]{reading}:"
-        f" {content_text(rule.content, style)}"
+        f" {_asked(rule, style)}"
     )
+
+
+def _asked(rule: SelectedValue, style: Style) -> str:
+    """Factor and load in figures; everything else in the value's own words."""
+    if isinstance(rule.content, FactorOnLoad):
+        return content_text(rule.content, style)
+    return rule.description
 
 
 def mark_of(rule: SelectedValue) -> str:

@@ -21,7 +21,7 @@ Examples (bash and zsh: put the line into ~/.bashrc or ~/.zshrc to keep it):
 """
 
 
-@click.command("completion", help=HELP)
+@click.command("completion", help=HELP, short_help="Print what makes Tab complete commands.")
 @click.argument("shell", type=click.Choice(SHELLS))
 def command(shell: str) -> int:
     """Print the completion script of a shell."""

@@ -36,7 +36,7 @@ fails, 2 bad input or usage.
 """
 
 
-@click.command("review", help=HELP)
+@click.command("review", help=HELP, short_help="Review the drops of a project file.")
 @click.argument("file", type=click.Path(path_type=Path))
 @click.option(
     "--drop",

@@ -25,7 +25,7 @@ from backspan.drawings.geometry import (
 )
 from backspan.drawings.lettering import ASCENT, DESCENT, plain, text_width
 from backspan.drawings.paper import Frame
-from backspan.drawings.placing import Label, Placed, Placer, Spot, around
+from backspan.drawings.placing import Label, Placed, Placer
 from backspan.drawings.scene import (
     Align,
     Dimension,
@@ -39,9 +39,10 @@ from backspan.drawings.scene import (
     SymbolName,
     Text,
 )
+from backspan.drawings.spots import Spot, around
 
 TEXT = 2.5
-"""Height of a capital letter in millimetres: the least that survives a copy."""
+"""Height of a capital letter in millimetres: the least that survives a copy (common practice)."""
 
 ARROW = 2.0
 ABOVE_LINE = 1.0

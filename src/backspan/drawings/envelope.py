@@ -12,7 +12,6 @@ from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.flow import Flow
 from backspan.drawings.geometry import corners
 from backspan.drawings.paper import MILLIMETRES, Frame
-from backspan.drawings.placing import Spot, around
 from backspan.drawings.scene import (
     Align,
     Hatch,
@@ -27,6 +26,7 @@ from backspan.drawings.scene import (
     SymbolName,
     Text,
 )
+from backspan.drawings.spots import Spot, around
 from backspan.drawings.values import length_text, mass_text, own_length
 from backspan.drawings.wording import (
     ENVELOPE_CAUTION,

@@ -19,14 +19,13 @@ from backspan.drawings.geometry import (
     corners,
     grown,
     meet,
-    moved,
     overlap,
     passes,
     text_quad,
-    turned,
 )
 from backspan.drawings.lettering import ASCENT, DESCENT, LEADING, text_width
 from backspan.drawings.scene import Align, Layer, Point, Text
+from backspan.drawings.spots import Spot, around
 
 CELL = 15.0
 CROSSING_COSTS = 6.0
@@ -40,21 +39,6 @@ FURTHEST = 110.0
 CLEAR = 0.6
 OFF_LINES = 0.8
 """How close a label comes to a line before it counts as lying on it."""
-
-_DISTANCES = (0.0, 2.0, 4.5, 8.0, 12.0, 17.0, 24.0, 32.0, 42.0, 55.0)
-_SIDES = ((1, 0), (1, 1), (-1, 0), (-1, 1), (0, 1), (1, -1), (-1, -1), (0, -1))
-
-
-@dataclass(frozen=True, slots=True)
-class Spot:
-    """A place that would do: the label stands to one side of `at`; `cost` says how well it does."""
-
-    at: Point
-    across: int
-    up: int
-    cost: float = 0.0
-    points_at: Point | None = None
-    """Where a leader from here ends, if not at what the label was asked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -212,35 +196,10 @@ class Placer:
                     yield Spot(at, 1, 1, distance)
 
 
-def around(target: Point, *, away: float = 0.0) -> Iterator[Spot]:
-    """Spots on all sides of a point, near ones first; `away` is the least distance."""
-    for distance in _DISTANCES:
-        for preference, (across, up) in enumerate(_SIDES):
-            length = math.hypot(across, up)
-            out = away + distance + 1.0
-            at = (target[0] + across * out / length, target[1] + up * out / length)
-            yield Spot(at, across, up, distance + preference * 0.3)
-
-
-def beside(target: Point, *, side: Point, away: float = 0.0) -> Iterator[Spot]:
-    """Spots on one side of a point and up to 60 degrees to either hand, near ones first."""
-    for distance in _DISTANCES:
-        for turn in (0.0, 30.0, -30.0, 60.0, -60.0):
-            out = turned(side, degrees=turn)
-            at = moved(target, along=out, by=away + distance + 1.0)
-            across, up = _sign(out[0]), _sign(out[1])
-            yield Spot(at, across, up, distance + abs(turn) / 30.0)
-
-
 def label_size(label: Label) -> tuple[float, float]:
     """Width and height of a label on paper."""
     width = max(text_width(line, height=label.height, bold=label.bold) for line in label.lines)
     return width, label.height * (ASCENT + DESCENT + LEADING * (len(label.lines) - 1))
-
-
-def _sign(value: float) -> int:
-    small = 0.38  # within 22 degrees of the axis counts as straight on
-    return 0 if abs(value) < small else (1 if value > 0.0 else -1)
 
 
 def _box(size: tuple[float, float], spot: Spot) -> Box:

@@ -10,8 +10,8 @@ from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.edges import edge_line
 from backspan.drawings.geometry import bounds
 from backspan.drawings.legend import FILLED
-from backspan.drawings.placing import Spot, beside
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
+from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import length_text
 from backspan.drawings.wording import NOT_MEASURED, NOT_STATED

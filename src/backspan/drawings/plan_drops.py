@@ -23,8 +23,8 @@ from backspan.drawings.geometry import (
 )
 from backspan.drawings.lettering import plain, text_width
 from backspan.drawings.paper import Frame
-from backspan.drawings.placing import beside
 from backspan.drawings.scene import Align, Layer, Point, Polygon, Text
+from backspan.drawings.spots import beside
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import length_text, own_length
 from backspan.drawings.wording import ANSWER, NOT_REVIEWED

@@ -13,8 +13,8 @@ from backspan.drawings.beams import BeamPicture, beam_picture, count_text
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
-from backspan.drawings.placing import Spot, around, beside
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
+from backspan.drawings.spots import Spot, around, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import findings_on
 from backspan.drawings.wording import NOT_STATED

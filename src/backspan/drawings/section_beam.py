@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from backspan.core.model.rigs import CounterweightedBeam
 from backspan.drawings.beams import StackedGroup, count_text, piece_named
-from backspan.drawings.placing import Spot
 from backspan.drawings.scene import Hatch, Layer, Line, Polygon, Shape, Symbol, SymbolName
 from backspan.drawings.section_fulcrum import draw_fulcrum
 from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import mass_text
 from backspan.drawings.wording import NOT_MEASURED, NOT_STATED

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from backspan.core.model.site import Parapet
-from backspan.drawings.placing import Spot
 from backspan.drawings.plan_building import parapet_words
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
 from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.wording import NOT_STATED
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from backspan.drawings.placing import Spot
 from backspan.drawings.scene import Point
 from backspan.drawings.section_beam import STACK_HEIGHT
 from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
 from backspan.drawings.values import Known, evidence_text, known_length_text
 from backspan.drawings.wording import NOT_MEASURED
 

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from backspan.core.model.rigs import FulcrumKind
-from backspan.drawings.placing import Spot
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Shape, Symbol, SymbolName
 from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import evidence_text, known, length_text
 from backspan.drawings.wording import FULCRUM, NOT_MEASURED

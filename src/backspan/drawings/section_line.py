@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from backspan.core.model.kit import Hoist, Stage
 from backspan.core.model.site import AnchorStanding
-from backspan.drawings.placing import Spot
 from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
 from backspan.drawings.section_building import BREAK_AT, break_mark
 from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import force_text, length_text
 from backspan.drawings.wording import NOT_STATED

@@ -7,13 +7,13 @@ from backspan.core.model.rigs import Drop, OtherSupport
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.geometry import Box
 from backspan.drawings.lettering import shortened, text_width
-from backspan.drawings.placing import Spot
 from backspan.drawings.scene import Layer, Point, Polygon, Text
 from backspan.drawings.section_beam import draw_beam
 from backspan.drawings.section_building import draw_building
 from backspan.drawings.section_dimensions import draw_dimensions
 from backspan.drawings.section_line import draw_line_and_stage, draw_tiebacks
 from backspan.drawings.section_points import Section, View
+from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import known_length_text
 from backspan.drawings.wording import (

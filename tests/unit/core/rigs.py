@@ -268,7 +268,7 @@ def at(record: object, place: Sequence[str | int]) -> Any:
 
 def _position(items: tuple[Any, ...], step: str | int) -> int:
     if isinstance(step, int):
-        return step
+        return step % len(items)
     for position, item in enumerate(items):
         names = {one.name for one in fields(item)} & {"id", "piece", "stage"}
         if any(getattr(item, name) == step for name in names):

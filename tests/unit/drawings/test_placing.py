@@ -1,6 +1,7 @@
 from backspan.drawings.geometry import corners, overlap
-from backspan.drawings.placing import Label, Placer, Spot, around, beside, label_size
+from backspan.drawings.placing import Label, Placer, label_size
 from backspan.drawings.scene import Layer, Text
+from backspan.drawings.spots import Spot, around, beside
 
 AREA = (0.0, 0.0, 100.0, 60.0)
 LABEL = Label(("SP1", "28 pieces"), 2.5)

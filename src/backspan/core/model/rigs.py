@@ -38,7 +38,11 @@ class FulcrumKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Fulcrum:
-    """The front bearing of a beam; `setback` is from the face of the edge to its centre."""
+    """The front bearing of a beam; `setback` is from the face of the edge to its centre.
+
+    `height` is its own, from what it stands on: the parapet where the setback lies within the
+    wall's thickness, the roof elsewhere.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 

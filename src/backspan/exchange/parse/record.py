@@ -31,7 +31,11 @@ def read_record(tree: Tree, cls: type[T], *, names: _Search[T], places: _Search[
         references = [*names(record), *places(record)]
     else:
         references = list(names(cast("T", outline(ready, cls))))
-    flaws += [_flaw(one, tree) for one in references if not _explained(one, flaws, tree)]
+    flaws += [
+        _flaw(one, tree)
+        for one in references
+        if one.path not in told and not _explained(one, flaws, tree)
+    ]
     if flaws:
         problems = [tree.problem(flaw) for flaw in flaws]
         raise ProjectError(sorted(problems, key=lambda one: (one.line, one.column, one.path)))

@@ -1,0 +1,166 @@
+"""Rigs drawn at random: both ways of knowing the backspan, several texts, beams that may harm."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from hypothesis import strategies as st
+
+from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.judgement.case import Place
+from backspan.core.model.basis import ReadingChoice, RuleChoice
+from backspan.core.model.evidence import StatedValue
+from backspan.core.model.kit import Piece, PieceKind
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import BackspanFrom, PieceGroup
+from backspan.core.quantities import Style
+from backspan.core.review.run import answers_of
+from tests.unit.core.rigs import (
+    ARM,
+    AUSTRALIA,
+    BEAM,
+    EN,
+    HOIST,
+    HONG_KONG,
+    NEW_ZEALAND,
+    OSHA,
+    PROJECT,
+    QUEBEC,
+    STACK,
+    STAGE,
+    answers,
+    at,
+    case,
+    confirmed,
+    count,
+    force,
+    labelled,
+    length,
+    mass,
+    on_basis,
+    put,
+)
+
+FACTOR = "tipping.working-load-limit"
+CREDITED = replace(EN, readings=(ReadingChoice(FACTOR, "beam credited"),))
+HONG_KONG_EVEN = replace(
+    HONG_KONG, readings=(ReadingChoice("tipping.load-on-projecting-part", "even split"),)
+)
+TEXTS = (OSHA, EN, CREDITED, NEW_ZEALAND, AUSTRALIA, QUEBEC, HONG_KONG, HONG_KONG_EVEN)
+
+#: The worst answer first.
+RANK = {Verdict.FAIL: 0, Verdict.MISSING: 1, Verdict.REFER: 2, Verdict.PASS: 3}
+
+COUNT = (*STACK, "groups", -1, "count")
+
+
+def inches(low: int, high: int) -> st.SearchStrategy[StatedValue[float]]:
+    """Lengths in sixteenths of an inch, between two numbers of inches."""
+    return st.integers(16 * low, 16 * high).map(lambda n: length(f"{n / 16} in"))
+
+
+def pounds(low: int, high: int) -> st.SearchStrategy[str]:
+    """Whole pounds."""
+    return st.integers(low, high).map(lambda n: f"{n} lb")
+
+
+def _pieces() -> tuple[Piece, ...]:
+    plate = PieceKind.STEEL_PLATE
+    return (
+        Piece("P", "plate", plate, mass("55 lb"), length("3 in")),
+        Piece("Q", "plate of 50 lb", plate, mass("50 lb"), length("4 in")),
+        Piece("M", "plate of 25 kg", plate, mass("25 kg"), length("40 mm")),
+    )
+
+
+def groups() -> st.SearchStrategy[tuple[PieceGroup, ...]]:
+    """One or two groups of pieces, from the tail inwards; never the same kind twice."""
+    one = st.builds(
+        lambda number, per_row: (number, per_row), st.integers(1, 30), st.integers(1, 3)
+    )
+    kinds = st.lists(st.sampled_from(["P", "Q", "M"]), min_size=1, max_size=2, unique=True)
+    return kinds.flatmap(
+        lambda names: st.tuples(*[one] * len(names)).map(
+            lambda drawn: tuple(
+                PieceGroup(name, count(number), per_row)
+                for name, (number, per_row) in zip(names, drawn, strict=True)
+            )
+        )
+    )
+
+
+@st.composite
+def rigs(
+    draw: st.DrawFn, *, texts: tuple[RuleChoice, ...] = TEXTS, stacked: bool | None = None
+) -> Project:
+    """A rig whose every value is known and well evidenced, against one text."""
+    project = put(PROJECT, ("kit", "pieces"), _pieces())
+    project = put(project, (*BEAM, "label"), labelled(500))
+    project = put(project, (*BEAM, "length"), draw(inches(120, 300)))
+    project = put(project, (*BEAM, "mass"), mass(draw(pounds(60, 400))))
+    project = put(project, (*HOIST, "rated_load"), force(draw(pounds(500, 1500))))
+    project = put(project, (*HOIST, "stall_load"), force(draw(pounds(600, 4500))))
+    project = put(project, (*HOIST, "limiter_trip"), force(draw(pounds(600, 2000))))
+    project = put(project, (*STAGE, "dead_mass"), mass(draw(pounds(300, 1200))))
+    project = put(project, (*STAGE, "intended_load"), mass(draw(pounds(0, 900))))
+    project = put(project, (*ARM, "reach"), draw(inches(6, 96)))
+    project = put(project, (*ARM, "tip_beyond_line"), draw(inches(0, 12)))
+    project = put(project, (*STACK, "tail_gap"), draw(inches(0, 24)))
+    project = put(project, (*STACK, "groups"), draw(groups()))
+    if draw(st.booleans()) if stacked is None else stacked:
+        project = put(project, (*ARM, "backspan"), None)
+        project = put(project, (*ARM, "backspan_from"), BackspanFrom.STACK)
+    else:
+        project = put(project, (*ARM, "backspan"), draw(inches(24, 240)))
+    if draw(st.integers(0, 4)) == 0:
+        project = put(project, (*BEAM, "centroid_from_tail"), draw(inches(60, 260)))
+    project = replace(project, units=draw(st.sampled_from(list(Style))))
+    return confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
+
+
+def is_stacked(project: Project) -> bool:
+    """Whether the backspan is worked out from the stack."""
+    return bool(at(project, (*ARM, "backspan_from")) is BackspanFrom.STACK)
+
+
+def tipping(project: Project) -> Finding:
+    """The tipping finding of the left point."""
+    (only,) = (
+        one
+        for one in answers(project, "tipping")
+        if isinstance(one, Finding) and one.subject == "D/L"
+    )
+    return only
+
+
+def holds(project: Project) -> bool:
+    """Whether the left point passes against tipping."""
+    return tipping(project).verdict is Verdict.PASS
+
+
+def moved(project: Project, place: Place, by: float) -> Project:
+    """The project with a stated value changed, and nothing else of it."""
+    stated = at(project, place)
+    return put(project, place, replace(stated, value=stated.value + by))
+
+
+def stack_fits(project: Project) -> bool:
+    """Whether the stack ends before the fulcrum; always so where the backspan was taped."""
+    return all(
+        one.verdict is Verdict.PASS
+        for one in answers(project, "beam-length")
+        if isinstance(one, Finding) and one.subject == "D/L" and is_stacked(project)
+    )
+
+
+def all_findings(project: Project) -> dict[tuple[Any, ...], Finding]:
+    """Every finding of a project, by what it is about."""
+    found: dict[tuple[Any, ...], Finding] = {}
+    for one in answers_of(case(project)):
+        if isinstance(one, DoesNotApply):
+            continue
+        topic = one.message.id.split(".")[0]
+        rules = tuple((value.rule_set, value.key) for value in one.rules if one.check != "tipping")
+        found[one.check, one.subject, one.place, topic, rules] = one
+    return found

@@ -1,0 +1,178 @@
+"""The cases of tests/cases: a rig in a file, one thing changed, what the review says of it."""
+
+from __future__ import annotations
+
+import copy
+import datetime
+from pathlib import Path
+from typing import Any
+
+import pytest
+import yaml
+
+from backspan.core.findings import Finding, Review
+from backspan.core.review import review
+from backspan.exchange.files import load, load_rule_library
+from backspan.exchange.parse import parse_project
+
+ROOT = Path(__file__).resolve().parent
+LIBRARY = load_rule_library()
+ON = datetime.date(2026, 11, 25)
+FILES = ("limits", "impossible", "evidence")
+
+
+def read(name: str) -> Any:
+    """A file of tests/cases; every scalar stays the text it was written as."""
+    text = (ROOT / "cases" / f"{name}.yaml").read_text(encoding="utf-8")
+    return yaml.load(text, Loader=yaml.BaseLoader)  # noqa: S506 - the base loader makes text only
+
+
+RIG = read("rig")
+CASES = [(name, case) for name in FILES for case in read(name)]
+
+#: What a path of a case begins with, and where that is in the rig's file.
+LEFT = ("drops", 0, "rig", "suspension_points", 0)
+STARTS: dict[str, tuple[str | int, ...]] = {
+    "rig": ("drops", 0, "rig"),
+    "L": (*LEFT, "counterweighted_beam"),
+    "hoists": ("kit", "hoists"),
+    "beams": ("kit", "beams"),
+    "pieces": ("kit", "pieces"),
+}
+
+
+def change(data: Any, path: str, value: Any) -> None:
+    """Set what stands at a path such as `L.reach`; an empty text takes the key out."""
+    start, *steps = path.split(".")
+    if path == "L.other":
+        place: tuple[str | int, ...] = (*LEFT, "other_support")
+    else:
+        place = (*STARTS[start], *steps)
+    *way, last = place
+    for step in way:
+        data = item(data, step)
+    if value == "":
+        del data[last]
+    else:
+        data[last] = value
+
+
+def item(data: Any, step: str | int) -> Any:
+    """A value by its key, by its position, or by the id of an item; a short form is opened."""
+    if isinstance(data, dict):
+        return data[step]
+    if str(step).isdigit():
+        return data[int(step)]
+    return next(one for one in data if one["id"] == step)
+
+
+def reviewed(case: dict[str, Any]) -> Review:
+    """The review of the rig as the case changes it, read from a file's text."""
+    data = copy.deepcopy(RIG)
+    for path, value in case.get("set", {}).items():
+        change(data, path, value)
+    if "basis" in case:
+        data["basis"]["tipping"] = [case["basis"]]
+    text = yaml.safe_dump(data, sort_keys=False)
+    return review(parse_project(text, "case.yaml"), "D", LIBRARY, on=ON)
+
+
+def judged(made: Review, case: dict[str, Any]) -> list[Finding]:
+    """The findings a case is about."""
+    return [
+        one
+        for one in made.findings
+        if one.check == case["check"]
+        and one.subject == case.get("subject", "D/L")
+        and one.message.id.startswith(case.get("message", ""))
+    ]
+
+
+@pytest.mark.parametrize(
+    "case", [case for _, case in CASES], ids=[case["case"] for _, case in CASES]
+)
+def test_a_case(case: dict[str, Any]) -> None:
+    made = reviewed(case)
+    if "check" not in case:
+        assert made.verdict == case["answer"]
+        return
+    (found,) = judged(made, case)
+    assert found.verdict == case["answer"]
+    if "governs" in case:
+        assert found.governing == case["governs"]
+    if "note" in case:
+        assert case["note"] in {note.id for note in found.notes}
+    if found.verdict != "pass":
+        assert made.verdict != "pass"
+
+
+def test_the_rig_the_cases_change_passes() -> None:
+    assert reviewed({}).verdict == "pass"
+
+
+def test_every_case_has_a_name_of_its_own() -> None:
+    names = [case["case"] for _, case in CASES]
+    assert len(set(names)) == len(names)
+
+
+DEMO = load(ROOT.parent / "examples" / "demo" / "site.yaml")
+STORIES = read("demo")
+
+
+def spare(made: Review) -> int:
+    """Pieces spare on the worse beam under the first rule set; negative where they are short."""
+    margins = [
+        one
+        for found in made.findings
+        if found.check == "tipping"
+        for one in found.margins
+        if one.id == "pieces-spare"
+    ]
+    counts = [
+        -one.value if one.beyond else one.value for one in margins if isinstance(one.value, int)
+    ]
+    return min(counts)
+
+
+@pytest.mark.parametrize("drop", STORIES)
+def test_a_story_of_the_demo_site(drop: str) -> None:
+    story = STORIES[drop]
+    made = review(DEMO, drop, LIBRARY, on=ON)
+    assert made.verdict == story["answer"]
+    wrong = {one.message.id for one in made.findings if one.verdict != "pass"}
+    assert wrong == set(story.get("because", ()))
+    if "note" in story:
+        assert story["note"] in {note.id for found in made.findings for note in found.notes}
+    if "spare" in story:
+        assert spare(made) == int(story["spare"])
+
+
+def test_every_drop_of_the_demo_has_a_story_and_all_four_answers_occur() -> None:
+    assert set(STORIES) == {drop.id for drop in DEMO.drops}
+    assert {story["answer"] for story in STORIES.values()} == {"pass", "fail", "refer", "missing"}
+
+
+def test_the_demo_says_that_it_is_invented() -> None:
+    assert DEMO.site.invented
+
+
+@pytest.mark.parametrize(
+    "drop", [drop.id for drop in DEMO.drops if drop.id not in {"T1", "T2", "N2"}]
+)
+def test_the_comparison_of_a_demo_drop_is_complete(drop: str) -> None:
+    rows = review(DEMO, drop, LIBRARY, on=ON).comparison
+    unknown = [
+        row.rule.rule_set for row in rows if row.reason and row.reason.id != "compare.no-number"
+    ]
+    assert unknown == []
+
+
+def test_the_metric_twin_has_the_answer_of_s1() -> None:
+    first = {one.check: one for one in review(DEMO, "S1", LIBRARY, on=ON).findings}
+    twin = {
+        one.check: one
+        for one in reversed(review(DEMO, "N1", LIBRARY, on=ON).findings)
+        if not any(value.rule_set == "eu-en-1808" for value in one.rules)
+    }
+    assert first["tipping"].demand == twin["tipping"].demand
+    assert first["tipping"].capacity == twin["tipping"].capacity
