@@ -54,7 +54,7 @@ check: setup  ## Run the checks that need no test run: style, types, imports
 
 .PHONY: bench
 bench: setup  ## Measure how long the main jobs take
-	$(BIN)/python benchmarks/run.py
+	$(BIN)/python -m benchmarks.run
 
 .PHONY: lock
 lock: setup  ## Lock the packages anew (UPGRADE=--upgrade takes newer ones)

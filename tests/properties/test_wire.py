@@ -20,7 +20,7 @@ from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Site
 from backspan.core.wire import canonical, configuration_code, from_data, report_number, to_data
 from backspan.core.wire.hints import fields_of, optional, record_class, repeated
-from backspan.exchange.parse import parse_project
+from backspan.exchange.parse import Problem, ProjectError, parse_project
 from tests.unit.exchange.sample import SAMPLE
 
 FINITE = st.floats(allow_nan=False, allow_infinity=False)
@@ -200,3 +200,27 @@ def test_a_moved_beam_or_another_count_always_shows(station: float, pieces: int)
     point["station"], group["count"]["value"] = station, pieces
     changed = configuration_code(sample, from_data(Drop, data))
     assert (changed == configuration_code(sample, sample.drops[0])) is same
+
+
+@st.composite
+def damaged_samples(draw: st.DrawFn) -> str:
+    """The sample with a piece of it replaced by something else, or cut off."""
+    start = draw(st.integers(0, len(SAMPLE)))
+    end = start + draw(st.integers(0, 20))
+    signs = st.sampled_from([*"{}[]:-'\"&*!#|>?,~@`\t\n\r\u2028\u00e91", "<<: ", "---\n", "null"])
+    return SAMPLE[:start] + "".join(draw(st.lists(signs, max_size=3))) + SAMPLE[end:]
+
+
+def problems_of(text: str) -> tuple[Problem, ...]:
+    try:
+        parse_project(text, "roof.yaml")
+    except ProjectError as error:
+        return error.problems
+    return ()
+
+
+@settings(max_examples=200)
+@given(text=damaged_samples())
+def test_a_damaged_file_is_read_or_refused_with_places_in_it(text: str) -> None:
+    lines = len(text.splitlines()) + 1
+    assert all(1 <= problem.line <= lines for problem in problems_of(text))

@@ -4,17 +4,14 @@ from __future__ import annotations
 
 import contextlib
 import os
-import secrets
 from collections.abc import Callable
 from dataclasses import dataclass
-from importlib import resources
 from pathlib import Path
 from typing import TypeVar
 
 from backspan.core.errors import BackspanError
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.project import Project
-from backspan.core.rules.loader import load as load_rule_set
 from backspan.core.rules.selected import RuleLibrary
 
 T = TypeVar("T")
@@ -28,9 +25,6 @@ class FileError(BackspanError, OSError):
         self.found = found
         self.expected = expected
         super().__init__(f"{path}: {found}; expected {expected}")
-
-    def __str__(self) -> str:
-        return f"{self.path}: {self.found}; expected {self.expected}"
 
 
 def load(path: Path | str) -> Project:
@@ -59,6 +53,10 @@ def load_rule_library() -> RuleLibrary:
 
     Raises RuleError where one of them is not as it must be.
     """
+    from importlib import resources
+
+    from backspan.core.rules.loader import load as load_rule_set
+
     folders = sorted(
         (folder for folder in resources.files("backspan.rulesets").iterdir() if folder.is_dir()),
         key=lambda folder: folder.name,
@@ -87,7 +85,7 @@ def write_bytes(path: Path, content: bytes) -> None:
 
     Raises FileError, and leaves what was there, where it cannot be written.
     """
-    part = path.parent / f".{secrets.token_hex(8)}.part"
+    part = path.parent / f".{_token()}.part"
     try:
         with part.open("xb") as file:
             file.write(content)
@@ -115,7 +113,7 @@ class OutputFolder:
     def __post_init__(self) -> None:
         try:
             self.path.mkdir(parents=True, exist_ok=True)
-            trial = self.path / f".{secrets.token_hex(4)}.trial"
+            trial = self.path / f".{_token()}.trial"
             trial.write_bytes(b"")
             trial.unlink()
         except OSError as error:
@@ -157,6 +155,11 @@ def _content(path: Path) -> bytes:
     except (OSError, ValueError) as error:
         raise FileError(path, found=_reason(error), expected=expected) from error
     raise FileError(path, found=found, expected=expected)
+
+
+def _token() -> str:
+    """A name that nothing else has."""
+    return os.urandom(8).hex()
 
 
 def _discard(part: Path) -> None:

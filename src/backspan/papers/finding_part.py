@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.findings import Finding, InputUsed, Review, Verdict
+from backspan.core.findings import Finding, InputUsed, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.quantities import LENGTH, Style, display
 from backspan.core.words import say, say_check, say_input, say_margin, say_verdict, shown
+from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 from backspan.core.worked.typeset import typst_line
-from backspan.papers.wording import citation, percent
+from backspan.papers.wording import NOT_STATED, ORDER, citation, percent
 
-ORDER = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+# A unit such as m/s2 at the end of a number in markup.
+_SQUARED = re.compile(r'(?<=\d )((?:[a-z]+/)?(?:mm?|s|ft|in))2(?=")')
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +49,10 @@ class FindingWriter:
                 if finding.verdict is verdict:
                     written = self._finding(finding)
                     merged.setdefault(repr(written), ([], written))[0].append(finding.subject)
-        return [{"subject": ", ".join(names), **data} for names, data in merged.values()]
+        return [
+            {"number": str(number), "subject": ", ".join(dict.fromkeys(names)), **data}
+            for number, (names, data) in enumerate(merged.values(), 1)
+        ]
 
     def not_applicable(self) -> list[dict[str, str]]:
         """Checks that had nothing to judge, with the reason; equal reasons are printed once."""
@@ -75,8 +81,8 @@ class FindingWriter:
             row["support"] = str(other.kind)
         if beam is not None:
             row["support"] = f"counterweighted beam {beam.beam}"
-            row["reach"] = "not stated" if beam.reach is None else self._length(beam.reach.value)
-            taped = "not stated" if beam.backspan is None else self._length(beam.backspan.value)
+            row["reach"] = NOT_STATED if beam.reach is None else self._length(beam.reach.value)
+            taped = NOT_STATED if beam.backspan is None else self._length(beam.backspan.value)
             row["backspan"] = taped if beam.backspan_from == "measured" else "from the stack"
             row["pieces"] = ", ".join(
                 f"{group.count.value} x {group.piece}" for group in beam.stack.groups
@@ -97,12 +103,14 @@ class FindingWriter:
             "capacity": "" if finding.capacity is None else shown(finding.capacity, units),
             "utilisation": percent(finding.utilisation),
             "rules": [citation(rule) for rule in finding.rules],
-            # What the program noted by itself stands in the sentence already.
-            "inputs": [self._input(one) for one in finding.inputs if one.by or one.evidence],
-            "steps": [self._step(step.formula, step) for step in finding.steps],
+            "inputs": [self._input(one) for one in finding.inputs if _is_stated(one, finding)],
+            "steps": [self._step(step) for step in finding.steps],
             "margins": [say_margin(one, units) for one in finding.margins],
             "notes": [say(note, units) for note in finding.notes],
-            "needs": [{"who": str(one.who), "what": say(one.what, units)} for one in finding.needs],
+            "needs": [
+                {"who": _with_article(str(one.who)), "what": say(one.what, units)}
+                for one in finding.needs
+            ],
         }
 
     def _input(self, one: InputUsed) -> dict[str, str]:
@@ -112,7 +120,7 @@ class FindingWriter:
             "name": say_input(one.name),
             "value": f"{stated}{tolerance}",
             "used": "" if used == stated else used,
-            "evidence": "" if one.evidence is None else str(one.evidence),
+            "evidence": NOT_STATED if one.evidence is None else str(one.evidence),
             "by": self._person(one.by),
             "at": one.at or "",
             "document": one.document or "",
@@ -123,11 +131,21 @@ class FindingWriter:
         found = next((one for one in self.project.people if one.id == name), None)
         return name or "" if found is None else found.name
 
-    def _step(self, formula: str, step: Any) -> dict[str, str]:
-        line = worked_line(step, self.formulas[formula], self.units)
+    def _step(self, step: Step) -> dict[str, str]:
+        line = worked_line(step, self.formulas[step.formula], self.units)
         return {
             "title": line.title,
-            "math": typst_line(line),
+            "math": _SQUARED.sub(r"\1²", typst_line(line)),
             "plain": line.plain,
             "source": line.source,
         }
+
+
+def _is_stated(one: InputUsed, finding: Finding) -> bool:
+    """Whether a person stated it; what the program noted by itself stands in the sentence."""
+    wanting = {value for need in finding.needs for _, value in need.what.values}
+    return bool(one.by or one.evidence or one.name in wanting)
+
+
+def _with_article(who: str) -> str:
+    return who if who.startswith("the ") else f"the {who}"

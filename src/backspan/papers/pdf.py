@@ -9,21 +9,18 @@ from importlib import resources
 from importlib.abc import Traversable
 from pathlib import Path
 
-from backspan.core.errors import BackspanError
+from backspan.papers.characters import all_printable, printable
 from backspan.papers.content import PackageContent
+from backspan.papers.errors import PaperError
 
-TEMPLATES = ("package.typ", "parts.typ")
-
-
-class PaperError(BackspanError, RuntimeError):
-    """The typesetter refused the package; says what it said."""
+TEMPLATES = ("package.typ", "cover.typ", "finding.typ", "drop.typ", "parts.typ")
 
 
 def package_pdf(content: PackageContent, *, issued: datetime.date) -> bytes:
     """The package as PDF, dated `issued`; fonts and templates come from the program itself.
 
-    What people typed reaches the typesetter as JSON data, never as markup. Raises PaperError
-    when it cannot be set.
+    What people typed reaches the typesetter as JSON data, never as markup; a character that no
+    font here has is printed as its number. Raises PaperError when the package cannot be set.
     """
     import typst
 
@@ -56,7 +53,7 @@ def _write(folder: Path, content: PackageContent, templates: Traversable) -> Non
     for template in TEMPLATES:
         text = (templates / template).read_text(encoding="utf-8")
         (folder / template).write_text(text, encoding="utf-8")
-    data = json.dumps(content.data, ensure_ascii=False, sort_keys=True)
+    data = json.dumps(all_printable(content.data), ensure_ascii=False, sort_keys=True)
     (folder / "data.json").write_text(data, encoding="utf-8")
     for name, svg in content.drawings.items():
-        (folder / name).write_text(svg, encoding="utf-8")
+        (folder / name).write_text(printable(svg), encoding="utf-8")

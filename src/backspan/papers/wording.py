@@ -5,8 +5,13 @@ from __future__ import annotations
 import datetime
 from math import isclose
 
+from backspan.core.findings import Verdict
 from backspan.core.numbers import EQUAL_WITHIN
 from backspan.core.rules.selected import SelectedValue
+
+#: Findings and drops in print: what needs a person first.
+ORDER = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+NOT_STATED = "not stated"
 
 HUNDRED = 100.0
 MOST_DIGITS = 9

@@ -2,6 +2,7 @@ import itertools
 import time
 
 import pytest
+import yaml
 
 from backspan.exchange.parse.nodes import Limits
 from backspan.exchange.parse.problems import Place, ProjectError
@@ -177,3 +178,15 @@ def test_a_path_is_told_by_ids_where_there_are_any() -> None:
     assert path_text(("drops", 1, "x"), data) == "drops[#2].x"
     assert path_text(("k" * 500,), data) == "k" * 40 + "..."
     assert path_text((), data) == ""
+    assert path_text(("a", 0, "b"), {"a": "x"}) == "a[#1].b"
+
+
+def test_a_parser_that_cannot_say_where_still_gives_our_error(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def lost(*_: object, **__: object) -> None:
+        raise yaml.MarkedYAMLError
+
+    monkeypatch.setattr("yaml.parse", lost)
+    with pytest.raises(ProjectError, match=r"^a\.yaml:1:1\n    found text that is not YAML\n"):
+        read_tree("a: 1", "a.yaml")

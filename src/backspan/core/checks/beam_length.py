@@ -4,7 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import Direction, DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import (
+    Direction,
+    DoesNotApply,
+    Finding,
+    Message,
+    MessageValue,
+    Verdict,
+)
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.beam_as_built import AsBuilt
 from backspan.core.judgement.case import Case
@@ -37,7 +44,11 @@ def judge(case: Case) -> Iterator[Answer]:
         elif case.beam(subject.support.beam).length is None:
             yield DoesNotApply(ID, subject.name, subject.place, Message("na.beam-length"))
         else:
-            yield _backspan_fits(case, subject)
+            found = _backspan_fits(case, subject)
+            # A beam that reaches beyond the line has less inboard than the finding could take.
+            open_tip = subject.support.tip_beyond_line is None and found.verdict is Verdict.PASS
+            reason = Message("na.beam-tip")
+            yield DoesNotApply(ID, found.subject, found.place, reason) if open_tip else found
 
 
 def _stack_fits(case: Case, subject: BeamSubject) -> Finding:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import fields, replace
 from typing import Any, TypeVar, cast
 
 from backspan.core.model.evidence import StatedValue, Statement
@@ -27,14 +27,14 @@ def with_statements(record: T, enclosing: Statement | None = None) -> T:
 
 
 def _filled(value: Any, statement: Statement | None) -> Any:
+    if isinstance(value, str | float | int | Statement | None):
+        return value
     if isinstance(value, StatedValue):
         return value if statement is None else _stated(value, statement)
     if isinstance(value, tuple):
         items = tuple(_filled(item, statement) for item in value)
         unchanged = all(new is old for new, old in zip(items, value, strict=True))
         return value if unchanged else items
-    if not is_dataclass(value) or isinstance(value, type | Statement):
-        return value
     nearest = getattr(value, "values_from", None) or statement
     old = {field.name: getattr(value, field.name) for field in fields(value)}
     new = {name: _filled(content, nearest) for name, content in old.items()}

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import fields, replace
 from typing import Any, TypeVar, cast
 
+from backspan.core.model.evidence import StatedValue
 from backspan.core.model.project import Project
 
 T = TypeVar("T")
@@ -36,14 +37,14 @@ def id_order(identifier: str) -> tuple[tuple[tuple[bool, int, str], ...], str]:
 
 
 def _sorted(value: Any) -> Any:
+    if isinstance(value, str | float | int | StatedValue | None):
+        return value
     if isinstance(value, tuple):
         items = [_sorted(item) for item in value]
         if items and all(hasattr(item, "id") for item in items):
             items.sort(key=lambda item: id_order(item.id))
         unchanged = all(new is old for new, old in zip(items, value, strict=True))
         return value if unchanged else tuple(items)
-    if not is_dataclass(value) or isinstance(value, type):
-        return value
     old = {field.name: getattr(value, field.name) for field in fields(value)}
     new = {name: _sorted(content) for name, content in old.items()}
     changes = {name: content for name, content in new.items() if content is not old[name]}

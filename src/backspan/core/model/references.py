@@ -7,7 +7,7 @@ finding, made by the checks.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass
+from dataclasses import fields
 from typing import Any
 
 from backspan.core.model.identifiers import Identifiers, Path, ReferenceProblem, identifiers
@@ -91,7 +91,7 @@ def _people(value: Any, path: Path, people: Identifiers) -> _Problems:
     if isinstance(value, tuple):
         for index, item in enumerate(value):
             yield from _people(item, (*path, index), people)
-    elif is_dataclass(value):
+    elif not isinstance(value, str | float | int | None):
         for field in fields(value):
             content = getattr(value, field.name)
             if field.name not in _PERSON_FIELDS:

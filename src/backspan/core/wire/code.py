@@ -124,7 +124,7 @@ def _riders(lifelines: tuple[Lifeline, ...]) -> list[int]:
 
 
 def _roof_facts(roof: Roof) -> dict[str, Any]:
-    return {"id": roof.id, "level": _facts(with_statements(roof).level)}
+    return {"id": roof.id, "level": _facts(with_statements(roof.level, roof.values_from))}
 
 
 def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:

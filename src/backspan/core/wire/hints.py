@@ -22,6 +22,7 @@ class FieldHint:
     default: Callable[[], Any]
 
 
+@functools.cache
 def bare(hint: Any) -> Any:
     """`hint` without `Annotated` and without `| None`: what a present value must be."""
     while True:
@@ -50,6 +51,7 @@ def marker(hint: Any, kind: type) -> Any:
         hint = inner
 
 
+@functools.cache
 def optional(hint: Any) -> Any:
     """X of `X | None`; None where `hint` is something else."""
     if typing.get_origin(hint) not in (Union, types.UnionType):
@@ -61,6 +63,7 @@ def optional(hint: Any) -> Any:
             return None
 
 
+@functools.cache
 def repeated(hint: Any) -> Any:
     """X of `tuple[X, ...]`; None where `hint` is something else."""
     match typing.get_origin(hint), typing.get_args(hint):
@@ -70,6 +73,7 @@ def repeated(hint: Any) -> Any:
             return None
 
 
+@functools.cache
 def record_class(hint: Any) -> type[Any] | None:
     """The dataclass a (bare) hint names, or None: `Hoist` and `StatedValue[Length]` both do."""
     origin = typing.get_origin(hint) or hint

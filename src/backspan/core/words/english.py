@@ -70,6 +70,9 @@ SENTENCES: dict[str, str] = {
     "na.counterweighted": "Held by a counterweighted beam.",
     "na.no-rule": "No rule set of the basis has a value {value} ({rule_sets}).",
     "na.beam-length": "The beam's length is not stated, and the backspan was measured.",
+    "na.beam-tip": (
+        "What the beam has beyond the line is not stated; if that is nothing, the backspan fits."
+    ),
     "na.nothing-questioned": "Every value lies where the trade expects it.",
     "na.looked-again": "{input} is unusual; {by} looked again.",
     # what would settle it

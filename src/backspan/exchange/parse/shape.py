@@ -15,8 +15,6 @@ from backspan.core.wire.hints import bare, fields_of, marker, record_class, repe
 def hint_at(hint: Any, path: Path) -> Any:
     """The type of what stands at `path` within something of type `hint`; None if nothing may."""
     for step in path:
-        if hint is None:
-            return None
         inner = bare(hint)
         if record_class(inner) is not None:
             hint = next((one.hint for one in fields_of(inner) if one.name == step), None)

@@ -1,0 +1,169 @@
+"""Measure how long the main jobs take, each beside its aim: `make bench`.
+
+Medians of several runs. Absolute times depend on the machine; the ratio to the frame solvers is
+taken in the same run, so it holds when the machine's speed drifts. Nothing here is a test: no
+time makes it fail, only a benchmark that cannot run.
+"""
+
+from __future__ import annotations
+
+import datetime
+import os
+import platform
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from backspan.core.mechanics.tipping import required_moment
+from backspan.core.model.project import Project
+from backspan.core.review import review, review_findings
+from backspan.core.review.report import formula_descriptions
+from backspan.core.review.run import case_of
+from backspan.core.rules.selected import RuleLibrary
+from backspan.drawings import drop_section, envelope_picture, roof_plan, to_svg
+from backspan.exchange.files import load, load_rule_library
+from backspan.papers import Drawings, package_content, package_pdf
+from benchmarks.frame_solvers import anastruct_beam, pynite_beam
+
+ROOT = Path(__file__).resolve().parent.parent
+DEMO = ROOT / "examples" / "demo" / "site.yaml"
+ON = datetime.date(2026, 11, 25)
+DROP = "S1"
+
+
+@dataclass(frozen=True)
+class Row:
+    """One measured figure, in seconds, beside its aim in words."""
+
+    what: str
+    median: float
+    aim: str
+
+
+def median_of(work: Callable[[], object], *, runs: int, each: int = 1) -> float:
+    """Median seconds of one call, over `runs` timings of `each` calls after one warm-up."""
+    work()
+    timings = []
+    for _ in range(runs):
+        start = time.perf_counter()
+        for _ in range(each):
+            work()
+        timings.append((time.perf_counter() - start) / each)
+    return statistics.median(timings)
+
+
+def process(*arguments: str, status: int) -> Callable[[], object]:
+    """A run of the command as a whole process; another exit status is an error."""
+
+    def work() -> None:
+        done = subprocess.run(
+            [sys.executable, "-m", "backspan.cli", *arguments],
+            capture_output=True,
+            check=False,
+            cwd=ROOT,
+        )
+        if done.returncode != status:
+            raise RuntimeError(f"backspan {' '.join(arguments)} ended with {done.returncode}")
+
+    return work
+
+
+def formulas() -> list[Row]:
+    """A formula with its record against the frame solvers, all in one run."""
+    recorded = median_of(
+        lambda: required_moment(factor=4.0, load=4448.0, reach=1.2), runs=15, each=20_000
+    )
+    solvers = {"anastruct": anastruct_beam(), "PyNite": pynite_beam()}
+    times = {name: median_of(work, runs=9, each=5) for name, work in solvers.items()}
+    fastest = min(times.values())
+    rows = [Row("formula with its record", recorded, "at most 5 us")]
+    rows += [Row(f"overhanging beam, {name}", took, "") for name, took in times.items()]
+    ratio = fastest / recorded
+    rows.append(Row(f"fastest solver over formula: {ratio:,.0f} x", 0.0, "at least 100 x"))
+    return rows
+
+
+def reviews(project: Project, library: RuleLibrary) -> list[Row]:
+    """Findings of one drop, and with margins, comparison and envelope."""
+    case = case_of(project, DROP, library, on=ON)
+    return [
+        Row(
+            "findings of one drop, with margins",
+            median_of(lambda: review_findings(case), runs=15, each=20),
+            "under 5 ms",
+        ),
+        Row(
+            "with rule comparison and envelope",
+            median_of(lambda: review(project, DROP, library, on=ON), runs=15, each=10),
+            "under 50 ms",
+        ),
+    ]
+
+
+def package(project: Project, library: RuleLibrary) -> list[Row]:
+    """The calculation package of one drop, drawings included, warm."""
+    descriptions = formula_descriptions()
+    done = review(project, DROP, library, on=ON)
+
+    def work() -> bytes:
+        drawings = Drawings(
+            plans=(to_svg(roof_plan(project, {DROP: done}, "MAIN")),),
+            sections={DROP: to_svg(drop_section(project, DROP, done))},
+            envelopes={
+                DROP: tuple(to_svg(envelope_picture(one, project.units)) for one in done.envelopes)
+            },
+        )
+        content = package_content(project, [done], drawings, formulas=descriptions)
+        return package_pdf(content, issued=ON)
+
+    return [Row("package of one drop, with its drawings", median_of(work, runs=7), "under 0.3 s")]
+
+
+def processes() -> list[Row]:
+    """Whole processes, as a person waits for them."""
+    with tempfile.TemporaryDirectory() as folder:
+        out = str(Path(folder) / "out")
+        return [
+            Row("backspan --help", median_of(process("--help", status=0), runs=7), "under 0.4 s"),
+            Row(
+                "review of the demo, without papers",
+                median_of(process("review", str(DEMO), status=10), runs=7),
+                "under 1 s",
+            ),
+            Row(
+                "review of the demo, with papers and drawings",
+                median_of(process("review", str(DEMO), "--out", out, status=10), runs=3),
+                "",
+            ),
+        ]
+
+
+def shown(seconds: float) -> str:
+    """A time in the unit that suits it."""
+    if seconds == 0.0:
+        return ""
+    for unit, factor in (("us", 1e6), ("ms", 1e3)):
+        if seconds * factor < 1000:
+            return f"{seconds * factor:.3g} {unit}"
+    return f"{seconds:.3g} s"
+
+
+def main() -> None:
+    """Print the table."""
+    project, library = load(DEMO), load_rule_library()
+    print(
+        f"{datetime.datetime.now(tz=datetime.UTC):%Y-%m-%d}, Python {platform.python_version()},"
+        f" {platform.system()} {platform.machine()}, {os.cpu_count()} cores"
+    )
+    for rows in (formulas(), reviews(project, library), package(project, library), processes()):
+        for row in rows:
+            print(f"{row.what:48} {shown(row.median):>10}   {row.aim}")
+
+
+if __name__ == "__main__":
+    main()

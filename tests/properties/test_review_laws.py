@@ -1,0 +1,320 @@
+"""Laws of a review: units, order, tolerance and what is known decide nothing they should not."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import fields, is_dataclass, replace
+from typing import Any
+
+import pytest
+from hypothesis import assume, given, settings
+from hypothesis import strategies as st
+
+from backspan.core.checks import CHECKS
+from backspan.core.findings import Direction, Finding, InputUsed, Verdict
+from backspan.core.judgement.case import Place
+from backspan.core.model.basis import Basis
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.order import ordered
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Fastening, OtherSupport, OtherSupportKind
+from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
+from backspan.core.review import review
+from backspan.core.review.run import roll_up
+from tests.properties.rig_strategies import (
+    COUNT,
+    CREDITED,
+    RANK,
+    all_findings,
+    is_stacked,
+    rigs,
+    tipping,
+)
+from tests.unit.core.rigs import (
+    ARM,
+    BEAM,
+    EN,
+    HOIST,
+    LEFT,
+    LIBRARY,
+    NEW_ZEALAND,
+    ON,
+    OSHA,
+    PIECE,
+    QUEBEC,
+    RIG,
+    STACK,
+    STAGE,
+    at,
+    count,
+    length,
+    mass,
+    on_basis,
+    put,
+)
+
+FEW = settings(max_examples=30)
+HARMFUL = {check.id: check.harmful for check in CHECKS}
+
+#: One value in two spellings, exactly equal: a pound is 0.45359237 kg, an inch 25.4 mm.
+SPELLINGS: dict[Dimension, tuple[Callable[[int], str], Callable[[int], str]]] = {
+    LENGTH: (lambda n: f"{n} in", lambda n: f"{254 * n / 10:g} mm"),
+    MASS: (
+        lambda n: f"{n} lb",
+        lambda n: f"{n * 45_359_237 // 10**8}.{n * 45_359_237 % 10**8:08d} kg",
+    ),
+    FORCE: (
+        lambda n: f"{n} lb",
+        lambda n: f"{n * 45_359_237 // 10**8}.{n * 45_359_237 % 10**8:08d} kg",
+    ),
+}
+WRITTEN: tuple[tuple[Place, Dimension, int, int], ...] = (
+    ((*ARM, "reach"), LENGTH, 6, 60),
+    ((*ARM, "tip_beyond_line"), LENGTH, 0, 12),
+    ((*STACK, "tail_gap"), LENGTH, 0, 24),
+    ((*BEAM, "length"), LENGTH, 150, 260),
+    ((*BEAM, "mass"), MASS, 60, 400),
+    ((*PIECE, "mass"), MASS, 20, 110),
+    ((*PIECE, "length_on_beam"), LENGTH, 1, 6),
+    ((*HOIST, "rated_load"), FORCE, 500, 1500),
+    ((*HOIST, "stall_load"), FORCE, 600, 4500),
+    ((*STAGE, "dead_mass"), MASS, 300, 1200),
+)
+
+
+def of(project: Project) -> Any:
+    """The review of the project's one drop."""
+    return review(project, "D", LIBRARY, on=ON)
+
+
+def without_text(record: Any) -> Any:
+    """A record without what its values were written as."""
+    if isinstance(record, StatedValue):
+        return replace(record, text="")
+    if isinstance(record, tuple):
+        return tuple(without_text(one) for one in record)
+    if is_dataclass(record) and not isinstance(record, type):
+        changes = {one.name: without_text(getattr(record, one.name)) for one in fields(record)}
+        return replace(record, **changes)
+    return record
+
+
+@given(rigs(), st.data())
+@FEW
+def test_units_change_neither_answer_nor_configuration(rig: Project, data: st.DataObject) -> None:
+    one = other = rig
+    for place, dimension, low, high in WRITTEN:
+        number = data.draw(st.integers(low, high))
+        us, metric = (spell(number) for spell in SPELLINGS[dimension])
+        stated = at(rig, place)
+        one = put(one, place, replace(stated, value=parse(us, dimension), text=us))
+        other = put(other, place, replace(stated, value=parse(metric, dimension), text=metric))
+    assert without_text(one) == without_text(other)
+    assert of(one) == of(other)
+
+
+@given(rigs(), st.data())
+@FEW
+def test_the_order_of_named_lists_changes_nothing(rig: Project, data: st.DataObject) -> None:
+    def shuffled(items: tuple[Any, ...]) -> tuple[Any, ...]:
+        return tuple(data.draw(st.permutations(items)))
+
+    mixed = rig
+    for place in (("people",), ("kit", "pieces"), (*RIG, "suspension_points")):
+        mixed = put(mixed, place, shuffled(at(rig, place)))
+    extra = put(mixed.kit.hoists[0], ("id",), "H2")
+    two, swapped = (*mixed.kit.hoists, extra), (extra, *mixed.kit.hoists)
+    one = put(rig, ("kit", "hoists"), two)
+    other = put(mixed, ("kit", "hoists"), swapped)
+    assert of(ordered(one)) == of(ordered(other))
+
+
+@given(rigs())
+@FEW
+def test_a_tolerance_of_zero_is_no_tolerance(rig: Project) -> None:
+    exact = rig
+    for place in ((*ARM, "reach"), (*HOIST, "rated_load"), (*PIECE, "mass"), (*BEAM, "mass")):
+        exact = put(exact, (*place, "tolerance"), 0.0)
+    exact = put(exact, (*COUNT, "tolerance"), 0)
+    for key, found in all_findings(exact).items():
+        plain = all_findings(rig)[key]
+        assert (found.verdict, found.utilisation, found.margins, found.notes) == (
+            plain.verdict,
+            plain.utilisation,
+            plain.margins,
+            plain.notes,
+        )
+
+
+VAGUE: tuple[tuple[Place, float], ...] = (
+    ((*ARM, "reach"), 0.3),
+    ((*ARM, "backspan"), 0.6),
+    ((*ARM, "tip_beyond_line"), 0.3),
+    ((*STACK, "tail_gap"), 0.3),
+    ((*BEAM, "length"), 0.6),
+    ((*BEAM, "mass"), 20.0),
+    ((*PIECE, "mass"), 5.0),
+    ((*PIECE, "length_on_beam"), 0.05),
+    ((*HOIST, "rated_load"), 900.0),
+    ((*HOIST, "stall_load"), 900.0),
+    ((*STAGE, "dead_mass"), 50.0),
+)
+
+
+@pytest.mark.parametrize(("place", "most"), VAGUE, ids=[str(place[-1]) for place, _ in VAGUE])
+@given(rigs(), st.floats(0.0, 1.0), st.floats(0.0, 1.0))
+@settings(max_examples=15)
+def test_a_larger_tolerance_never_improves(
+    place: Place, most: float, rig: Project, one: float, other: float
+) -> None:
+    assume(at(rig, place) is not None)
+    assume(place != (*PIECE, "mass") or not is_stacked(rig) or single_group(rig))
+    rig = on_basis(rig, *rig.basis.tipping, QUEBEC)
+    small, large = sorted((one * most, other * most))
+    narrow = all_findings(put(rig, (*place, "tolerance"), small))
+    wide = all_findings(put(rig, (*place, "tolerance"), large))
+    for key in narrow.keys() & wide.keys():
+        assert RANK[wide[key].verdict] <= RANK[narrow[key].verdict], key
+
+
+def single_group(project: Project) -> bool:
+    """Whether one kind of piece is stacked: the mass of one of two kinds moves the centroid."""
+    return len(at(project, (*STACK, "groups"))) == 1
+
+
+def removed(project: Project, used: InputUsed) -> Project:
+    """The project without an input: not stated, or, where it must be, stated by nobody."""
+    place = used.place
+    if used.name in {"label_state"}:
+        return put(project, place[:-1], None)
+    if used.name == "support":
+        return put(project, place, None)
+    if used.name in {"stage", "from_points"}:
+        return put(project, (*RIG, "stages"), ())
+    if used.name == "piece_kind":
+        return put(project, (*STACK, "groups"), ())
+    stated = at(project, place)
+    assert isinstance(stated, StatedValue)
+    if place[-1] in {"rated_load", "count"} or (
+        place[:2] == ("kit", "pieces") and place[-1] == "mass"
+    ):
+        return put(project, place, replace(stated, evidence=None))
+    return put(project, place, None)
+
+
+@given(rigs())
+@FEW
+def test_a_pass_does_not_survive_the_loss_of_an_input_it_lists(rig: Project) -> None:
+    """Removing an input listed in a passing finding never leaves that finding a pass."""
+    rig = on_basis(rig, OSHA, QUEBEC, *rig.basis.tipping)
+    for key, found in all_findings(rig).items():
+        if found.verdict is not Verdict.PASS or not found.subject.endswith("/L"):
+            continue
+        for used in found.inputs:
+            after = all_findings(removed(rig, used))
+            left = [one for other, one in after.items() if same_question(key, other)]
+            assert not [one for one in left if one.verdict is Verdict.PASS], (key, used.name)
+
+
+def same_question(one: tuple[Any, ...], other: tuple[Any, ...]) -> bool:
+    """Whether two findings are of one check on one subject, about one rule."""
+    check, subject, _, topic, rules = one
+    return (check, subject, rules) == (other[0], other[1], other[4]) and (
+        topic == other[3] or check == "tipping"
+    )
+
+
+@given(rigs(), st.floats(0.0, 0.4))
+@settings(max_examples=40)
+def test_every_declared_direction_is_the_harmful_one(rig: Project, share: float) -> None:
+    """Moving an input of any finding its harmful way never improves that finding."""
+    rig = on_basis(rig, OSHA, QUEBEC, *rig.basis.tipping)
+    for key, found in all_findings(rig).items():
+        directions = HARMFUL[found.check]
+        for used in found.inputs:
+            if used.name not in directions or not single_group(rig):
+                continue
+            worse = harmed(rig, used, directions[used.name], share)
+            if worse is None:
+                continue
+            after = all_findings(worse).get(key)
+            assert after is None or RANK[after.verdict] <= RANK[found.verdict], (key, used.name)
+
+
+def harmed(project: Project, used: InputUsed, direction: Direction, share: float) -> Project | None:
+    """The project with an input moved a share of itself, or a piece, its harmful way."""
+    stated = at(project, used.place)
+    sign = 1 if direction is Direction.MORE else -1
+    if isinstance(stated.value, int):
+        return put(project, used.place, replace(stated, value=max(1, stated.value + sign)))
+    return put(project, used.place, replace(stated, value=stated.value * (1 + sign * share)))
+
+
+@given(rigs())
+@FEW
+def test_a_stricter_basis_never_improves(rig: Project) -> None:
+    alone = of(rig).verdict
+    for more in (OSHA, NEW_ZEALAND, EN, CREDITED, QUEBEC):
+        both = replace(rig, basis=Basis((*rig.basis.tipping, more)))
+        assert RANK[of(both).verdict] <= RANK[alone]
+
+
+ABSENT: tuple[tuple[Place, Any], ...] = (
+    (RIG, None),
+    ((*RIG, "suspension_points"), ()),
+    ((*RIG, "stages"), ()),
+    (ARM, None),
+    ((*LEFT, "other_support"), OtherSupport(OtherSupportKind.CORNICE_HOOK)),
+    ((*ARM, "reach"), None),
+    ((*ARM, "backspan"), None),
+    ((*ARM, "tip_beyond_line"), None),
+    ((*STACK, "groups"), ()),
+    ((*COUNT,), count(0)),
+    ((*COUNT,), count(400, tolerance=500)),
+    ((*STACK, "tail_gap"), None),
+    ((*STACK, "tail_gap"), length("40 ft")),
+    ((*STACK, "fastening"), StatedValue(Fastening.RESTING, evidence=Evidence.TOLD)),
+    ((*BEAM, "length"), None),
+    ((*BEAM, "length"), length("1/16 in")),
+    ((*BEAM, "mass"), None),
+    ((*BEAM, "label"), None),
+    ((*BEAM, "label"), BeamLabel(LabelState.READABLE)),
+    ((*PIECE, "kind"), PieceKind.WATER),
+    ((*PIECE, "mass"), mass("55 lb", tolerance="60 lb")),
+    ((*PIECE, "mass"), mass("55 lb", tolerance="55 lb")),
+    ((*PIECE, "length_on_beam"), None),
+    ((*HOIST, "stall_load"), None),
+    ((*HOIST, "limiter_trip"), None),
+    ((*HOIST, "rated_load", "tolerance"), parse("2000 lb", FORCE)),
+    ((*STAGE, "dead_mass"), None),
+)
+
+
+@given(rigs(), st.lists(st.sampled_from(ABSENT), min_size=1, max_size=4))
+@settings(max_examples=120)
+def test_whatever_is_missing_or_impossible_there_is_an_answer(
+    rig: Project, changes: list[tuple[Place, Any]]
+) -> None:
+    for place, value in changes:
+        try:
+            rig = put(rig, place, value)
+        except (AttributeError, LookupError, TypeError, ZeroDivisionError):
+            continue  # an earlier change took away what this one would change
+    made = of(rig)
+    assert made.verdict is roll_up(made.findings)
+    heard = {one.check for one in made.findings} | {one.check for one in made.not_applicable}
+    assert heard == {check.id for check in CHECKS}
+    for one in made.findings:
+        assert isinstance(one, Finding)
+        assert one.needs or one.verdict in {Verdict.PASS, Verdict.FAIL}
+
+
+@given(rigs())
+@FEW
+def test_a_review_passes_only_where_every_finding_does(rig: Project) -> None:
+    made = of(rig)
+    passed = all(one.verdict is Verdict.PASS for one in made.findings)
+    assert (made.verdict is Verdict.PASS) is passed
+    if not passed:
+        assert tipping(rig) in made.findings
