@@ -30,7 +30,7 @@ commands, not the page. Values are typed with their unit: `4ft`, `11ft6in`, `66.
 | 2 | the input or the command cannot be used as it is |
 | 70 | something is wrong with the program: no answer was given |
 
-A script may act on 0 alone as a pass. An answer supports the judgement of a qualified or licensed
+No other status than 0 is a pass. An answer supports the judgement of a qualified or licensed
 person; local codes come first.
 
 Set `NO_COLOR` for text without colour, `BACKSPAN_TRACEBACK=1` to see where an internal error came

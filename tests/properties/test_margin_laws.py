@@ -59,7 +59,7 @@ def test_more_reach(rig: Project) -> None:
 
 
 def beam_changes_sides(before: Project, after: Project) -> bool:
-    """Whether the beam's weight is counted in one of two rigs only, where it did harm and stops to."""
+    """Whether the beam's own weight did harm before and is not looked at after."""
     return beam_may_harm(before) and not beam_may_harm(after)
 
 
@@ -110,10 +110,10 @@ def test_pieces_spare(rig: Project) -> None:
 
 
 @given(rigs(texts=NUMBERED, stacked=True))
-@SOME
+@settings(max_examples=15)
 def test_where_no_number_of_pieces_is_enough_none_is(rig: Project) -> None:
     assume(told(rig, "no-number-of-pieces"))
-    for number in (0, 1, 5, 10, 20, 40, 80):
+    for number in (0, 5, 15, 40):
         filled = put(rig, COUNT, count(number))
         if stack_fits(filled):
             assert not stands(filled)

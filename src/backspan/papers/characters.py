@@ -71,4 +71,3 @@ def all_printable(data: Any) -> Any:
             return {key: all_printable(one) for key, one in data.items()}
         case _:
             return data
-

@@ -143,8 +143,10 @@ class FindingWriter:
 
 def _is_stated(one: InputUsed, finding: Finding) -> bool:
     """Whether a person stated it; what the program noted by itself stands in the sentence."""
-    wanting = {value for need in finding.needs for _, value in need.what.values}
-    return bool(one.by or one.evidence or one.name in wanting)
+    wanting = [need.what for need in finding.needs if need.what.id == "need.evidence"]
+    return bool(
+        one.by or one.evidence or any(("input", one.name) in what.values for what in wanting)
+    )
 
 
 def _with_article(who: str) -> str:

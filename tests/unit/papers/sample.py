@@ -17,8 +17,8 @@ from backspan.papers import Drawings, PackageContent, package_content
 ROOT = Path(__file__).resolve().parents[3]
 ON = datetime.date(2026, 11, 25)
 PICTURE = (
-    '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20">'
-    '<rect width="40" height="20" fill="none" stroke="black"/></svg>'
+    '<svg xmlns="http://www.w3.org/2000/svg" width="420mm" height="297mm" viewBox="0 0 420 297">'
+    '<rect width="420" height="297" fill="none" stroke="black"/></svg>'
 )
 
 

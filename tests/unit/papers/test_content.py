@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from backspan.papers import Drawings, PaperError, package_content
 from backspan.papers.wording import long_date, percent
 from tests.unit.papers.sample import ON, content, demo, reviews
 
@@ -55,6 +58,72 @@ def test_a_rule_set_added_for_one_drop_names_it() -> None:
         "eu-en-1808": "N1",
         "uk-bs-5974": "S5",
     }
+
+
+def test_every_rule_value_cited_stands_once_in_the_list_with_its_source() -> None:
+    data = content(demo(), ["S1", "N1", "W1"]).data
+    cited = {
+        (rule["rule_set"], rule["description"])
+        for part in data["drops"]
+        for finding in part["findings"]
+        for rule in finding["rules"]
+    }
+    listed = [(row["rule_set"], row["description"]) for row in data["sources"]]
+
+    assert sorted(listed) == sorted(cited)
+    assert all(row["source"] for row in data["sources"])
+
+
+def test_the_cover_names_the_configuration_of_each_drop_by_roof() -> None:
+    names = ["S1", "T1"]
+    codes = {one.drop: one.configuration for one in reviews(demo(), names)}
+
+    assert content(demo(), names).data["cover"]["roofs"] == [
+        {"roof": "main roof", "drops": [{"drop": "S1", "configuration": codes["S1"]}]},
+        {
+            "roof": "terrace, setback at the fifth floor",
+            "drops": [{"drop": "T1", "configuration": codes["T1"]}],
+        },
+    ]
+
+
+def test_what_a_finding_needs_names_who_must_supply_it() -> None:
+    (part,) = content(demo(), ["T1"]).data["drops"]
+
+    needs = {need["who"] for finding in part["findings"] for need in finding["needs"]}
+
+    assert needs == {"the person who measures on the roof"}
+
+
+def test_a_value_without_evidence_is_shown_as_such_where_evidence_is_asked() -> None:
+    project = demo()
+    hoists = tuple(
+        replace(one, rated_load=replace(one.rated_load, evidence=None, by=None))
+        for one in project.kit.hoists
+    )
+    project = replace(project, kit=replace(project.kit, hoists=hoists))
+
+    (part,) = content(project, ["S1"]).data["drops"]
+
+    tipping = next(one for one in part["findings"] if one["title"].startswith("Counterweight ag"))
+    shown = [one for one in tipping["inputs"] if one["name"] == "rated load of the hoist"]
+    assert tipping["verdict"] == "missing"
+    assert [(one["value"], one["evidence"]) for one in shown] == [("1,000 lb", "not stated")]
+
+
+def test_no_id_a_person_typed_becomes_part_of_a_file_name() -> None:
+    project = demo()
+    drop = next(one for one in project.drops if one.id == "S1")
+    project = replace(project, drops=(replace(drop, id="../S/1"),))
+
+    files = content(project, ["../S/1"]).drawings
+
+    assert sorted(files) == ["drawing-1.svg", "drawing-2.svg", "drawing-3.svg"]
+
+
+def test_a_drawing_without_a_size_is_refused() -> None:
+    with pytest.raises(PaperError, match="Roof plan: the drawing does not say its size"):
+        package_content(demo(), [], Drawings(plans=("<svg/>",)), formulas={})
 
 
 def test_a_confirmed_value_says_who_confirmed_it() -> None:

@@ -8,16 +8,22 @@ from dataclasses import replace
 import pypdfium2
 import pytest
 
-from backspan.core.words import shown
+from backspan.core.quantities import Style
+from backspan.core.words import english, shown
 from backspan.papers import PackageContent, PaperError, package_pdf
 from tests.unit.papers.sample import ON, content, demo, reviews
 
 
+def pages_of(pdf: bytes) -> list[str]:
+    """The text of each page of a PDF, white space folded."""
+    document = pypdfium2.PdfDocument(pdf)
+    texts = (page.get_textpage().get_text_range() for page in document)
+    return [re.sub(r"\s+", " ", text) for text in texts]
+
+
 def text_of(pdf: bytes) -> str:
     """All text of a PDF, white space folded."""
-    document = pypdfium2.PdfDocument(pdf)
-    pages = [page.get_textpage().get_text_range() for page in document]
-    return re.sub(r"\s+", " ", " ".join(pages))
+    return " ".join(pages_of(pdf))
 
 
 def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
@@ -35,6 +41,54 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
     assert re.search(r"page 1 of \d+", text)
 
 
+def test_every_page_names_site_configuration_page_and_caution() -> None:
+    pages = pages_of(package_pdf(content(demo(), ["W1"]), issued=ON))
+    (review,) = reviews(demo(), ["W1"])
+
+    for number, page in enumerate(pages, 1):
+        assert "Harrier Court" in page
+        assert f"page {number} of {len(pages)}" in page
+        assert english.ONE_LINE_CAUTION in page
+    of_drop = [page for page in pages if f"Drop W1, configuration {review.configuration}" in page]
+    assert len(of_drop) == len(pages) - 5  # two of the cover, summary, rule values, roof plan
+
+
+def test_a_drawing_lies_on_a_page_of_its_own_size() -> None:
+    document = pypdfium2.PdfDocument(package_pdf(content(demo(), ["T2"]), issued=ON))
+
+    points_per_millimetre = 72 / 25.4
+    sizes = {
+        tuple(round(one / points_per_millimetre) for one in page.get_size()) for page in document
+    }
+
+    assert sizes == {(216, 279), (420, 297)}  # US letter by ANSI/ASME Y14.1, and the drawing's A3
+
+
+def test_a_metric_project_is_set_on_a4() -> None:
+    project = replace(demo(), units=Style.METRIC)
+
+    document = pypdfium2.PdfDocument(package_pdf(content(project, ["S1"]), issued=ON))
+
+    assert [round(one * 25.4 / 72) for one in document[0].get_size()] == [210, 297]  # ISO 216
+
+
+def test_no_page_has_text_beyond_its_edges_with_very_long_words() -> None:
+    word = "Unterbeamtengesellschaftshauptbetriebswerkbauamtsvorsteher" * 2
+    project = demo()
+    hoists = tuple(
+        replace(one, name=word, rated_load=replace(one.rated_load, document=word))
+        for one in project.kit.hoists
+    )
+    project = replace(project, kit=replace(project.kit, hoists=hoists))
+
+    pdf = pypdfium2.PdfDocument(package_pdf(content(project, ["S1"]), issued=ON))
+
+    for page in pdf:
+        text = page.get_textpage()
+        rights = [text.get_rect(index)[2] for index in range(text.count_rects())]
+        assert max(rights) < page.get_width() - 20  # the margin is 51 points, of a sheet 25
+
+
 def test_the_same_review_gives_the_same_bytes() -> None:
     once = package_pdf(content(demo(), ["T2"]), issued=ON)
 
@@ -42,7 +96,7 @@ def test_the_same_review_gives_the_same_bytes() -> None:
 
 
 def test_what_people_type_is_printed_as_they_typed_it() -> None:
-    typed = "Court #1 *bold* _it_ $x$ @ref <tag> \\ [a] `code`"
+    typed = "Court #1 *bold* _it_ $x$ @ref <tag> \\ [a] `code` // a -- b 'c' \"d\" ... #panic()"
     project = replace(demo(), site=replace(demo().site, name=typed))
 
     assert typed in text_of(package_pdf(content(project, ["T2"]), issued=ON))

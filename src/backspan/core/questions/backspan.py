@@ -10,6 +10,7 @@ from backspan.core.quantities import FORCE, LENGTH, Amount, roof_step
 from backspan.core.questions.counting import at_most_stall
 from backspan.core.questions.imagined import rigged_of
 from backspan.core.questions.judging import (
+    OF_A_TRIAL,
     answer_of,
     factor_line,
     factor_on_load,
@@ -34,13 +35,17 @@ from backspan.core.questions.sought import Trial, plain, trial_of
 
 def _answer(asked: Asked) -> Answer:
     step = roof_step(LENGTH, asked.style)
-    trial = trial_of(asked, lambda backspan: rigged_of(asked, backspan=backspan), first=step)
+    # As long inboard as outboard: there the beam's own weight plays no part.
+    first = asked.needed("reach")
+    trial = trial_of(asked, lambda backspan: rigged_of(asked, backspan=backspan), first=first)
+    if trial.at(first).sums.governing is None:
+        return not_known(asked, trial.at(first), judges=OF_A_TRIAL)
     found = least_that_holds(trial.holds, step=step)
     told = step if found is None else found
     worked = trial.at(told)
     branch, counterweight = worked.sums.governing, worked.sums.built.counterweight
     if branch is None:
-        return not_known(asked, worked)
+        return not_known(asked, worked, judges=OF_A_TRIAL)
     findings = findings_of(worked.case)
     if found is None or not counterweight:
         message = Message("backspan.none", factor_on_load(branch))

@@ -9,6 +9,7 @@ from backspan.core.mechanics.tipping import most_load
 from backspan.core.quantities import FORCE, RATIO, Amount, roof_step
 from backspan.core.questions.imagined import Rigged, rigged_of
 from backspan.core.questions.judging import (
+    OF_A_TRIAL,
     Worked,
     answer_of,
     factor_line,
@@ -47,7 +48,7 @@ def _answer(asked: Asked) -> Answer:
     worked = trial.at(found or step)
     branch = worked.sums.governing
     if branch is None:
-        return not_known(asked, worked, _SUPPLIES)
+        return not_known(asked, worked, _SUPPLIES, OF_A_TRIAL)
     findings = findings_of(worked.case)
     if not found:
         message = Message("hoist.any" if found is None else "hoist.none", factor_on_load(branch))

@@ -31,6 +31,9 @@ from backspan.core.worked.formula import Step
 #: The checks whose subject a question describes.
 JUDGES = (tipping.CHECK, beam_length.CHECK, stall_cap.CHECK, beam_proportion.CHECK)
 
+#: The check that says what is not known while a number of the rig is only a trial.
+OF_A_TRIAL = (tipping.CHECK,)
+
 #: Said of the rig as it stands in a review; where a number is sought, the rig is made up.
 _OF_WHAT_IS_THERE = "note.stall-at-most"
 #: A question has no kit to choose from.
@@ -148,9 +151,14 @@ def answer_of(
     )
 
 
-def not_known(asked: Asked, worked: Worked, supplies: Mapping[str, str] = SUPPLIES) -> Answer:
+def not_known(
+    asked: Asked,
+    worked: Worked,
+    supplies: Mapping[str, str] = SUPPLIES,
+    judges: Sequence[Check] = JUDGES,
+) -> Answer:
     """The answer where the rule has no number, or a load it needs is not given."""
-    findings = findings_of(worked.case)
+    findings = findings_of(worked.case, judges)
     words: tuple[tuple[str, MessageValue], ...] = (("rule_set", worked.rule_set),)
     message = Message("ask.not-known" if worked.values else "ask.no-number", words)
     return answer_of(asked, worked.case, findings, message, (), supplies=supplies)

@@ -10,6 +10,7 @@ from backspan.core.quantities import FORCE, LENGTH, Amount, roof_step
 from backspan.core.questions.counting import at_most_stall
 from backspan.core.questions.imagined import rigged_of
 from backspan.core.questions.judging import (
+    OF_A_TRIAL,
     answer_of,
     factor_line,
     factor_on_load,
@@ -36,13 +37,13 @@ def _answer(asked: Asked) -> Answer:
     step = roof_step(LENGTH, asked.style)
     trial = trial_of(asked, lambda reach: rigged_of(asked, reach=reach), first=step)
     if trial.at(step).sums.governing is None:
-        return not_known(asked, trial.at(step))
+        return not_known(asked, trial.at(step), judges=OF_A_TRIAL)
     found = most_that_holds(trial.holds, step=step)
     told = found or step
     worked = trial.at(told)
     branch = worked.sums.governing
     if branch is None:
-        return not_known(asked, worked)
+        return not_known(asked, worked, judges=OF_A_TRIAL)
     if not found:
         message = Message("reach.any" if found is None else "reach.none", factor_on_load(branch))
         return answer_of(asked, worked.case, findings_of(worked.case), message, ())

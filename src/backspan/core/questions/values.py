@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import zip_longest
 
 from backspan.core.model.evidence import Sign
 from backspan.core.quantities import Amount, QuantityError, parse
@@ -52,8 +53,8 @@ def _pairs(text: str, problems: list[str]) -> Iterator[tuple[str, str]]:
     before = text[: found[0].start()] if found else text
     if before.strip():
         problems.append(f"found {before.strip()!r}, expected name=value, such as reach=4ft")
-    ends = [*(one.start() for one in found[1:]), len(text)]
-    for one, end in zip(found, ends, strict=True):
+    for one, following in zip_longest(found, found[1:]):
+        end = len(text) if following is None else following.start()
         yield one["name"].replace("_", "-").lower(), text[one.end() : end].strip()
 
 

@@ -70,11 +70,13 @@ def test_without_a_length_a_taped_backspan_has_nothing_to_be_held_against() -> N
     )
 
 
-def test_a_tip_that_is_not_stated_is_taken_as_none() -> None:
-    longest = put(
-        put(PROJECT, (*ARM, "tip_beyond_line"), None), (*ARM, "backspan"), length("16 ft")
-    )
-    assert finding(longest, "beam-length").verdict is Verdict.PASS
+def test_without_the_tip_a_backspan_can_be_refused_and_not_passed() -> None:
+    no_tip = put(PROJECT, (*ARM, "tip_beyond_line"), None)
+    assert ("D/L", "na.beam-tip") in reasons(no_tip, "beam-length")
+    longest = put(no_tip, (*ARM, "backspan"), length("16 ft"))
+    assert ("D/L", "na.beam-tip") in reasons(longest, "beam-length")
+    too_long = put(no_tip, (*ARM, "backspan"), length("16 ft 1/16 in"))
+    assert finding(too_long, "beam-length").verdict is Verdict.FAIL
 
 
 def test_more_of_what_takes_room_does_harm() -> None:

@@ -123,6 +123,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "label"), labelled(10, "500 lb")),
     put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
     put(PROJECT, (*BEAM, "length"), None),
+    put(PROJECT, (*ARM, "tip_beyond_line"), None),
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
     put(PROJECT, (*HOIST, "stall_load"), None),
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),

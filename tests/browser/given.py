@@ -1,0 +1,151 @@
+"""What the browser's Python is given, and how it is started: one run of node, no network."""
+
+from __future__ import annotations
+
+import ast
+import json
+import shutil
+import subprocess
+import sys
+from collections.abc import Iterator
+from importlib.metadata import distribution
+from pathlib import Path
+
+from packaging.requirements import Requirement
+
+from backspan.core.wire import canonical, to_data
+from backspan.exchange.files import load
+
+ROOT = Path(__file__).resolve().parents[2]
+BROWSER = ROOT / "tests" / "browser"
+TESTS = ROOT / "tests" / "unit" / "core"
+#: The projects reviewed on both sides, by the name they have here.
+PROJECTS = {
+    "demo": ROOT / "examples" / "demo" / "site.yaml",
+    **{path.stem: path for path in sorted((ROOT / "examples" / "published").glob("*.yaml"))},
+}
+#: Files outside the core that its own tests read or import.
+BESIDE = ("src/backspan/__init__.py", "src/backspan/rulesets", "tests/architecture", "tools")
+OWN = frozenset({"backspan", "tests", "tools"})
+MENDS = "run `npm ci` in tests/browser (or `make test`, which does it)"
+LONGEST_SECONDS = 600
+
+SETTINGS = """\
+[pytest]
+addopts = --import-mode=importlib --strict-markers
+pythonpath = .
+filterwarnings = error
+"""
+
+
+def installed_problem(folder: Path) -> str | None:
+    """Why the browser's Python cannot be started from a folder with a package.json, or None."""
+    wanted = json.loads((folder / "package.json").read_text(encoding="utf-8"))
+    version = wanted["devDependencies"]["pyodide"]
+    installed = folder / "node_modules" / "pyodide" / "package.json"
+    if not installed.is_file():
+        return f"the browser's Python is not installed: {MENDS}"
+    found = json.loads(installed.read_text(encoding="utf-8"))["version"]
+    if found != version:
+        return f"the browser's Python is {found}, expected {version}: {MENDS}"
+    if shutil.which("node") is None:
+        return "found no node on the search path: install Node.js 18 or newer with npm"
+    return None
+
+
+def test_files() -> dict[Path, frozenset[str]]:
+    """Each file of the core's tests with the packages it needs that the browser does not have."""
+    there = sys.stdlib_module_names | OWN | {"pytest"}
+    return {path: frozenset(_imported(path) - there) for path in sorted(TESTS.rglob("test_*.py"))}
+
+
+def tests_with_processes() -> Iterator[str]:
+    """The tests that start a process, which a browser cannot."""
+    for path in sorted(TESTS.rglob("test_*.py")):
+        for node in ast.parse(path.read_text(encoding="utf-8")).body:
+            if isinstance(node, ast.FunctionDef) and _names(node) & {"subprocess"}:
+                yield f"{path.relative_to(ROOT).as_posix()}::{node.name}"
+
+
+def prepare(folder: Path) -> None:
+    """Write into a folder all that the browser's Python is given."""
+    for name in ("reviews.py", "inside.py"):
+        _copy(BROWSER / name, folder / name)
+    _copy(ROOT / "src" / "backspan" / "core", folder / "core" / "backspan" / "core")
+    (folder / "core" / "backspan" / "__init__.py").write_text("", encoding="utf-8")
+    _copy(ROOT / "src" / "backspan" / "rulesets", folder / "rules")
+    for name, path in PROJECTS.items():
+        file = folder / "projects" / f"{name}.json"
+        file.parent.mkdir(exist_ok=True)
+        file.write_bytes(canonical(to_data(load(path))))
+    _copy_tests(folder / "repository")
+    _copy_libraries("pytest", folder / "libraries")
+    leaving_out = json.dumps(list(tests_with_processes()))
+    (folder / "leave_out.json").write_text(leaving_out, encoding="utf-8")
+
+
+def start(given: Path, answers: Path) -> str:
+    """Run all in the browser's Python; what it printed. Raises RuntimeError if it cannot."""
+    done = subprocess.run(
+        ["node", str(BROWSER / "run.mjs"), "inside.py", str(given), str(answers)],
+        cwd=BROWSER,
+        check=False,
+        capture_output=True,
+        text=True,
+        timeout=LONGEST_SECONDS,
+    )
+    if done.returncode != 0:
+        # The runtime's own code is one line of a megabyte; what failed stands after it.
+        lines = [line for line in done.stderr.splitlines() if len(line) < 1000]
+        raise RuntimeError("\n".join(["node ended early:", done.stdout[-3000:], *lines]))
+    return done.stdout
+
+
+def _copy_tests(repository: Path) -> None:
+    for name in ("src/backspan/core", *BESIDE):
+        _copy(ROOT / name, repository / name)
+    for path in TESTS.rglob("*"):
+        if path.is_file() and "__pycache__" not in path.parts and not _lacks(path):
+            _copy(path, repository / path.relative_to(ROOT))
+    (repository / "pytest.ini").write_text(SETTINGS, encoding="utf-8")
+
+
+def _lacks(path: Path) -> bool:
+    return bool(test_files().get(path))
+
+
+def _copy_libraries(name: str, folder: Path) -> None:
+    """Copy a package with all that it needs; each must be plain Python."""
+    found = distribution(name)
+    for file in found.files or ():
+        if file.suffix in {".so", ".pyd"}:
+            raise RuntimeError(f"{name} is not plain Python: {file}")
+        if file.suffix == ".py" and ".." not in file.parts:
+            _copy(Path(str(found.locate_file(file))), folder / file)
+    for line in found.requires or ():
+        needed = Requirement(line)
+        if needed.marker is None or needed.marker.evaluate({"extra": ""}):
+            _copy_libraries(needed.name, folder)
+
+
+def _copy(source: Path, target: Path) -> None:
+    target.parent.mkdir(parents=True, exist_ok=True)
+    if source.is_dir():
+        shutil.copytree(source, target, ignore=shutil.ignore_patterns("__pycache__"))
+    else:
+        shutil.copyfile(source, target)
+
+
+def _imported(path: Path) -> set[str]:
+    """The top names of all that a file imports."""
+    names: set[str] = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            names |= {alias.name.split(".")[0] for alias in node.names}
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            names.add(node.module.split(".")[0])
+    return names
+
+
+def _names(node: ast.AST) -> set[str]:
+    return {one.id for one in ast.walk(node) if isinstance(one, ast.Name)}
