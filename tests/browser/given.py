@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import functools
 import json
 import shutil
 import subprocess
@@ -25,8 +26,14 @@ PROJECTS = {
     **{path.stem: path for path in sorted((ROOT / "examples" / "published").glob("*.yaml"))},
 }
 #: Files outside the core that its own tests read or import.
-BESIDE = ("src/backspan/__init__.py", "src/backspan/rulesets", "tests/architecture", "tools")
-OWN = frozenset({"backspan", "tests", "tools"})
+BESIDE = (
+    "src/backspan/__init__.py",
+    "src/backspan/exchange",
+    "src/backspan/rulesets",
+    "tests/architecture",
+    "tools",
+)
+BROWSER_HAS = sys.stdlib_module_names | {"backspan", "tools", "pytest"}
 MENDS = "run `npm ci` in tests/browser (or `make test`, which does it)"
 LONGEST_SECONDS = 600
 
@@ -53,18 +60,21 @@ def installed_problem(folder: Path) -> str | None:
     return None
 
 
-def test_files() -> dict[Path, frozenset[str]]:
-    """Each file of the core's tests with the packages it needs that the browser does not have."""
-    there = sys.stdlib_module_names | OWN | {"pytest"}
-    return {path: frozenset(_imported(path) - there) for path in sorted(TESTS.rglob("test_*.py"))}
+def needs_of_core_tests() -> dict[str, frozenset[str]]:
+    """Each file of the core's tests, with the packages it needs that the browser does not have."""
+    return {
+        path.relative_to(ROOT).as_posix(): _needs(path) for path in sorted(TESTS.rglob("test_*.py"))
+    }
 
 
-def tests_with_processes() -> Iterator[str]:
-    """The tests that start a process, which a browser cannot."""
-    for path in sorted(TESTS.rglob("test_*.py")):
-        for node in ast.parse(path.read_text(encoding="utf-8")).body:
-            if isinstance(node, ast.FunctionDef) and _names(node) & {"subprocess"}:
-                yield f"{path.relative_to(ROOT).as_posix()}::{node.name}"
+def starting_processes() -> list[str]:
+    """The core's tests that start a process, which a browser cannot."""
+    return [
+        f"{path.relative_to(ROOT).as_posix()}::{node.name}"
+        for path in sorted(TESTS.rglob("test_*.py"))
+        for node in ast.parse(path.read_text(encoding="utf-8")).body
+        if isinstance(node, ast.FunctionDef) and "subprocess" in _names(node)
+    ]
 
 
 def prepare(folder: Path) -> None:
@@ -80,8 +90,8 @@ def prepare(folder: Path) -> None:
         file.write_bytes(canonical(to_data(load(path))))
     _copy_tests(folder / "repository")
     _copy_libraries("pytest", folder / "libraries")
-    leaving_out = json.dumps(list(tests_with_processes()))
-    (folder / "leave_out.json").write_text(leaving_out, encoding="utf-8")
+    leave_out = json.dumps(starting_processes())
+    (folder / "leave_out.json").write_text(leave_out, encoding="utf-8")
 
 
 def start(given: Path, answers: Path) -> str:
@@ -95,23 +105,18 @@ def start(given: Path, answers: Path) -> str:
         timeout=LONGEST_SECONDS,
     )
     if done.returncode != 0:
-        # The runtime's own code is one line of a megabyte; what failed stands after it.
-        lines = [line for line in done.stderr.splitlines() if len(line) < 1000]
-        raise RuntimeError("\n".join(["node ended early:", done.stdout[-3000:], *lines]))
+        raise RuntimeError(f"node ended early:\n{done.stdout[-3000:]}\n{done.stderr[-3000:]}")
     return done.stdout
 
 
 def _copy_tests(repository: Path) -> None:
     for name in ("src/backspan/core", *BESIDE):
         _copy(ROOT / name, repository / name)
-    for path in TESTS.rglob("*"):
-        if path.is_file() and "__pycache__" not in path.parts and not _lacks(path):
-            _copy(path, repository / path.relative_to(ROOT))
+    _copy(TESTS, repository / TESTS.relative_to(ROOT))
+    for name, needs in needs_of_core_tests().items():
+        if needs:
+            (repository / name).unlink()
     (repository / "pytest.ini").write_text(SETTINGS, encoding="utf-8")
-
-
-def _lacks(path: Path) -> bool:
-    return bool(test_files().get(path))
 
 
 def _copy_libraries(name: str, folder: Path) -> None:
@@ -136,15 +141,28 @@ def _copy(source: Path, target: Path) -> None:
         shutil.copyfile(source, target)
 
 
-def _imported(path: Path) -> set[str]:
-    """The top names of all that a file imports."""
-    names: set[str] = set()
+@functools.cache
+def _needs(path: Path) -> frozenset[str]:
+    """The packages a file and the helpers it imports need that the browser does not have."""
+    needs: set[str] = set()
+    for module, name in _imported(path):
+        top = module.split(".")[0]
+        if top == "tests":
+            needs |= _needs(ROOT.joinpath(*module.split(".")).with_suffix(".py"))
+        elif (module, name) == ("backspan.exchange.files", "load"):
+            needs.add("pydantic")  # imported when the first project file is read
+        elif top not in BROWSER_HAS:
+            needs.add(top)
+    return frozenset(needs)
+
+
+def _imported(path: Path) -> Iterator[tuple[str, str]]:
+    """Each module a file imports, with the name that is taken from it."""
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
-            names |= {alias.name.split(".")[0] for alias in node.names}
+            yield from ((alias.name, "") for alias in node.names)
         elif isinstance(node, ast.ImportFrom) and node.module:
-            names.add(node.module.split(".")[0])
-    return names
+            yield from ((node.module, alias.name) for alias in node.names)
 
 
 def _names(node: ast.AST) -> set[str]:

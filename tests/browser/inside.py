@@ -84,8 +84,8 @@ def run_tests() -> dict[str, object]:
 
         counts = Counts()
         arguments = ["-q", "--tb=short", "-p", "no:cacheprovider"]
-        leaving_out = json.loads((GIVEN / "leave_out.json").read_text(encoding="utf-8"))
-        arguments += [f"--deselect={name}" for name in leaving_out]
+        leave_out = json.loads((GIVEN / "leave_out.json").read_text(encoding="utf-8"))
+        arguments += [f"--deselect={name}" for name in leave_out]
         status = int(pytest.main([*arguments, "tests/unit/core"], plugins=[counts]))
     return {"status": status, "passed": counts.passed, "others": counts.others}
 

@@ -15,6 +15,7 @@ from typing import Any
 from backspan.core.findings import Review
 from backspan.core.mechanics import FORMULAS
 from backspan.core.model.project import Project
+from backspan.core.quantities import Dimension
 from backspan.core.review import review
 from backspan.core.review.report import formula_descriptions, report_text, review_data
 from backspan.core.rules.loader import load
@@ -79,6 +80,8 @@ def _has_source(name: str) -> bool:
 def _plain(value: Any) -> Any:
     if isinstance(value, datetime.date):
         return value.isoformat()
+    if isinstance(value, Dimension):
+        return value.name
     if isinstance(value, tuple):
         return [_plain(item) for item in value]
     if is_dataclass(value):

@@ -9,10 +9,14 @@ globalThis.fetch = () => {
   throw new Error("the browser's Python runs without a network here");
 };
 
-const python = await loadPyodide();
-python.mountNodeFS("/given", given);
-python.mountNodeFS("/answers", answers);
-python.runPython(`
-import runpy
-runpy.run_path("/given/" + ${JSON.stringify(program)}, run_name="__main__")
-`);
+try {
+  const python = await loadPyodide();
+  python.mountNodeFS("/given", given);
+  python.mountNodeFS("/answers", answers);
+  const path = JSON.stringify(`/given/${program}`);
+  python.runPython(`import runpy\nrunpy.run_path(${path}, run_name="__main__")`);
+} catch (error) {
+  // Left alone, node would print the runtime's whole code in front of what went wrong.
+  console.error(error.message);
+  process.exitCode = 1;
+}

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 
 from backspan.cli.finding_text import drop_text, open_text
 from backspan.cli.screen import Screen
 from backspan.core.findings import Finding, Review, Verdict
+from backspan.core.judgement.tipping_sums import TOPIC
 from backspan.core.model.project import Project
 from backspan.core.review.plain import per_cent
 from backspan.core.words import english, say, say_margin
@@ -51,17 +53,18 @@ def _header(project: Project, reviews: Sequence[Review], screen: Screen) -> Iter
         yield screen.paragraph(site.invented)
     for review in reviews[:1]:
         yield screen.paragraph(f"Reviewed on {review.on.isoformat()} by {review.program}")
-    rule_sets = dict.fromkeys(
-        (line.rule_set, line.edition, line.added_for_drop)
-        for review in reviews
-        for line in review.basis
-    )
-    names = [
-        f"{name} {edition}{' (some drops)' if added and len(reviews) > 1 else ''}"
-        for name, edition, added in sorted(rule_sets, key=lambda one: one[2])
-    ]
+    names = _basis(reviews)
     if names:
         yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=len("Basis: "))
+
+
+def _basis(reviews: Sequence[Review]) -> list[str]:
+    """The rule sets with their editions: first what tipping is held against, then the rest."""
+    lines = [line for review in reviews for line in review.basis]
+    counts = Counter(f"{line.rule_set} {line.edition}" for line in lines)
+    topics = {f"{line.rule_set} {line.edition}": line.topic for line in reversed(lines)}
+    ordered = sorted(counts, key=lambda name: (topics[name] != TOPIC, -counts[name]))
+    return [name if counts[name] == len(reviews) else f"{name} (some drops)" for name in ordered]
 
 
 def _drops(reviews: Sequence[Review], screen: Screen) -> str:

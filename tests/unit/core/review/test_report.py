@@ -133,9 +133,7 @@ def test_the_page_says_what_is_written() -> None:
 
 
 def test_the_walk_sees_what_is_wrong() -> None:
-    walk = Walk(
-        {"thing": {"a": "text", "b": "list of number", "c": "true or false; only at times"}}
-    )
+    walk = Walk({"thing": {"a": "text", "b": "list of number", "c": "true or false; only once"}})
     good = {"a": "x", "b": [1.5, 2], "c": True}
     for bad, what in (
         ({**good, "a": 1}, "1 is no text"),

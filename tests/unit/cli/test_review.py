@@ -1,0 +1,139 @@
+from __future__ import annotations
+
+import datetime
+import json
+from pathlib import Path
+
+import pytest
+
+from tests.unit.cli.conftest import DEMO, ON, Run
+
+DROPS = ("N1", "N2", "S1", "S2", "S3", "S4", "S5", "T1", "T2", "T3", "W1", "W2")
+
+
+def test_every_drop_is_answered_and_the_worst_is_the_status(run: Run) -> None:
+    ran = run("review", DEMO, "--on", ON)
+    assert ran.status == 10
+    assert ran.err == ""
+    starts = [line.split("  ")[0] for line in ran.out.splitlines()]
+    assert all(drop in starts for drop in DROPS)
+    for word in ("✓ pass", "✗ fail", "→ refer", "? missing"):
+        assert word in ran.out
+    assert "Invented for this demonstration" in ran.out
+    assert "Reviewed on 2026-11-25" in ran.out
+
+
+@pytest.mark.parametrize(
+    ("drop", "status"), [("S1", 0), ("S4", 10), ("S5", 11), ("T1", 11), ("T2", 11)]
+)
+def test_the_status_of_one_drop(run: Run, drop: str, status: int) -> None:
+    assert run("review", DEMO, "--drop", drop, "--on", ON).status == status
+
+
+def test_several_drops_have_the_status_of_the_worst(run: Run) -> None:
+    ran = run("review", DEMO, "--drop", "T2", "--drop", "S1", "--on", ON)
+    assert ran.status == 11
+    assert ran.out.index("\nS1 ") < ran.out.index("\nT2 ")
+
+
+@pytest.mark.parametrize("arguments", [(), ("--drop", "S4"), ("--drop", "N1")])
+def test_the_text_fits_eighty_columns(run: Run, arguments: tuple[str, ...]) -> None:
+    ran = run("review", DEMO, *arguments, "--on", ON)
+    assert max(len(line) for line in ran.out.splitlines()) <= 80
+    assert "\x1b" not in ran.out
+
+
+def test_what_is_open_names_what_would_settle_it(run: Run) -> None:
+    text = " ".join(run("review", DEMO, "--on", ON).out.split())
+    assert "Needed from the qualified person: State stall load of the hoist" in text
+    assert "Needed from the licensed engineer: Judge the parapet clamp" in text
+    assert "Needed from the office that keeps the text: Confirm" in text
+
+
+def test_a_drop_alone_is_shown_with_its_arithmetic(run: Run) -> None:
+    text = run("review", DEMO, "--drop", "S4", "--on", ON).out
+    assert "M_req = k · P · a = 4 × 1,000 lb × 1.541667 ft = 6,166.67 lb ft" in text
+    assert "Stall load of the hoist, S4/L, S4/R: ✓ pass" in text
+    assert "Does not apply:" in text
+    assert "Counterweight under every rule at hand, S4/L, S4/R:" in text
+
+
+def test_cautions_and_what_was_not_checked_are_always_there(run: Run) -> None:
+    for arguments in ((), ("--drop", "S1")):
+        text = run("review", DEMO, *arguments, "--on", ON).out
+        assert "Not checked by this version:" in text
+        assert "This supports the judgement of a qualified or licensed person" in text
+        assert "safe" not in text.lower()
+
+
+def test_other_rules_replace_those_of_the_project(run: Run) -> None:
+    ran = run("review", DEMO, "--drop", "S1", "--rules", "uk-bs-5974", "--on", ON)
+    assert ran.status == 11
+    assert "Basis: uk-bs-5974 undated, trade-practice 2026" in ran.out
+
+
+def test_the_day_is_today_unless_it_is_given(run: Run) -> None:
+    before = datetime.datetime.now().astimezone().date().isoformat()
+    text = run("review", DEMO, "--drop", "S1").out
+    after = datetime.datetime.now().astimezone().date().isoformat()
+    assert any(f"Reviewed on {day} by" in text for day in (before, after))
+
+
+def test_data_is_printed_for_programs(run: Run) -> None:
+    ran = run("review", DEMO, "--format", "json", "--on", ON)
+    data = json.loads(ran.out)
+    assert (ran.status, data["format"], data["verdict"]) == (10, 1, "fail")
+    assert [one["drop"] for one in data["reviews"]] == list(DROPS)
+    assert {one["on"] for one in data["reviews"]} == {ON}
+
+
+def test_a_project_without_drops_is_missing(run: Run, tmp_path: Path) -> None:
+    file = tmp_path / "empty.yaml"
+    file.write_text(
+        "format: 1\nsite: {name: Nowhere (invented), place: Nowhere, roofs: []}\n"
+        "basis: {tipping: [{rule_set: us-osha-1926-subpart-l, edition: '1996'}]}\n",
+        encoding="utf-8",
+    )
+    ran = run("review", str(file))
+    assert ran.status == 11
+    assert "no drops" in ran.out
+    assert run("review", str(file), "--format", "json").status == 11
+
+
+@pytest.mark.parametrize(
+    ("arguments", "what"),
+    [
+        (["review"], "Missing argument 'FILE'"),
+        (["review", "nowhere.yaml"], "nowhere.yaml: no such file or folder"),
+        (["review", DEMO, "--drop", "S9"], "the project has no drop 'S9'"),
+        (["review", DEMO, "--drop", "s1"], "did you mean S1"),
+        (["review", DEMO, "--rules", "uk-bs-5947"], "did you mean uk-bs-5974?"),
+        (["review", DEMO, "--format", "xml"], "'xml' is not one of"),
+        (["review", DEMO, "--on", "2026-02-30"], "'2026-02-30' does not match"),
+        (["review", DEMO, "--frmat", "json"], "Did you mean '--format'?"),
+        (["reveiw", DEMO], "there is no command 'reveiw'; did you mean review?"),
+        (["xyz"], "there is no command 'xyz'; commands: review, ask, rules"),
+    ],
+)
+def test_what_cannot_be_done_is_told_on_standard_error(
+    run: Run, arguments: list[str], what: str
+) -> None:
+    ran = run(*arguments)
+    assert ran.status == 2
+    assert what in ran.err
+    assert ran.out == ""
+    assert "Traceback" not in ran.err
+    assert len(ran.err.splitlines()) <= 24
+
+
+def test_all_problems_of_a_file_are_told_with_their_places(run: Run, tmp_path: Path) -> None:
+    text = Path(DEMO).read_text(encoding="utf-8")
+    file = tmp_path / "bad.yaml"
+    wrong = text.replace("format: 1", "format: 1\nfrmat: 2", 1)
+    wrong = wrong.replace("evidence: measured", "x: y", 1)
+    line = wrong.splitlines().index("frmat: 2") + 1
+    file.write_text(wrong, encoding="utf-8")
+    ran = run("review", str(file))
+    assert ran.status == 2
+    assert "problems in what was read" in ran.err
+    assert f"{file}:{line}:1" in ran.err
