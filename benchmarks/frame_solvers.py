@@ -20,6 +20,7 @@ CLOSE = 1e-6
 
 def anastruct_beam() -> Callable[[], float]:
     """The beam in anastruct."""
+
     def solve() -> float:
         beam = SystemElements(EA=MODULUS * AREA, EI=MODULUS * INERTIA)
         beam.add_element([[0.0, 0.0], [BACKSPAN, 0.0]])
@@ -35,6 +36,7 @@ def anastruct_beam() -> Callable[[], float]:
 
 def pynite_beam() -> Callable[[], float]:
     """The beam in PyNite."""
+
     def solve() -> float:
         model = FEModel3D()
         for name, x in (("A", 0.0), ("B", BACKSPAN), ("C", BACKSPAN + OVERHANG)):

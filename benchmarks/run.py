@@ -2,11 +2,13 @@
 
 Medians of several runs. Absolute times depend on the machine; the ratio to the frame solvers is
 taken in the same run, so it holds when the machine's speed drifts. Nothing here is a test: no
-time makes it fail, only a benchmark that cannot run.
+time makes it fail, only a benchmark that cannot run. With `--write` the table also replaces the
+last result in docs/benchmarks.md.
 """
 
 from __future__ import annotations
 
+import argparse
 import datetime
 import os
 import platform
@@ -31,6 +33,8 @@ from backspan.papers import Drawings, package_content, package_pdf
 from benchmarks.frame_solvers import anastruct_beam, pynite_beam
 
 ROOT = Path(__file__).resolve().parent.parent
+PAGE = ROOT / "docs" / "benchmarks.md"
+HEADING = "## Last result\n"
 DEMO = ROOT / "examples" / "demo" / "site.yaml"
 ON = datetime.date(2026, 11, 25)
 DROP = "S1"
@@ -38,11 +42,19 @@ DROP = "S1"
 
 @dataclass(frozen=True)
 class Row:
-    """One measured figure, in seconds, beside its aim in words."""
+    """One measured figure as it is printed, beside its aim; no aim where it is for comparison."""
 
     what: str
-    median: float
-    aim: str
+    measured: str
+    aim: str = ""
+
+
+def timed(what: str, seconds: float, aim: str = "") -> Row:
+    """A row with a time in the unit that suits it."""
+    for unit, factor in (("us", 1e6), ("ms", 1e3)):
+        if seconds * factor < 1000:
+            return Row(what, f"{seconds * factor:.3g} {unit}", aim)
+    return Row(what, f"{seconds:.3g} s", aim)
 
 
 def median_of(work: Callable[[], object], *, runs: int, each: int = 1) -> float:
@@ -81,24 +93,25 @@ def formulas() -> list[Row]:
     solvers = {"anastruct": anastruct_beam(), "PyNite": pynite_beam()}
     times = {name: median_of(work, runs=9, each=5) for name, work in solvers.items()}
     fastest = min(times.values())
-    rows = [Row("formula with its record", recorded, "at most 5 us")]
-    rows += [Row(f"overhanging beam, {name}", took, "") for name, took in times.items()]
-    ratio = fastest / recorded
-    rows.append(Row(f"fastest solver over formula: {ratio:,.0f} x", 0.0, "at least 100 x"))
-    return rows
+    ratio = f"{fastest / recorded:,.0f} x"
+    return [
+        timed("a formula with its record", recorded, "at most 5 us"),
+        *(timed(f"overhanging beam in {name}", took) for name, took in times.items()),
+        Row("the faster solver, over the formula", ratio, "at least 100 x"),
+    ]
 
 
 def reviews(project: Project, library: RuleLibrary) -> list[Row]:
     """Findings of one drop, and with margins, comparison and envelope."""
     case = case_of(project, DROP, library, on=ON)
     return [
-        Row(
+        timed(
             "findings of one drop, with margins",
             median_of(lambda: review_findings(case), runs=15, each=20),
             "under 5 ms",
         ),
-        Row(
-            "with rule comparison and envelope",
+        timed(
+            "the same with rule comparison and envelope",
             median_of(lambda: review(project, DROP, library, on=ON), runs=15, each=10),
             "under 50 ms",
         ),
@@ -121,7 +134,7 @@ def package(project: Project, library: RuleLibrary) -> list[Row]:
         content = package_content(project, [done], drawings, formulas=descriptions)
         return package_pdf(content, issued=ON)
 
-    return [Row("package of one drop, with its drawings", median_of(work, runs=7), "under 0.3 s")]
+    return [timed("package of one drop, with its drawings", median_of(work, runs=7), "under 0.3 s")]
 
 
 def processes() -> list[Row]:
@@ -129,40 +142,40 @@ def processes() -> list[Row]:
     with tempfile.TemporaryDirectory() as folder:
         out = str(Path(folder) / "out")
         return [
-            Row("backspan --help", median_of(process("--help", status=0), runs=7), "under 0.4 s"),
-            Row(
+            timed("backspan --help", median_of(process("--help", status=0), runs=7), "under 0.4 s"),
+            timed(
                 "review of the demo, without papers",
                 median_of(process("review", str(DEMO), status=10), runs=7),
                 "under 1 s",
             ),
-            Row(
+            timed(
                 "review of the demo, with papers and drawings",
                 median_of(process("review", str(DEMO), "--out", out, status=10), runs=3),
-                "",
             ),
         ]
 
 
-def shown(seconds: float) -> str:
-    """A time in the unit that suits it."""
-    if seconds == 0.0:
-        return ""
-    for unit, factor in (("us", 1e6), ("ms", 1e3)):
-        if seconds * factor < 1000:
-            return f"{seconds * factor:.3g} {unit}"
-    return f"{seconds:.3g} s"
+def table() -> str:
+    """Everything measured, under a line that names the machine and the day."""
+    project, library = load(DEMO), load_rule_library()
+    day = datetime.datetime.now(tz=datetime.UTC).date()
+    machine = f"{platform.system()} {platform.machine()}, {os.cpu_count()} cores"
+    rows = [*formulas(), *reviews(project, library), *package(project, library), *processes()]
+    lines = [f"{row.what:48}{row.measured:>10}   {row.aim}".rstrip() for row in rows]
+    return "\n".join([f"{day}, Python {platform.python_version()}, {machine}", "", *lines, ""])
 
 
 def main() -> None:
-    """Print the table."""
-    project, library = load(DEMO), load_rule_library()
-    print(
-        f"{datetime.datetime.now(tz=datetime.UTC):%Y-%m-%d}, Python {platform.python_version()},"
-        f" {platform.system()} {platform.machine()}, {os.cpu_count()} cores"
-    )
-    for rows in (formulas(), reviews(project, library), package(project, library), processes()):
-        for row in rows:
-            print(f"{row.what:48} {shown(row.median):>10}   {row.aim}")
+    """Print the table; write it into the page where that is asked."""
+    parser = argparse.ArgumentParser(description="Measure how long the main jobs take.")
+    parser.add_argument("--write", action="store_true", help=f"also write it into {PAGE.name}")
+    writing = parser.parse_args().write
+    measured = table()
+    print(measured, end="")
+    if writing:
+        kept, _, _ = PAGE.read_text(encoding="utf-8").partition(HEADING)
+        text = f"{kept}{HEADING}\n```text\n{measured}```\n"
+        PAGE.write_text(text, encoding="utf-8", newline="\n")
 
 
 if __name__ == "__main__":

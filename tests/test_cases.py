@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import copy
 import datetime
+import re
 from pathlib import Path
 from typing import Any
 
 import pytest
 import yaml
 
-from backspan.core.findings import Finding, Review
+from backspan.core.errors import BackspanError
+from backspan.core.findings import DoesNotApply, Finding, Review
 from backspan.core.review import review
 from backspan.exchange.files import load, load_rule_library
 from backspan.exchange.parse import parse_project
@@ -18,7 +20,7 @@ from backspan.exchange.parse import parse_project
 ROOT = Path(__file__).resolve().parent
 LIBRARY = load_rule_library()
 ON = datetime.date(2026, 11, 25)
-FILES = ("limits", "impossible", "evidence")
+FILES = ("limits", "impossible", "evidence", "unlikely")
 
 
 def read(name: str) -> Any:
@@ -28,7 +30,8 @@ def read(name: str) -> Any:
 
 
 RIG = read("rig")
-CASES = [(name, case) for name in FILES for case in read(name)]
+CASES = [case for name in FILES for case in read(name)]
+REFUSED = read("refused")
 
 #: What a path of a case begins with, and where that is in the rig's file.
 LEFT = ("drops", 0, "rig", "suspension_points", 0)
@@ -82,19 +85,24 @@ def judged(made: Review, case: dict[str, Any]) -> list[Finding]:
     return [
         one
         for one in made.findings
-        if one.check == case["check"]
-        and one.subject == case.get("subject", "D/L")
-        and one.message.id.startswith(case.get("message", ""))
+        if is_about(one, case) and one.message.id.startswith(case.get("message", ""))
     ]
 
 
-@pytest.mark.parametrize(
-    "case", [case for _, case in CASES], ids=[case["case"] for _, case in CASES]
-)
+def is_about(one: Finding | DoesNotApply, case: dict[str, Any]) -> bool:
+    """Whether an answer is of the check and the subject of a case."""
+    return (one.check, one.subject) == (case["check"], case.get("subject", "D/L"))
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case["case"])
 def test_a_case(case: dict[str, Any]) -> None:
     made = reviewed(case)
     if "check" not in case:
         assert made.verdict == case["answer"]
+        return
+    if case["answer"] == "does not apply":
+        assert judged(made, case) == []
+        assert any(is_about(one, case) for one in made.not_applicable)
         return
     (found,) = judged(made, case)
     assert found.verdict == case["answer"]
@@ -110,8 +118,16 @@ def test_the_rig_the_cases_change_passes() -> None:
     assert reviewed({}).verdict == "pass"
 
 
+@pytest.mark.parametrize("case", REFUSED, ids=lambda case: case["case"])
+def test_a_file_that_is_refused(case: dict[str, Any]) -> None:
+    first = re.escape(case["told"][0])
+    with pytest.raises(BackspanError, match=first) as caught:
+        reviewed(case)
+    assert [text for text in case["told"] if text not in str(caught.value)] == []
+
+
 def test_every_case_has_a_name_of_its_own() -> None:
-    names = [case["case"] for _, case in CASES]
+    names = [case["case"] for case in (*CASES, *REFUSED)]
     assert len(set(names)) == len(names)
 
 

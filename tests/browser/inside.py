@@ -66,7 +66,7 @@ class Counts:
         if outcome != "passed":
             self.others.append(f"{outcome}: {name}")
         elif getattr(report, "when", "") == "call":
-            file = name.split("::")[0]
+            file = name.split("::", maxsplit=1)[0]
             self.passed[file] = self.passed.get(file, 0) + 1
 
     def pytest_collectreport(self, report: object) -> None:

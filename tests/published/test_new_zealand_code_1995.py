@@ -1,6 +1,6 @@
-"""Approved Code of Practice for Scaffolding, Safe Erection and Use (New Zealand, 1995), 8.3.4.
+"""Approved Code of Practice for the Safe Erection and Use of Scaffolding (New Zealand, 1995).
 
-Worked from the rule: dead 300 kg and live 240 kg give 390 kg on one outrigger; factor 3.
+Clause 8.3.4, worked: dead 300 kg and live 240 kg give 390 kg on one outrigger; factor 3.
 """
 
 from __future__ import annotations

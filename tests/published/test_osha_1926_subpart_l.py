@@ -6,16 +6,22 @@ capacity", and a table that gives the tipping rule's clause as (d)(1).
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.quantities import MOMENT
+from backspan.core.review import review
+from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import FactorOnLoad, LoadBasis
 from tests.published.published_rig import (
     LIBRARY,
+    ON,
     failed,
     finding,
     in_unit,
+    project,
     reviewed,
     row,
     spare,
@@ -75,17 +81,31 @@ def test_an_unknown_stall_load_cannot_be_verified() -> None:
 def test_the_factor_on_the_stall_load_is_one_and_a_half_and_not_a_half() -> None:
     """Negative case: a course page (oshacademy.com 804-5-7) prints "1/2 times the stall capacity".
 
-    With a half, 1,500 lb of load would ask for less than the rated branch; with 1.5 the same hoist
-    asks for 9,000 ft lb.
+    It says so of the sister rule on supporting surfaces. With a half, the beam that 1926.451(a)(2)
+    refuses for want of one piece would pass.
     """
-    value = LIBRARY.get(OSHA, "1996").value(STALL)
-    assert value is not None
-    content = value.readings[0].content
-    assert isinstance(content, FactorOnLoad)
-    assert (content.factor, content.load) == (1.5, LoadBasis.HOIST_STALL)
-    asked = in_unit(row(reviewed(FILE, "S3000"), OSHA, STALL).required, "lb")
+    made = reviewed(FILE, "N14")
+    assert finding(made, "tipping").verdict is Verdict.FAIL
+    asked = in_unit(row(made, OSHA, STALL).required, "lb")
     assert asked == pytest.approx(1.5 * 3000 * 2 / 12, rel=1e-9)
-    assert asked > 0.5 * 3000 * 2 / 12
+    slip = review(project(FILE), "N14", with_stall_factor(0.5), on=ON)
+    assert finding(slip, "tipping").verdict is Verdict.PASS
+    assert finding(slip, "tipping").governing == RATED
+
+
+def with_stall_factor(factor: float) -> RuleLibrary:
+    """The rule sets with another factor on the stall load."""
+    rules = LIBRARY.get(OSHA, "1996")
+    value = rules.value(STALL)
+    assert value is not None
+    (reading,) = value.readings
+    assert isinstance(reading.content, FactorOnLoad)
+    assert (reading.content.factor, reading.content.load) == (1.5, LoadBasis.HOIST_STALL)
+    other = replace(
+        value, readings=(replace(reading, content=replace(reading.content, factor=factor)),)
+    )
+    values = tuple(other if one.key == STALL else one for one in rules.values)
+    return RuleLibrary((replace(rules, values=values), LIBRARY.get("trade-practice", "2026")))
 
 
 def test_the_tipping_rule_is_a_2_and_not_d_1() -> None:

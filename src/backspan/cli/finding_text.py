@@ -8,11 +8,17 @@ from dataclasses import dataclass, replace
 from backspan.cli.citing import cited
 from backspan.cli.comparing import comparison_text
 from backspan.cli.screen import Screen
-from backspan.core.findings import ComparisonRow, Finding, InputUsed, Need, Review, Verdict
+from backspan.core.findings import (
+    WORST_FIRST,
+    ComparisonRow,
+    Finding,
+    InputUsed,
+    Need,
+    Review,
+    Verdict,
+)
 from backspan.core.quantities import Style
-from backspan.core.review.plain import per_cent
-from backspan.core.review.run import ORDER
-from backspan.core.words import say, say_check, say_input, say_margin, shown
+from backspan.core.words import per_cent, say, say_check, say_input, say_margin, shown
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 
@@ -65,7 +71,7 @@ def _title(review: Review, screen: Screen) -> str:
 def _merged(findings: Iterable[Finding]) -> tuple[Said, ...]:
     """Findings, worst first; those that say the same of two subjects are told once."""
     merged: dict[object, list[Finding]] = {}
-    for finding in sorted(findings, key=lambda one: ORDER.index(one.verdict)):
+    for finding in sorted(findings, key=lambda one: WORST_FIRST.index(one.verdict)):
         key = (finding.check, finding.verdict, finding.message, finding.steps, finding.rules)
         values = tuple((one.name, one.stated, one.used) for one in finding.inputs)
         merged.setdefault((key, values, finding.margins, finding.notes), []).append(finding)

@@ -11,8 +11,7 @@ from backspan.cli.screen import Screen
 from backspan.core.findings import Finding, Review, Verdict
 from backspan.core.judgement.tipping_sums import TOPIC
 from backspan.core.model.project import Project
-from backspan.core.review.plain import per_cent
-from backspan.core.words import english, say, say_margin
+from backspan.core.words import english, per_cent, say, say_margin
 from backspan.core.worked.table import FormulaDescription
 
 _INDENT = 2
@@ -114,3 +113,7 @@ def _files(written: Sequence[Path], screen: Screen) -> Iterator[str]:
     more = len(names) - len(shown)
     ending = f" and {more} drawings" if more else ""
     yield screen.paragraph(f"Written to {folder}: {', '.join(shown)}{ending}")
+    older = sorted({path.name for path in folder.iterdir()} - set(names))
+    if older:
+        told = ", ".join(older[:_MOST_NAMED]) + (", ..." if len(older) > _MOST_NAMED else "")
+        yield screen.paragraph(f"Not of this review, there from before: {told}")

@@ -21,6 +21,9 @@ class Verdict(StrEnum):
     MISSING = "missing"
 
 
+#: Findings and drops in the order people need them: what stops a drop comes first.
+WORST_FIRST = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
+
 #: What a message can carry: a number with its dimension, a count, a name, or several names.
 MessageValue = Amount | int | str | tuple[str, ...]
 

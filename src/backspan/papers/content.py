@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.findings import Finding, Review
+from backspan.core.findings import Finding, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
 from backspan.core.words import english, say, say_check, say_margin, say_verdict
@@ -75,11 +75,13 @@ def _summary_row(review: Review) -> dict[str, str]:
 
 
 def _margin(review: Review, finding: Finding | None) -> str:
-    """The first margin of the governing finding, else the tightest counterweight's."""
+    """The first margin of the governing finding; on a pass, else the tightest counterweight's."""
     found = [finding] if finding is not None and finding.margins else []
-    found += sorted(
-        (one for one in review.findings if one.margins), key=lambda one: -(one.utilisation or 0.0)
-    )
+    if review.verdict is Verdict.PASS:
+        found += sorted(
+            (one for one in review.findings if one.margins),
+            key=lambda one: -(one.utilisation or 0.0),
+        )
     return say_margin(found[0].margins[0], review.units) if found else ""
 
 

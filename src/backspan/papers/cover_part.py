@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from backspan.core.findings import Review, Verdict
+from backspan.core.findings import WORST_FIRST, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.words import english, say_verdict
-from backspan.papers.wording import NOT_STATED, ORDER, long_date
+from backspan.papers.wording import NOT_STATED, long_date
 
 
 def cover_part(project: Project, reviews: Sequence[Review]) -> dict[str, Any]:
@@ -42,7 +42,7 @@ def cover_part(project: Project, reviews: Sequence[Review]) -> dict[str, Any]:
 def _counts(reviews: Sequence[Review]) -> list[dict[str, str]]:
     return [
         {"answer": say_verdict(verdict), "drops": ", ".join(of_verdict)}
-        for verdict in ORDER
+        for verdict in WORST_FIRST
         if (of_verdict := [one.drop for one in reviews if one.verdict is verdict])
     ]
 

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.findings import Finding, InputUsed, Review
+from backspan.core.findings import WORST_FIRST, Finding, InputUsed, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.quantities import LENGTH, Style, display
@@ -16,7 +16,7 @@ from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 from backspan.core.worked.typeset import typst_line
-from backspan.papers.wording import NOT_STATED, ORDER, citation, percent
+from backspan.papers.wording import NOT_STATED, citation, percent
 
 # A unit such as m/s2 at the end of a number in markup.
 _SQUARED = re.compile(r'(?<=\d )((?:[a-z]+/)?(?:mm?|s|ft|in))2(?=")')
@@ -44,7 +44,7 @@ class FindingWriter:
     def findings(self) -> list[dict[str, Any]]:
         """Findings, worst first; those that say the same of two subjects are printed once."""
         merged: dict[str, tuple[list[str], dict[str, Any]]] = {}
-        for verdict in ORDER:
+        for verdict in WORST_FIRST:
             for finding in self.review.findings:
                 if finding.verdict is verdict:
                     written = self._finding(finding)

@@ -3,18 +3,11 @@
 from __future__ import annotations
 
 import datetime
-from math import isclose
 
-from backspan.core.findings import Verdict
-from backspan.core.numbers import EQUAL_WITHIN
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.words import per_cent
 
-#: Findings and drops in print: what needs a person first.
-ORDER = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
 NOT_STATED = "not stated"
-
-HUNDRED = 100.0
-MOST_DIGITS = 9
 
 MONTHS = (
     "January",
@@ -38,12 +31,8 @@ def long_date(day: datetime.date) -> str:
 
 
 def percent(share: float | None) -> str:
-    """A utilisation in per cent, with more digits where a rounded 100 % would hide which side."""
-    if share is None:
-        return ""
-    met = isclose(share, 1.0, rel_tol=EQUAL_WITHIN)
-    texts = (f"{share * 100:.{digits}f}" for digits in range(MOST_DIGITS))
-    return f"{next((text for text in texts if met or float(text) != HUNDRED), '100')} %"
+    """A utilisation in per cent; nothing where there is none."""
+    return "" if share is None else per_cent(share)
 
 
 def citation(rule: SelectedValue) -> dict[str, str]:

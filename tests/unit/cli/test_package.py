@@ -56,6 +56,13 @@ def test_a_folder_that_cannot_be_written_stops_before_the_work(run: Run, tmp_pat
     assert "nowhere.yaml" not in ran.err
 
 
+def test_what_an_earlier_review_left_is_told(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "section-S9.svg").write_text("of long ago", encoding="utf-8")
+    ran = run("review", DEMO, "--drop", "T2", "--out", str(tmp_path), "--on", ON)
+    assert "Not of this review, there from before: section-S9.svg" in ran.out
+    assert (tmp_path / "section-S9.svg").read_text(encoding="utf-8") == "of long ago"
+
+
 def test_nothing_is_written_where_the_project_cannot_be_read(run: Run, tmp_path: Path) -> None:
     out = tmp_path / "out"
     assert run("review", str(tmp_path / "no.yaml"), "--out", str(out)).status == 2

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import DoesNotApply, Finding, Message
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
@@ -12,6 +12,8 @@ from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.model.rigs import HungStage, SuspensionPoint
 
 ID = "hanging"
+#: By how many points a stage hangs; with more than two its load is no longer statics alone.
+_ENDINGS = dict(enumerate(("one", "one", "two")))
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -53,17 +55,21 @@ def _judge_stage(case: Case, hung: HungStage) -> Finding:
     place = (*case.place, "rig", "stages", hung.stage)
     points = tuple(sorted(set(hung.from_points)))
     inputs.fact("from_points", ", ".join(points), (*place, "from_points"))
-    alone = len(points) <= 1
-    verdict, needs = decide(met=not alone, inputs=inputs, rules=())
+    words = (("stage", hung.stage), ("points", points))
+    ending = _ENDINGS.get(len(points), "several")
+    refer = Need(Decider.LICENSED_ENGINEER, Message("need.several-points", words))
+    verdict, needs = decide(
+        met=ending in {"two", "several"},
+        inputs=inputs,
+        rules=(),
+        refer=(refer,) if ending == "several" else (),
+    )
     return Finding(
         check=ID,
         subject=f"{case.subject}/{hung.stage}",
         place=place,
         verdict=verdict,
-        message=Message(
-            "stage-hangs.one" if alone else "stage-hangs.two",
-            (("stage", hung.stage), ("points", points)),
-        ),
+        message=Message(f"stage-hangs.{ending}", words),
         inputs=tuple(inputs.used),
         needs=needs,
     )

@@ -16,7 +16,7 @@ from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, SuspensionPoint
-from backspan.core.numbers import meets
+from backspan.core.numbers import exact_sum, meets
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimension
 
 ID = "plausible-values"
@@ -99,7 +99,7 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         most="backspan",
     )
     yield from _taped_against_stack(case, beam, (*place, "backspan"))
-    for index, group in enumerate(beam.stack.groups):
+    for group in beam.stack.groups:
         piece = case.piece(group.piece)
         mass_place = ("kit", "pieces", piece.id, "mass")
         yield from _band(
@@ -111,12 +111,21 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
             least="piece-mass",
             most="piece-mass",
         )
-        count = group.count
-        counted = StatedValue(
-            float(count.value), by=count.by, checked_by=count.checked_by, evidence=count.evidence
+    yield from _pieces_on_beam(case, beam, (*place, "stack", "groups"))
+
+
+def _pieces_on_beam(case: Case, beam: CounterweightedBeam, place: Place) -> Iterator[Questioned]:
+    """All pieces of one beam together; looked at again when every count was."""
+    counts = [group.count for group in beam.stack.groups]
+    if counts:
+        # Whoever counted a group and counted it again is still one person.
+        again = [one.checked_by if one.checked_by != one.by else None for one in counts]
+        total = StatedValue(
+            exact_sum(one.value for one in counts),
+            by=counts[0].by,
+            checked_by=again[0] if all(again) else None,
         )
-        count_place = (*place, "stack", "groups", index, "count")
-        yield from _band(case, "pieces", counted, RATIO, count_place, most="pieces")
+        yield from _band(case, "pieces", total, RATIO, place, most="pieces")
 
 
 def _taped_against_stack(

@@ -16,7 +16,7 @@ from backspan.core.findings import (
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import End, Inputs
+from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.limits import limit_of
 from backspan.core.judgement.subjects import BeamSubject, counterweighted
 from backspan.core.judgement.tipping_margins import tipping_margins
@@ -77,7 +77,7 @@ def _judge_beam(
         rules=_rules(governing, values),
         inputs=tuple(inputs.used),
         steps=_steps(sums, ratio),
-        margins=tipping_margins(case, sums, values),
+        margins=tipping_margins(case, sums, values, cap_factor=_cap_factor(rules)),
         notes=tuple(_notes(inputs, subject, sums, rules=rules, values=values)),
         needs=needs,
     )
@@ -162,10 +162,6 @@ def _notes(
     if any(("input", "stall_load") in need.what.values for need in inputs.not_stated):
         yield Message("note.stall-not-known")
         yield from _at_most_stall(rules, values, sums, inputs)
-    if inputs.toleranced:
-        plain = Inputs(inputs.case, HARMFUL, end=End.STATED)
-        if tipping_sums(plain, subject, values).met != sums.met:
-            yield Message("note.within-tolerance")
 
 
 def _beam_weight_wanted(inputs: Inputs) -> bool:
@@ -194,6 +190,11 @@ def _at_most_stall(
                     ("resisting", Amount(governing.resisting, MOMENT)),
                 ),
             )
+
+
+def _cap_factor(rules: SelectedRules) -> float | None:
+    cap = rules.find("hoist.stall-cap")
+    return None if cap is None else limit_of(cap, RATIO)
 
 
 def _harmful(sums: TippingSums) -> bool:

@@ -181,7 +181,7 @@ def worked_out_backspan(case: Case, support: CounterweightedBeam) -> float | Non
     complete = all(row.piece_length is not None for row in rows)
     if length is None or tip is None or reach is None or gap is None or not complete:
         return None
-    if not any(row.count for row in rows):
+    if stacked_weight(rows).weight <= 0.0:
         return None
     inboard = inboard_length(beam_length=length.value, tip_beyond_line=tip.value, reach=reach.value)
     stack = placed_stack(rows, tail_gap=gap.value)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Iterable
 from dataclasses import dataclass
+from enum import StrEnum
 from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError
@@ -28,6 +29,13 @@ N = TypeVar("N", bound=_Named)
 Place = tuple[str | int, ...]
 
 
+class End(StrEnum):
+    """Which end of the tolerance a computation is made at."""
+
+    ADVERSE = "adverse"
+    STATED = "stated"
+
+
 def _find(items: Iterable[N], wanted: str, what: str) -> N:
     for item in items:
         if item.id == wanted:
@@ -44,6 +52,7 @@ class Case:
     rules: tuple[SelectedRules, ...]
     practice: SelectedRules
     on: datetime.date
+    end: End = End.ADVERSE
 
     @property
     def subject(self) -> str:

@@ -12,7 +12,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from backspan.core.findings import Decider, Direction, InputUsed, Message, Need
-from backspan.core.judgement.case import Case, Place
+from backspan.core.judgement.case import Case, End, Place
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
@@ -29,13 +29,6 @@ class EvidenceClass(StrEnum):
     MASS = "evidence.mass"
     COUNT = "evidence.count"
     OBSERVATION = "evidence.observation"
-
-
-class End(StrEnum):
-    """Which end of the tolerance a computation is made at."""
-
-    ADVERSE = "adverse"
-    STATED = "stated"
 
 
 _SUPPLIER = {
@@ -57,7 +50,6 @@ class Inputs:
     not_stated: list[Need] = field(default_factory=list)
     weak: list[Need] = field(default_factory=list)
     policies: list[SelectedValue] = field(default_factory=list)
-    end: End = End.ADVERSE
 
     def measure(
         self,
@@ -82,7 +74,7 @@ class Inputs:
             place=place,
         )
         self._record(used, stated, asks)
-        return adverse if self.end is End.ADVERSE else stated.value
+        return adverse if self.case.end is End.ADVERSE else stated.value
 
     def count(
         self, name: str, stated: StatedValue[int] | None, asks: EvidenceClass, place: Place
@@ -94,7 +86,7 @@ class Inputs:
         adverse = int(self._adverse(name, stated.value, stated.tolerance or 0))
         used = InputUsed(name, stated.value, adverse, stated.evidence, place=place)
         self._record(used, stated, asks)
-        return adverse if self.end is End.ADVERSE else stated.value
+        return adverse if self.case.end is End.ADVERSE else stated.value
 
     def word(
         self, name: str, stated: StatedValue[W] | None, asks: EvidenceClass, place: Place
@@ -117,11 +109,6 @@ class Inputs:
         need = Need(_SUPPLIER[asks], message)
         if need not in self.not_stated:
             self.not_stated.append(need)
-
-    @property
-    def toleranced(self) -> bool:
-        """Whether the adverse end differs from what was stated."""
-        return any(one.used != one.stated for one in self.used)
 
     def _adverse(self, name: str, value: float, tolerance: float) -> float:
         if tolerance == 0:

@@ -8,6 +8,7 @@ from backspan.core.findings import Margin
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.pieces_needed import PiecesNeeded, pieces_needed
 from backspan.core.judgement.tipping_sums import Branch, FactorValues, TippingSums
+from backspan.core.mechanics.loads import stall_cap
 from backspan.core.mechanics.tipping import (
     least_backspan,
     most_fulcrum_shift,
@@ -36,8 +37,13 @@ _MOST_LOAD = {
 }
 
 
-def tipping_margins(case: Case, sums: TippingSums, values: FactorValues) -> tuple[Margin, ...]:
-    """All margins of the governing branch; none where nothing could be worked out."""
+def tipping_margins(
+    case: Case, sums: TippingSums, values: FactorValues, *, cap_factor: float | None
+) -> tuple[Margin, ...]:
+    """All margins of the governing branch; none where nothing could be worked out.
+
+    `cap_factor` is how many times its rated load a hoist may stall at, where the rules say so.
+    """
     branch, built = sums.governing, sums.built
     if branch is None or built.reach is None or built.backspan is None:
         return ()
@@ -45,7 +51,7 @@ def tipping_margins(case: Case, sums: TippingSums, values: FactorValues) -> tupl
     margins = [
         *_pieces(pieces),
         *_lengths(case, sums, branch),
-        *_hoists(case, sums, branch, values),
+        *_hoists(case, sums, branch, values, cap_factor=cap_factor),
     ]
     if pieces is not None and pieces.piece_weight > 0.0 and built.backspan > 0.0:
         more = LITTLE_MORE_LENGTH[case.project.units]
@@ -132,7 +138,12 @@ def _length(name: str, left: float, step: float) -> Margin:
 
 
 def _hoists(
-    case: Case, sums: TippingSums, branch: Branch, values: FactorValues
+    case: Case,
+    sums: TippingSums,
+    branch: Branch,
+    values: FactorValues,
+    *,
+    cap_factor: float | None,
 ) -> Iterator[Margin]:
     bases = {rule.load for _, rule in values}
     reach = sums.built.reach
@@ -150,9 +161,20 @@ def _hoists(
     held = [
         hoist.id
         for hoist in case.project.kit.hoists
-        if _held(hoist, values, reach=reach, resisting=branch.resisting)
+        if _within_cap(hoist, cap_factor)
+        and _held(hoist, values, reach=reach, resisting=branch.resisting)
     ]
     yield Margin("hoists-that-do", ", ".join(held) or "none")
+
+
+def _within_cap(hoist: Hoist, cap_factor: float | None) -> bool:
+    """Whether the hoist's stall load is known and within the rule's cap, where it has one."""
+    if cap_factor is None:
+        return True
+    if hoist.stall_load is None:
+        return False
+    cap = stall_cap(cap_factor=cap_factor, rated_load=hoist.rated_load.value).value
+    return meets(demand=hoist.stall_load.value, capacity=cap)
 
 
 def _held(hoist: Hoist, values: FactorValues, *, reach: float, resisting: float) -> bool:

@@ -109,7 +109,7 @@ def tipping_sums(
         branch = _branch(value, rule, built, basis, own)
         if branch is None or inputs_lack_beam(rule, own, built):
             unknown.append(value)
-        if branch is not None:
+        else:
             branches.append(branch)
     return TippingSums(
         built,

@@ -204,7 +204,7 @@ def least_count_on_beam(
 
     def holds(count: int) -> bool:
         groups = (*others, Rows(count, last.per_row, last.piece_mass, last.piece_length))
-        if all(group.count == 0 for group in groups):
+        if stacked_weight(groups).weight <= 0.0:
             return meets(demand=required, capacity=held_by_beam)
         stack = placed_stack(groups, tail_gap=tail_gap)
         arm = inboard - stack.centroid_from_tail

@@ -87,6 +87,10 @@ class ShortForm:
                 raise PydanticCustomError(
                     "sign", "a tolerance must be {expected}", {"expected": "zero or more"}
                 )
+            if self.sign is Sign.POSITIVE and (stated.tolerance or 0) >= stated.value:
+                raise PydanticCustomError(
+                    "tolerance", "a tolerance must be smaller than the value it belongs to"
+                )
             return stated
 
         return core_schema.no_info_after_validator_function(

@@ -58,15 +58,16 @@ def rules_of(
 
 
 def basis_lines(
-    project: Project, rules: Sequence[SelectedRules], practice: SelectedRules
+    project: Project, drop: Drop, rules: Sequence[SelectedRules], practice: SelectedRules
 ) -> tuple[BasisLine, ...]:
     """The basis as every paper prints it."""
     of_project = {(one.rule_set, one.edition) for one in project.basis.tipping}
+    of_drop = {(one.rule_set, one.edition) for one in drop.also_meets} - of_project
     lines = [
         _line(
             "tipping",
             one,
-            added=(one.rule_set.id, one.rule_set.edition) not in of_project,
+            added=(one.rule_set.id, one.rule_set.edition) in of_drop,
         )
         for one in rules
     ]

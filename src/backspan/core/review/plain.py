@@ -7,32 +7,16 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.findings import Message, MessageValue, Need
-from backspan.core.numbers import meets
 from backspan.core.quantities import RATIO, Amount, Style, display
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
 from backspan.core.wire import report_number
-from backspan.core.words import say, shown
+from backspan.core.words import per_cent, say, shown
 from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import WorkedLine, worked_line
 from backspan.core.worked.table import FormulaDescription
 
 Data = dict[str, Any]
-
-_HUNDRED = 100.0
-_MOST_PLACES = 9
-
-
-def per_cent(share: float) -> str:
-    """A share of a capacity as text, such as "98 %".
-
-    It is rounded to whole per cents, with more places where a rounded 100 % would hide on which
-    side the share lies.
-    """
-    met = meets(demand=share, capacity=1.0) and meets(demand=1.0, capacity=share)
-    texts = (f"{share * _HUNDRED:.{places}f}" for places in range(_MOST_PLACES))
-    told = next((text for text in texts if met or float(text) != _HUNDRED), "100")
-    return f"{told} %"
 
 
 def content_text(content: Content, style: Style) -> str:

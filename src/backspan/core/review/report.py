@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from backspan.core.findings import (
+    WORST_FIRST,
     BasisLine,
     ComparisonRow,
     DoesNotApply,
@@ -20,7 +21,6 @@ from backspan.core.findings import (
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.review.plain import Data, Writer
-from backspan.core.review.run import ORDER
 from backspan.core.version import PROGRAM
 from backspan.core.words import english, say_check, say_input, say_margin
 from backspan.core.worked.table import FormulaDescription, describe_all
@@ -36,7 +36,7 @@ def formula_descriptions() -> Mapping[str, FormulaDescription]:
 
 def worst(verdicts: Sequence[Verdict]) -> Verdict:
     """The answer of several reviews together; `missing` where there is none."""
-    return next((one for one in ORDER if one in verdicts), Verdict.MISSING)
+    return next((one for one in WORST_FIRST if one in verdicts), Verdict.MISSING)
 
 
 def reviews_data(

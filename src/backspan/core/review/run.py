@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from backspan.core.checks import CHECKS
-from backspan.core.findings import DoesNotApply, Finding, Review, Verdict
+from backspan.core.findings import WORST_FIRST, DoesNotApply, Finding, Review, Verdict
 from backspan.core.judgement.case import AbsentError, Case
 from backspan.core.judgement.check import Answer
+from backspan.core.judgement.tolerance import answers_at_adverse_end
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
@@ -21,9 +22,6 @@ from backspan.core.wire import configuration_code
 
 #: The format number of a review this program writes.
 FORMAT = 1
-
-#: The worst answer first.
-ORDER = (Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS)
 
 
 def case_of(
@@ -45,13 +43,13 @@ def case_of(
 
 def answers_of(case: Case) -> tuple[Answer, ...]:
     """Every registered check's answers for a case, in the order of the register."""
-    return tuple(answer for check in CHECKS for answer in check.judge(case))
+    return tuple(answer for check in CHECKS for answer in answers_at_adverse_end(check, case))
 
 
 def roll_up(findings: Sequence[Finding]) -> Verdict:
     """The answer of a drop: the worst of its findings; no finding at all is `missing`."""
     verdicts = {finding.verdict for finding in findings}
-    return next((one for one in ORDER if one in verdicts), Verdict.MISSING)
+    return next((one for one in WORST_FIRST if one in verdicts), Verdict.MISSING)
 
 
 def governing_of(findings: Sequence[Finding]) -> int | None:
@@ -78,7 +76,7 @@ def review_findings(case: Case) -> Review:
         on=case.on,
         units=case.project.units,
         verdict=roll_up(findings),
-        basis=basis_lines(case.project, case.rules, case.practice),
+        basis=basis_lines(case.project, case.drop, case.rules, case.practice),
         findings=findings,
         not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
         governing=governing_of(findings),

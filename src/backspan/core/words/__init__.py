@@ -10,10 +10,12 @@ from backspan.core.words.say import (
     say_verdict,
     shown,
 )
+from backspan.core.words.share import per_cent
 
 __all__ = [
     "SIGNS",
     "WordsError",
+    "per_cent",
     "say",
     "say_check",
     "say_input",

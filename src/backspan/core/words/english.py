@@ -13,6 +13,10 @@ SENTENCES: dict[str, str] = {
     "stage-on-point.several": "More than one stage hangs from this point: {stages}.",
     "stage-hangs.two": "Stage {stage} hangs from {points}.",
     "stage-hangs.one": "Stage {stage} needs two suspension points; recorded: {points}.",
+    "stage-hangs.several": (
+        "Stage {stage} hangs from more than two points: {points}. What each carries is not"
+        " statics alone."
+    ),
     "other-support": "Held by a {kind}: this version does not judge it. Paper: {document}.",
     "tipping.holds": (
         "The counterweight holds: {resisting} against {required} required ({factor} x {load})."
@@ -84,6 +88,9 @@ SENTENCES: dict[str, str] = {
     ),
     "need.design": "Judge the counterweight by {rule_set} and sign for it.",
     "need.other-support": "Judge the {kind} and what it bears on, and sign for it.",
+    "need.several-points": (
+        "Find what each of {points} can carry of stage {stage}, any one line slack, and sign."
+    ),
     "need.look-again": "Look at {input} again ({value}) and sign as second reader.",
     # notes
     "note.beam-weight-left-out": "The beam's own weight is left out: it does not harm.",

@@ -91,6 +91,9 @@ def _flaw(kind: str, path: Path, context: dict[str, Any], cls: type[Any], tree: 
         return Flaw(path, f"no {path[-1]}", f"{path[-1]}: {wanted(hint)}")
     if kind == "sign":
         return _sign_flaw(path, context, cls, tree)
+    if kind == "tolerance":
+        place = tree.nearest((*path, "tolerance"))
+        return Flaw(place, shown(tree.value(place)), "a tolerance smaller than the value itself")
     path = tree.nearest(path)
     found, expected = shown(tree.value(path)), wanted(hint_at(cls, path))
     if kind == "quantity":

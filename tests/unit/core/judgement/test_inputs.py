@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from backspan.core.findings import Direction
-from backspan.core.judgement.inputs import End, EvidenceClass, Inputs, accepted_evidence, words_of
+from backspan.core.judgement.case import End
+from backspan.core.judgement.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.rigs import Fastening
 from backspan.core.quantities import LENGTH, Amount
@@ -20,7 +23,8 @@ GEOMETRY, COUNT = EvidenceClass.GEOMETRY, EvidenceClass.COUNT
 
 
 def reader(harmful: dict[str, Direction] | None = None, end: End = End.ADVERSE) -> Inputs:
-    return Inputs(case(), WORSE_MORE if harmful is None else harmful, end=end)
+    looked_at = replace(case(), end=end)
+    return Inputs(looked_at, WORSE_MORE if harmful is None else harmful)
 
 
 @pytest.mark.parametrize(("harmful", "inches"), [(WORSE_MORE, 24.5), (WORSE_LESS, 23.5)])
@@ -33,7 +37,6 @@ def test_a_measure_is_used_at_its_harmful_end(harmful: dict[str, Direction], inc
     assert used.stated == Amount(TAPED.value, LENGTH)
     assert used.used == Amount(value, LENGTH)
     assert used.tolerance == Amount(0.0127, LENGTH)
-    assert inputs.toleranced
 
 
 @pytest.mark.parametrize(("harmful", "number"), [(WORSE_MORE, 11), (WORSE_LESS, 9)])
@@ -41,7 +44,8 @@ def test_a_count_is_used_at_its_harmful_end(harmful: dict[str, Direction], numbe
     inputs = reader(harmful)
     counted = StatedValue(10, 1, Evidence.MEASURED)
     assert inputs.count("pieces", counted, COUNT, PLACE) == number
-    assert inputs.toleranced
+    (used,) = inputs.used
+    assert (used.stated, used.used) == (10, number)
 
 
 def test_the_stated_end_is_there_to_compare_with() -> None:
@@ -53,7 +57,7 @@ def test_the_stated_end_is_there_to_compare_with() -> None:
 def test_without_a_tolerance_nothing_moves() -> None:
     inputs = reader({})
     assert inputs.measure("x", stated("2 ft", LENGTH), LENGTH, GEOMETRY, PLACE) == 0.6096
-    assert not inputs.toleranced
+    assert [one.used for one in inputs.used] == [one.stated for one in inputs.used]
 
 
 def test_a_tolerance_without_a_declared_direction_is_an_error_of_the_check() -> None:

@@ -15,7 +15,6 @@ from backspan.core.quantities import Style
 from backspan.core.questions import TOPICS, answer, read_values
 from backspan.core.questions.report import answer_data
 from backspan.core.review import review
-from backspan.core.review.plain import per_cent
 from backspan.core.review.report import (
     formula_descriptions,
     report_text,
@@ -24,6 +23,7 @@ from backspan.core.review.report import (
     worst,
 )
 from backspan.core.wire import canonical
+from backspan.core.words import per_cent
 from backspan.exchange.files import load
 from tests.architecture.source import ROOT
 from tests.unit.core.questions.asking import LIBRARY, ON

@@ -106,6 +106,7 @@ RIGS = [
     put(PROJECT, (*LEFT, "tiebacks"), (Tieback("T", "A1"),)),
     put(PROJECT, (*RIG, "stages"), ()),
     put(PROJECT, (*RIG, "stages"), (HungStage("ST", ("L",)), HungStage("ST", ("L", "R")))),
+    put(PROJECT, (*RIG, "stages"), (HungStage("ST", ("L", "M", "R")),)),
     put(PROJECT, (*STACK, "groups"), ()),
     put(PROJECT, (*STACK, "fastening"), None),
     put(
