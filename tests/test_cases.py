@@ -47,13 +47,16 @@ STARTS: dict[str, tuple[str | int, ...]] = {
 def change(data: Any, path: str, value: Any) -> None:
     """Set what stands at a path such as `L.reach`; an empty text takes the key out."""
     start, *steps = path.split(".")
-    if path == "L.other":
-        place: tuple[str | int, ...] = (*LEFT, "other_support")
-    else:
-        place = (*STARTS[start], *steps)
+    put(data, (*LEFT, "other_support") if path == "L.other" else (*STARTS[start], *steps), value)
+
+
+def put(data: Any, place: tuple[str | int, ...], value: Any) -> None:
+    """Set what stands at a place of a file; an empty text takes it out."""
     *way, last = place
     for step in way:
         data = item(data, step)
+    if isinstance(data, list):
+        last = int(last)
     if value == "":
         del data[last]
     else:
@@ -131,8 +134,10 @@ def test_every_case_has_a_name_of_its_own() -> None:
     assert len(set(names)) == len(names)
 
 
-DEMO = load(ROOT.parent / "examples" / "demo" / "site.yaml")
+SITE = ROOT.parent / "examples" / "demo" / "site.yaml"
+DEMO = load(SITE)
 STORIES = read("demo")
+SIDES = {"L": 0, "R": 1}
 
 
 def spare(made: Review) -> int:
@@ -161,6 +166,19 @@ def test_a_story_of_the_demo_site(drop: str) -> None:
         assert story["note"] in {note.id for found in made.findings for note in found.notes}
     if "spare" in story:
         assert spare(made) == int(story["spare"])
+
+
+@pytest.mark.parametrize("case", read("tries"), ids=lambda case: case["try"])
+def test_what_the_demo_says_to_try(case: dict[str, Any]) -> None:
+    data = yaml.load(SITE.read_text(encoding="utf-8"), Loader=yaml.BaseLoader)  # noqa: S506 - as above
+    points = ("drops", case["drop"], "rig", "suspension_points")
+    for path, value in case["set"].items():
+        start, *steps = path.split(".")
+        beam = (*points, SIDES.get(start, 0), "counterweighted_beam")
+        put(data, (*(beam if start in SIDES else (start,)), *steps), value)
+    made = review(parse_project(yaml.safe_dump(data), "copy.yaml"), case["drop"], LIBRARY, on=ON)
+    assert made.verdict == case["answer"]
+    assert review(DEMO, case["drop"], LIBRARY, on=ON).verdict != case["answer"]
 
 
 def test_every_drop_of_the_demo_has_a_story_and_all_four_answers_occur() -> None:

@@ -166,6 +166,21 @@ def _full_and_last(group: Rows) -> tuple[tuple[int, int], ...]:
     return tuple((pieces, rows) for pieces, rows in parts if pieces)
 
 
+def inner_end(groups: Sequence[Rows], *, tail_gap: Length) -> Length:
+    """Distance from the tail end to where the rows of the groups end, whatever they weigh.
+
+    Raises StackError when a group has pieces but no length on the beam.
+    """
+    end = tail_gap
+    for group in groups:
+        for _, rows in _full_and_last(group):
+            if group.piece_length is None:
+                raise StackError("a piece on the beam has no length")
+            long = rows_length(rows=float(rows), piece_length=group.piece_length).value
+            end = added_length(length_before=end, stack_length=long).value
+    return end
+
+
 def most_that_fit(others: Sequence[Rows], last: Rows, *, tail_gap: Length, inboard: Length) -> int:
     """Pieces of the last group that fit between the others and the fulcrum.
 
@@ -173,9 +188,7 @@ def most_that_fit(others: Sequence[Rows], last: Rows, *, tail_gap: Length, inboa
     """
     if last.piece_length is None:
         raise StackError("a piece on the beam has no length")
-    standing = [group for group in others if group.count]
-    taken = placed_stack(standing, tail_gap=tail_gap).inner_end_from_tail if standing else tail_gap
-    room = inboard - taken
+    room = inboard - inner_end(others, tail_gap=tail_gap)
     return max(0, whole_down(room / last.piece_length)) * last.per_row
 
 
