@@ -68,6 +68,8 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.least-backspan": ("1.5 ft", LENGTH),
     "plausible.most-backspan": ("30 ft", LENGTH),
     "plausible.most-backspan-against-stack": ("6 in", LENGTH),
+    "plausible.least-reach": ("6 in", LENGTH),
+    "plausible.least-pull-to-rated-load": ("1", RATIO),
     "plausible.most-piece-mass": ("110 lb", MASS),
     "plausible.least-piece-mass": ("20 lb", MASS),
     "plausible.most-pieces": ("40", RATIO),
@@ -186,7 +188,7 @@ def test_what_is_plausible_leaves_room_around_what_is_usual() -> None:
             inside = content.amount.value < low if bound == "least" else content.amount.value > high
             assert inside, value.key
             checked += 1
-    assert checked == 8
+    assert checked == 9
 
 
 def test_every_word_is_one_that_a_project_file_can_say() -> None:

@@ -88,7 +88,9 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
     if beam is None:
         return
     place = (*case.place_of(point), "counterweighted_beam")
-    yield from _band(case, "reach", beam.reach, LENGTH, (*place, "reach"), most="reach")
+    yield from _band(
+        case, "reach", beam.reach, LENGTH, (*place, "reach"), least="reach", most="reach"
+    )
     yield from _band(
         case,
         "backspan",
@@ -151,6 +153,23 @@ def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:
         least="rated-load",
         most="rated-load",
     )
+    pulls = (
+        ("stall_load", "stall_load_to_rated", hoist.stall_load),
+        ("limiter_trip", "limiter_trip_to_rated", hoist.limiter_trip),
+    )
+    for field, name, stated in pulls:
+        if stated is not None:
+            to_rated = StatedValue(
+                stated.value / hoist.rated_load.value, by=stated.by, checked_by=stated.checked_by
+            )
+            yield from _band(
+                case,
+                name,
+                to_rated,
+                RATIO,
+                (*place, field),
+                least="pull-to-rated-load",
+            )
     mass = hoist.mass
     if mass is not None and weight(mass=mass.value).value > hoist.rated_load.value:
         key = "plausible.hoist-mass-to-rated-load"

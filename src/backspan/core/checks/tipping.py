@@ -69,7 +69,7 @@ def _judge_beam(
         subject=subject.name,
         place=subject.place,
         verdict=verdict,
-        message=_message(sums, rules),
+        message=_message(sums, rules, passed=verdict is Verdict.PASS),
         demand=None if governing is None else Amount(governing.required, MOMENT),
         capacity=None if governing is None else Amount(governing.resisting, MOMENT),
         utilisation=None if ratio is None else ratio.value,
@@ -124,7 +124,7 @@ def _steps(sums: TippingSums, ratio: Step | None) -> tuple[Step, ...]:
     return tuple(dict.fromkeys(steps))
 
 
-def _message(sums: TippingSums, rules: SelectedRules) -> Message:
+def _message(sums: TippingSums, rules: SelectedRules, *, passed: bool) -> Message:
     branch = sums.governing
     values: list[tuple[str, MessageValue]] = [("rule_set", rules.rule_set.id)]
     if branch is None:
@@ -140,7 +140,8 @@ def _message(sums: TippingSums, rules: SelectedRules) -> Message:
         return Message("tipping.no-pieces", tuple(values))
     if sums.met is None:
         return Message("tipping.branch-not-known", tuple(values))
-    return Message("tipping.holds" if sums.met else "tipping.does-not-hold", tuple(values))
+    held = "tipping.holds" if passed else "tipping.would-hold"
+    return Message(held if sums.met else "tipping.does-not-hold", tuple(values))
 
 
 def _notes(

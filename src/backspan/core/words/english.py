@@ -21,6 +21,9 @@ SENTENCES: dict[str, str] = {
     "tipping.holds": (
         "The counterweight holds: {resisting} against {required} required ({factor} x {load})."
     ),
+    "tipping.would-hold": (
+        "As stated it would hold: {resisting} against {required} required ({factor} x {load})."
+    ),
     "tipping.does-not-hold": (
         "The counterweight does not hold: {resisting} against {required} required"
         " ({factor} x {load})."
@@ -150,6 +153,8 @@ INPUTS: dict[str, str] = {
     "centroid_from_tail": "beam's centroid from its tail end",
     "rated_load": "rated load of the hoist",
     "stall_load": "stall load of the hoist",
+    "stall_load_to_rated": "stall load over rated load",
+    "limiter_trip_to_rated": "load at which the limiter cuts power, over rated load",
     "limiter_trip": "load at which the hoist's limiter cuts power",
     "hoist_mass": "hoist's own weight over its rated load",
     "rope_mass": "mass of the suspension line",
@@ -184,6 +189,7 @@ CHECKS: dict[str, str] = {
 }
 
 NOT_CHECKED: tuple[str, ...] = (
+    "where along the edge the suspension points stand, against the stage's own width",
     "strength and deflection of the beam, its bearing and level",
     "what the beam bears on: roof, parapet, structure",
     "suspension lines and their terminations, clips, edges and softeners",

@@ -34,11 +34,17 @@ PLACES: dict[str, tuple[str | int, ...]] = {
     "piece_mass": (*PIECE, "mass"),
     "pieces": COUNT,
     "rated_load": (*HOIST, "rated_load"),
+    "stall_load_to_rated": (*HOIST, "stall_load"),
+    "limiter_trip_to_rated": (*HOIST, "limiter_trip"),
     "hoist_mass": (*HOIST, "mass"),
     "stage_length": (*STAGE, "length"),
 }
 #: Without a tail gap the taped backspan has nothing to be held against.
-LOOSE = put(PROJECT, (*STACK, "tail_gap"), None)
+LOOSE = put(
+    put(put(PROJECT, (*STACK, "tail_gap"), None), (*HOIST, "stall_load"), None),
+    (*HOIST, "limiter_trip"),
+    None,
+)
 
 
 def questioned(project: Project) -> list[Finding]:
@@ -49,6 +55,9 @@ def questioned(project: Project) -> list[Finding]:
     ("name", "usual", "unlikely", "message"),
     [
         ("reach", length("15 ft"), length("15 ft 1/16 in"), "unlikely.large"),
+        ("reach", length("6 in"), length("5 15/16 in"), "unlikely.small"),
+        ("stall_load_to_rated", force("1000 lb"), force("999 lb"), "unlikely.small"),
+        ("limiter_trip_to_rated", force("1000 lb"), force("999 lb"), "unlikely.small"),
         ("backspan", length("30 ft"), length("31 ft"), "unlikely.large"),
         ("backspan", length("18 in"), length("17 in"), "unlikely.small"),
         ("piece_mass", mass("110 lb"), mass("111 lb"), "unlikely.large"),

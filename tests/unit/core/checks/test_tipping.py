@@ -130,7 +130,7 @@ def test_weak_evidence_is_missing_and_says_what_would_do() -> None:
     found = tipping(put(PROJECT, (*ARM, "backspan"), told))
     assert found.verdict is Verdict.MISSING
     assert needs(found) == (("need.evidence", "backspan"),)
-    assert found.message.id == "tipping.holds"
+    assert found.message.id == "tipping.would-hold"
 
 
 def test_a_value_without_evidence_is_missing() -> None:
