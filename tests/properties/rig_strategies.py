@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from hypothesis import strategies as st
@@ -24,7 +23,6 @@ from tests.unit.core.rigs import (
     EN,
     HOIST,
     HONG_KONG,
-    LEFT,
     NEW_ZEALAND,
     OSHA,
     PROJECT,
@@ -54,21 +52,7 @@ TEXTS = (OSHA, EN, CREDITED, NEW_ZEALAND, AUSTRALIA, QUEBEC, HONG_KONG, HONG_KON
 #: The worst answer first.
 RANK = {Verdict.FAIL: 0, Verdict.MISSING: 1, Verdict.REFER: 2, Verdict.PASS: 3}
 
-#: How many pieces stand in the innermost group, the one that margins are told of.
 COUNT = (*STACK, "groups", -1, "count")
-
-#: Everything that a rule's factor may multiply.
-LOADS: tuple[Place, ...] = (
-    (*HOIST, "rated_load"),
-    (*HOIST, "stall_load"),
-    (*HOIST, "limiter_trip"),
-    (*LEFT, "rope_mass"),
-    (*LEFT, "bottom_weight"),
-    (*STAGE, "dead_mass"),
-    (*STAGE, "intended_load"),
-)
-#: Utilisations: any, or about full, where a little more or less decides.
-ANY_OR_ABOUT_FULL = st.none() | st.floats(0.95, 1.05)
 
 
 def inches(low: int, high: int) -> st.SearchStrategy[StatedValue[float]]:
@@ -108,16 +92,9 @@ def groups() -> st.SearchStrategy[tuple[PieceGroup, ...]]:
 
 @st.composite
 def rigs(
-    draw: st.DrawFn,
-    *,
-    texts: tuple[RuleChoice, ...] = TEXTS,
-    stacked: bool | None = None,
-    share: st.SearchStrategy[float | None] = ANY_OR_ABOUT_FULL,
+    draw: st.DrawFn, *, texts: tuple[RuleChoice, ...] = TEXTS, stacked: bool | None = None
 ) -> Project:
-    """A rig whose every value is known and well evidenced, against one text.
-
-    Where `share` draws a number, the left point is loaded to that utilisation.
-    """
+    """A rig whose every value is known and well evidenced, against one text."""
     project = put(PROJECT, ("kit", "pieces"), _pieces())
     project = put(project, (*BEAM, "label"), labelled(500))
     project = put(project, (*BEAM, "length"), draw(inches(120, 300)))
@@ -139,24 +116,7 @@ def rigs(
     if draw(st.integers(0, 4)) == 0:
         project = put(project, (*BEAM, "centroid_from_tail"), draw(inches(60, 260)))
     project = replace(project, units=draw(st.sampled_from(list(Style))))
-    project = confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
-    wanted = draw(share)
-    return project if wanted is None else loaded(project, wanted)
-
-
-def loaded(project: Project, share: float) -> Project:
-    """The project under loads that use that share of what the left point holds.
-
-    Unchanged where the text has no number or the beam holds nothing.
-    """
-    used = tipping(project).utilisation
-    if not used:
-        return project
-    for place in LOADS:
-        stated = at(project, place)
-        changed = replace(stated, value=stated.value * share / used, text="")
-        project = put(project, place, changed)
-    return project
+    return confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
 
 
 def is_stacked(project: Project) -> bool:
@@ -174,34 +134,9 @@ def tipping(project: Project) -> Finding:
     return only
 
 
-def stands(project: Project) -> bool:
-    """Whether the left point would hold, if what is only remembered were confirmed."""
-    return tipping(project).verdict in {Verdict.PASS, Verdict.REFER}
-
-
-def no_better(before: Finding, after: Finding) -> bool:
-    """Whether a finding is at least as bad as before: its answer, and what is left of it.
-
-    What is left is capacity less demand; 1e-9 of the larger is arithmetic noise.
-    """
-    if RANK[after.verdict] > RANK[before.verdict]:
-        return False
-    left, left_after = _left(before), _left(after)
-    if left is None or left_after is None:
-        return True
-    noise = 1e-9 * max(_size(before), _size(after), 1e-3)
-    return left_after <= left + noise
-
-
-def _left(found: Finding) -> float | None:
-    if found.demand is None or found.capacity is None:
-        return None
-    return found.capacity.value - found.demand.value
-
-
-def _size(found: Finding) -> float:
-    amounts = (found.demand, found.capacity)
-    return max(abs(one.value) for one in amounts if one is not None)
+def holds(project: Project) -> bool:
+    """Whether the left point passes against tipping."""
+    return tipping(project).verdict is Verdict.PASS
 
 
 def moved(project: Project, place: Place, by: float) -> Project:
@@ -210,46 +145,22 @@ def moved(project: Project, place: Place, by: float) -> Project:
     return put(project, place, replace(stated, value=stated.value + by))
 
 
-def one_kind_of_piece(project: Project) -> bool:
-    """Whether all pieces are of one kind, and so stand in one group."""
-    return len(at(project, (*STACK, "groups"))) == 1
-
-
 def stack_fits(project: Project) -> bool:
     """Whether the stack ends before the fulcrum; always so where the backspan was taped."""
-    return not is_stacked(project) or beam_holds_backspan(project)
-
-
-def beam_holds_backspan(project: Project) -> bool:
-    """Whether the beam is long enough for its stack or for the backspan that was taped."""
     return all(
         one.verdict is Verdict.PASS
         for one in answers(project, "beam-length")
-        if isinstance(one, Finding) and one.subject == "D/L"
+        if isinstance(one, Finding) and one.subject == "D/L" and is_stacked(project)
     )
 
 
-Key = tuple[str, str, Place, str, frozenset[tuple[str, str]]]
-
-
-def all_findings(project: Project) -> dict[Key, Finding]:
+def all_findings(project: Project) -> dict[tuple[Any, ...], Finding]:
     """Every finding of a project, by what it is about."""
-    found: dict[Key, Finding] = {}
+    found: dict[tuple[Any, ...], Finding] = {}
     for one in answers_of(case(project)):
         if isinstance(one, DoesNotApply):
             continue
         topic = one.message.id.split(".")[0]
-        # Which branch of a rule governs is part of the answer, not of the question.
-        rules = frozenset((value.rule_set, value.key) for value in one.rules)
+        rules = tuple((value.rule_set, value.key) for value in one.rules if one.check != "tipping")
         found[one.check, one.subject, one.place, topic, rules] = one
     return found
-
-
-def walked(record: Any, change: Callable[[Any], Any]) -> Any:
-    """A record with `change` made in all it holds; a value without parts as it is."""
-    if isinstance(record, tuple):
-        return tuple(change(one) for one in record)
-    if is_dataclass(record) and not isinstance(record, type):
-        changes = {one.name: change(getattr(record, one.name)) for one in fields(record)}
-        return replace(record, **changes)
-    return record

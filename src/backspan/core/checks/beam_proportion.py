@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import Direction, DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
@@ -18,8 +18,7 @@ from backspan.core.quantities import RATIO, Amount
 
 ID = "beam-proportion"
 KEY = "geometry.inboard-to-outboard"
-#: More pieces of one kind bring the centroid of the stack nearer the fulcrum.
-HARMFUL = {**beam_as_built.HARMFUL, "pieces": Direction.MORE}
+HARMFUL = beam_as_built.HARMFUL
 
 
 def judge(case: Case) -> Iterator[Answer]:

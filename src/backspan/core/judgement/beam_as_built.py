@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from backspan.core.findings import Direction
-from backspan.core.judgement.case import Case, End
+from backspan.core.judgement.case import Case
 from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.subjects import BeamSubject
 from backspan.core.mechanics.beam_geometry import (
@@ -14,13 +14,7 @@ from backspan.core.mechanics.beam_geometry import (
     inboard_length,
     uniform_beam_centroid,
 )
-from backspan.core.mechanics.stack import (
-    Rows,
-    added_length,
-    placed_stack,
-    rows_length,
-    stacked_weight,
-)
+from backspan.core.mechanics.stack import Rows, placed_stack, stacked_weight
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.kit import Beam
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam
@@ -240,7 +234,6 @@ def _on_beam(
     if reach is None or length is None or tip is None or gap is None:
         return AsBuilt(reach, None, rows, stacked.weight, None, None, None, stacked.steps)
     inboard = inboard_length(beam_length=length, tip_beyond_line=tip, reach=reach)
-    gap, room = _with_room_for_doubtful(inputs, subject, rows, gap)
     if stacked.weight == 0.0:
         return AsBuilt(reach, inboard.value - gap, rows, 0.0, inboard.value, gap, gap, (inboard,))
     stack = placed_stack(rows, tail_gap=gap)
@@ -253,28 +246,8 @@ def _on_beam(
         inboard.value,
         gap,
         stack.inner_end_from_tail,
-        (inboard, *room, *stack.steps, backspan),
+        (inboard, *stack.steps, backspan),
     )
-
-
-def _with_room_for_doubtful(
-    inputs: Inputs, subject: BeamSubject, rows: tuple[Rows, ...], tail_gap: float
-) -> tuple[float, tuple[Step, ...]]:
-    """The tail gap with room for pieces that may stand there and are not counted.
-
-    A piece more near the tail brings every group inboard of it nearer the fulcrum, and can take
-    more from the moment than it adds.
-    """
-    steps: list[Step] = []
-    for group, counted in zip(subject.support.stack.groups[:-1], rows[:-1], strict=True):
-        at_most = replace(counted, count=group.count.value + (group.count.tolerance or 0))
-        more = at_most.places - counted.places
-        if inputs.case.end is End.STATED or more <= 0 or counted.piece_length is None:
-            continue
-        room = rows_length(rows=float(more), piece_length=counted.piece_length)
-        gap = added_length(length_before=tail_gap, stack_length=room.value)
-        tail_gap, steps = gap.value, [*steps, room, gap]
-    return tail_gap, tuple(steps)
 
 
 def _beam_length(inputs: Inputs, beam: Beam) -> float | None:

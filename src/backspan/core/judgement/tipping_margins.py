@@ -26,7 +26,7 @@ from backspan.core.quantities import (
     Amount,
     roof_step,
 )
-from backspan.core.rules.shape import BeamWeight, LoadBasis
+from backspan.core.rules.shape import LoadBasis
 
 #: Where the fulcrum moves, the outboard end grows and the inboard end shrinks.
 _BOTH_ENDS = len(("outboard", "inboard"))
@@ -49,7 +49,7 @@ def tipping_margins(
         return ()
     pieces = pieces_needed(built, branch)
     margins = [
-        *_pieces(pieces, branch),
+        *_pieces(pieces),
         *_lengths(case, sums, branch),
         *_hoists(case, sums, branch, values, cap_factor=cap_factor),
     ]
@@ -69,9 +69,8 @@ def tipping_margins(
     return tuple(margins)
 
 
-def _pieces(pieces: PiecesNeeded | None, branch: Branch) -> Iterator[Margin]:
-    # Beyond the fulcrum pieces pull the other way: of a stack that long none are told as spare.
-    if pieces is None or (pieces.spare is not None and pieces.spare > 0 and not branch.met):
+def _pieces(pieces: PiecesNeeded | None) -> Iterator[Margin]:
+    if pieces is None:
         return
     if pieces.spare is None:
         yield Margin("no-number-of-pieces", pieces.there, beyond=True)
@@ -112,22 +111,9 @@ def _moving(sums: TippingSums, branch: Branch) -> float:
 
 
 def _shift(branch: Branch, *, moved: float) -> float:
-    """How far the line may move out while the weight `moved` comes as much nearer the fulcrum.
-
-    Where it must come in so far that the beam's own weight does no more harm, that weight is
-    left out: from there on it would help.
-    """
-    left = _balance(branch, resisting=branch.resisting, moved=moved)
-    credited = branch.rule.beam_weight is BeamWeight.CREDITED
-    if credited or left * branch.beam_weight >= branch.held_by_beam:
-        return left
-    alone = branch.resisting - branch.held_by_beam
-    return _balance(branch, resisting=alone, moved=moved - branch.beam_weight)
-
-
-def _balance(branch: Branch, *, resisting: float, moved: float) -> float:
+    """How far the line may move out while the weight `moved` comes as much nearer the fulcrum."""
     return most_fulcrum_shift(
-        resisting=resisting,
+        resisting=branch.resisting,
         required=branch.required,
         factor=branch.rule.factor,
         load=branch.load,

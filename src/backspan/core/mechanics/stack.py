@@ -94,11 +94,6 @@ class Rows:
     piece_mass: Mass
     piece_length: Length | None
 
-    @property
-    def places(self) -> int:
-        """How many places the pieces take along the beam, the last of them perhaps not full."""
-        return -(-self.count // self.per_row)
-
 
 @dataclass(frozen=True, slots=True)
 class StackedWeight:
