@@ -45,6 +45,22 @@ demo: setup  ## Review the invented demo project and write its papers and drawin
 test: setup $(NODE_DONE) check  ## Run all checks and all tests
 	$(BIN)/python -m pytest
 
+.PHONY: quick
+quick: setup  ## The checks and the tests that find most mistakes, within a minute
+	$(MAKE) --no-print-directory check
+	$(BIN)/python -m pytest -q -m "not slow" tests/unit tests/published tests/test_cases.py \
+		tests/architecture
+
+.PHONY: generate
+generate: setup  ## Write every generated page and table anew
+	@for tool in tools/write_*.py; do echo $$tool; $(BIN)/python $$tool; done
+
+.PHONY: soak
+soak: setup  ## Search deep and go on where a stopped run was: make soak PART=laws
+	@test -n "$(PART)" || { echo "say which: make soak PART=name; parts:"; \
+		ls tests/soak/*.py | xargs -n1 basename -s .py; exit 2; }
+	$(BIN)/python tools/soak.py $(PART)
+
 .PHONY: check
 check: setup  ## Run the checks that need no test run: style, types, imports
 	$(BIN)/ruff check $(CODE)
@@ -65,5 +81,5 @@ lock: setup  ## Lock the packages anew (UPGRADE=--upgrade takes newer ones)
 .PHONY: clean
 clean:  ## Remove everything that make made, .venv included
 	rm -rf .venv build dist out tests/browser/node_modules
-	rm -rf .mypy_cache .ruff_cache .pytest_cache .hypothesis .import_linter_cache
+	rm -rf .soak .mypy_cache .ruff_cache .pytest_cache .hypothesis .import_linter_cache
 	find src tests tools -name __pycache__ -type d -prune -exec rm -rf {} +

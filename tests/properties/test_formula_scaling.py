@@ -7,7 +7,7 @@ of four is exact in floats, also under a root, so the result must scale exactly 
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as some
 
 from backspan.core.mechanics import FORMULAS
@@ -65,7 +65,6 @@ def scales(described: FormulaDescription, values: dict[str, float], steps: tuple
 
 
 @pytest.mark.parametrize("name", FORMULAS)
-@settings(max_examples=40)
 @given(data=some.data(), steps=STEPS)
 def test_every_formula_scales_by_its_dimensions(
     name: str, data: some.DataObject, steps: tuple[int, int, int]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
@@ -20,7 +20,6 @@ from tests.properties.rig_strategies import (
 )
 from tests.unit.core.rigs import ARM, HOIST, OSHA, QUEBEC, STACK, at, count, force, margin, put
 
-SOME = settings(max_examples=60)
 NUMBERED = tuple(one for one in TEXTS if one != QUEBEC)
 
 
@@ -44,7 +43,6 @@ def beam_may_harm(project: Project) -> bool:
 
 
 @given(rigs(texts=NUMBERED))
-@SOME
 def test_more_reach(rig: Project) -> None:
     assume(told(rig, "more-reach"))
     left = margin(tipping(rig), "more-reach")
@@ -64,7 +62,6 @@ def beam_changes_sides(before: Project, after: Project) -> bool:
 
 
 @given(rigs(texts=NUMBERED, stacked=False))
-@SOME
 def test_less_backspan(rig: Project) -> None:
     assume(told(rig, "less-backspan"))
     left = margin(tipping(rig), "less-backspan")
@@ -77,7 +74,6 @@ def test_less_backspan(rig: Project) -> None:
 
 
 @given(rigs(texts=NUMBERED))
-@SOME
 def test_fulcrum_inboard(rig: Project) -> None:
     assume(told(rig, "fulcrum-inboard"))
     left = margin(tipping(rig), "fulcrum-inboard")
@@ -96,7 +92,6 @@ def test_fulcrum_inboard(rig: Project) -> None:
 
 
 @given(rigs(texts=NUMBERED))
-@SOME
 def test_pieces_spare(rig: Project) -> None:
     """Varied in the innermost group, the one that is told of."""
     assume(told(rig, "pieces-spare"))
@@ -110,7 +105,6 @@ def test_pieces_spare(rig: Project) -> None:
 
 
 @given(rigs(texts=NUMBERED, stacked=True))
-@settings(max_examples=15)
 def test_where_no_number_of_pieces_is_enough_none_is(rig: Project) -> None:
     """Under a hoist so large that hardly any beam is long enough for its counterweight."""
     rig = put(rig, (*HOIST, "rated_load"), force("40,000 lb"))
@@ -122,7 +116,6 @@ def test_where_no_number_of_pieces_is_enough_none_is(rig: Project) -> None:
 
 
 @given(rigs(texts=(OSHA,)))
-@SOME
 def test_most_rated_and_most_stall_load(rig: Project) -> None:
     assume(told(rig, "most-rated-load"))
     step = 10.0 if rig.units is Style.METRIC else parse("1 lb", FORCE)
@@ -137,7 +130,6 @@ def test_most_rated_and_most_stall_load(rig: Project) -> None:
 
 
 @given(rigs(texts=NUMBERED))
-@SOME
 def test_something_is_left_exactly_where_it_holds(rig: Project) -> None:
     found = tipping(rig)
     for one in found.margins:
@@ -146,7 +138,6 @@ def test_something_is_left_exactly_where_it_holds(rig: Project) -> None:
 
 
 @given(rigs(texts=(OSHA,), stacked=False))
-@SOME
 def test_a_piece_more_leaves_a_piece_more(rig: Project) -> None:
     spare = margin(tipping(rig), "pieces-spare")
     more = moved(rig, COUNT, 1)
@@ -154,7 +145,6 @@ def test_a_piece_more_leaves_a_piece_more(rig: Project) -> None:
 
 
 @given(rigs(texts=(OSHA,), stacked=False))
-@SOME
 def test_pieces_of_one_kind_in_two_groups_are_pieces(rig: Project) -> None:
     (first, *_) = at(rig, (*STACK, "groups"))
     number = first.count.value

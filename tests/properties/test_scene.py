@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from xml.etree import ElementTree
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from backspan.core.model.evidence import Evidence, StatedValue
@@ -64,7 +64,6 @@ def project_with(supports: list[CounterweightedBeam], units: Style) -> Project:
     return replace(project(units), drops=(drop("D1", "N", "4 ft", points),))
 
 
-@settings(max_examples=60)
 @given(st.lists(SUPPORTS, min_size=1, max_size=2), st.sampled_from(list(Style)))
 def test_any_stated_rig_can_be_drawn(supports: list[CounterweightedBeam], units: Style) -> None:
     one = project_with(supports, units)
@@ -73,7 +72,6 @@ def test_any_stated_rig_can_be_drawn(supports: list[CounterweightedBeam], units:
         ElementTree.fromstring(to_svg(scene))  # noqa: S314 - written by the test itself
 
 
-@settings(max_examples=40)
 @given(SUPPORTS)
 def test_a_value_that_is_not_stated_is_never_dimensioned(support: CounterweightedBeam) -> None:
     words = words_of(drop_section(project_with([support], Style.US), "D1", None))
@@ -82,7 +80,6 @@ def test_a_value_that_is_not_stated_is_never_dimensioned(support: Counterweighte
         assert said == (stated is None)
 
 
-@settings(max_examples=60)
 @given(st.text(max_size=80))
 def test_any_name_makes_a_well_formed_drawing(name: str) -> None:
     one = project()

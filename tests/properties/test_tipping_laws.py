@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from backspan.core.findings import Verdict
@@ -44,7 +44,6 @@ from tests.unit.core.rigs import (
     put,
 )
 
-FEW = settings(max_examples=40)
 NUMBERED = tuple(one for one in TEXTS if one.rule_set != "ca-qc-s21-r4")
 STEP = {Style.US: Fraction(254, 160_000), Style.METRIC: Fraction(1, 1000)}
 
@@ -55,19 +54,16 @@ def never_better(before: Project, after: Project) -> None:
 
 
 @given(rigs(), st.floats(0.001, 1.0))
-@FEW
 def test_more_reach_never_improves(rig: Project, more: float) -> None:
     never_better(rig, moved(rig, (*ARM, "reach"), more))
 
 
 @given(rigs(stacked=False), st.floats(0.001, 0.6))
-@FEW
 def test_less_backspan_never_improves(rig: Project, less: float) -> None:
     never_better(rig, moved(rig, (*ARM, "backspan"), -less))
 
 
 @given(rigs(stacked=True), st.floats(0.001, 0.6))
-@FEW
 def test_a_stack_nearer_the_fulcrum_never_improves(rig: Project, nearer: float) -> None:
     never_better(rig, moved(rig, (*STACK, "tail_gap"), nearer))
     never_better(rig, moved(rig, (*ARM, "tip_beyond_line"), nearer))
@@ -75,7 +71,6 @@ def test_a_stack_nearer_the_fulcrum_never_improves(rig: Project, nearer: float) 
 
 
 @given(rigs(stacked=True), st.floats(0.001, 0.1))
-@FEW
 def test_thicker_pieces_never_improve(rig: Project, thicker: float) -> None:
     for group in at(rig, (*STACK, "groups")):
         place = ("kit", "pieces", group.piece, "length_on_beam")
@@ -83,21 +78,18 @@ def test_thicker_pieces_never_improve(rig: Project, thicker: float) -> None:
 
 
 @given(rigs(stacked=False))
-@FEW
 def test_a_piece_fewer_at_the_same_centroid_never_improves(rig: Project) -> None:
     for index in range(len(at(rig, (*STACK, "groups")))):
         never_better(rig, moved(rig, (*STACK, "groups", index, "count"), -1))
 
 
 @given(rigs(stacked=True))
-@FEW
 def test_an_innermost_piece_fewer_never_improves_while_the_stack_fits(rig: Project) -> None:
     assume(stack_fits(rig))
     never_better(rig, moved(rig, COUNT, -1))
 
 
 @given(rigs(), st.floats(0.01, 20.0))
-@FEW
 def test_heavier_pieces_never_worsen_while_the_stack_fits(rig: Project, heavier: float) -> None:
     assume(stack_fits(rig))
     for group in at(rig, (*STACK, "groups")):
@@ -118,26 +110,22 @@ def test_heavier_pieces_never_worsen_while_the_stack_fits(rig: Project, heavier:
     ids=lambda place: str(place[-1]),
 )
 @given(rigs(), st.floats(0.01, 4000.0))
-@settings(max_examples=25)
 def test_a_larger_load_never_improves(place: Place, rig: Project, more: float) -> None:
     never_better(rig, moved(rig, place, more))
 
 
 @given(rigs(texts=(OSHA, EN)), st.floats(0.01, 200.0))
-@FEW
 def test_without_credit_a_heavier_beam_never_improves(rig: Project, more: float) -> None:
     never_better(rig, moved(rig, (*BEAM, "mass"), more))
 
 
 @given(rigs(texts=(CREDITED,)), st.floats(0.01, 25.0))
-@FEW
 def test_with_credit_a_beam_of_doubtful_mass_never_improves(rig: Project, doubt: float) -> None:
     vague = replace(at(rig, (*BEAM, "mass")), tolerance=doubt)
     never_better(rig, put(rig, (*BEAM, "mass"), vague))
 
 
 @given(rigs())
-@FEW
 def test_crediting_the_beam_asks_for_no_more_than_not_crediting_it(rig: Project) -> None:
     never_better(on_basis(rig, CREDITED), on_basis(rig, EN))
 
@@ -149,7 +137,6 @@ def test_crediting_the_beam_asks_for_no_more_than_not_crediting_it(rig: Project)
     st.integers(500, 1500),
     st.sampled_from(list(Style)),
 )
-@settings(max_examples=80)
 def test_equal_moments_hold_and_one_step_beyond_they_do_not(
     piece: str, pieces: int, sixteenths: int, rated: int, style: Style
 ) -> None:
@@ -180,7 +167,6 @@ def test_equal_moments_hold_and_one_step_beyond_they_do_not(
 
 
 @given(rigs(texts=NUMBERED))
-@FEW
 def test_the_answer_is_the_comparison_of_the_two_moments_shown(rig: Project) -> None:
     found = tipping(rig)
     if found.demand is None or found.capacity is None:
@@ -192,7 +178,6 @@ def test_the_answer_is_the_comparison_of_the_two_moments_shown(rig: Project) -> 
 
 
 @given(rigs())
-@FEW
 def test_both_modes_agree_on_the_backspan_that_was_worked_out(rig: Project) -> None:
     assume(is_stacked(rig))
     arms = [one.value for one in tipping(rig).steps if one.formula == "backspan_to_stack"]

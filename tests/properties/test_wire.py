@@ -9,7 +9,7 @@ from typing import Annotated, Any
 import hypothesis.strategies as st
 import pytest
 import yaml
-from hypothesis import given, settings
+from hypothesis import given
 
 from backspan.core.model.basis import Basis, Confirmation
 from backspan.core.model.evidence import StatedValue
@@ -48,7 +48,6 @@ def values_of(hint: Any) -> st.SearchStrategy[Any]:
 
 
 @pytest.mark.parametrize("cls", [Site, Kit, Drop, Basis, Confirmation, Person])
-@settings(max_examples=30)
 @given(data=st.data())
 def test_any_record_survives_its_canonical_bytes(cls: type[Any], data: st.DataObject) -> None:
     record = data.draw(values_of(cls))
@@ -127,7 +126,6 @@ def codes(project: Project) -> dict[str, str]:
     return {drop.id: configuration_code(project, drop) for drop in project.drops}
 
 
-@settings(max_examples=50)
 @given(sixteenths=st.integers(5, 16 * 12 * 8), picks=st.lists(st.integers(0, 5), min_size=3))
 def test_units_of_input_do_not_show(sixteenths: int, picks: list[int]) -> None:
     texts = spellings(sixteenths)
@@ -167,7 +165,6 @@ def shuffled_samples(draw: st.DrawFn) -> str:
     return yaml.safe_dump(shuffled(data, draw), sort_keys=False, allow_unicode=True)
 
 
-@settings(max_examples=50)
 @given(text=shuffled_samples())
 def test_the_order_of_a_file_does_not_show(text: str) -> None:
     sample, mixed = parse_project(SAMPLE, "a"), parse_project(text, "b")
@@ -178,7 +175,6 @@ def test_the_order_of_a_file_does_not_show(text: str) -> None:
     assert mixed.people == sample.people
 
 
-@settings(max_examples=50)
 @given(name=st.text(max_size=8), start=st.floats(0.0, 20.0), count=st.integers(0, 3))
 def test_other_drops_and_names_do_not_show(name: str, start: float, count: int) -> None:
     sample = parse_project(SAMPLE, "a")
@@ -189,7 +185,6 @@ def test_other_drops_and_names_do_not_show(name: str, start: float, count: int) 
     assert configuration_code(changed, named) == configuration_code(sample, first)
 
 
-@settings(max_examples=50)
 @given(station=st.floats(0.0, 30.0), pieces=st.integers(0, 40))
 def test_a_moved_beam_or_another_count_always_shows(station: float, pieces: int) -> None:
     sample = parse_project(SAMPLE, "a")
@@ -219,7 +214,6 @@ def problems_of(text: str) -> tuple[Problem, ...]:
     return ()
 
 
-@settings(max_examples=200)
 @given(text=damaged_samples())
 def test_a_damaged_file_is_read_or_refused_with_places_in_it(text: str) -> None:
     lines = len(text.splitlines()) + 1

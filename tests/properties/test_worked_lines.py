@@ -10,7 +10,7 @@ import re
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as some
 
 from backspan.core.mechanics import FORMULAS
@@ -75,7 +75,6 @@ def last_place(text: str) -> float:
 
 @pytest.mark.parametrize("style", Style)
 @pytest.mark.parametrize("name", FORMULAS)
-@settings(max_examples=40)
 @given(data=some.data())
 def test_the_printed_numbers_give_the_printed_result(
     name: str, style: Style, data: some.DataObject
@@ -98,7 +97,6 @@ def noise(line: WorkedLine) -> float:
 
 
 @pytest.mark.parametrize("name", FORMULAS)
-@settings(max_examples=40)
 @given(data=some.data())
 def test_the_tree_gives_the_very_float_of_the_function(name: str, data: some.DataObject) -> None:
     step = step_of(data, FORMULAS[name], DESCRIPTIONS[name])
@@ -107,7 +105,6 @@ def test_the_tree_gives_the_very_float_of_the_function(name: str, data: some.Dat
 
 @pytest.mark.parametrize("style", Style)
 @pytest.mark.parametrize("name", FORMULAS)
-@settings(max_examples=20)
 @given(data=some.data())
 def test_six_digits_of_the_result_are_printed_where_nothing_cancels(
     name: str, style: Style, data: some.DataObject

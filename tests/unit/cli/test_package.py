@@ -34,6 +34,7 @@ def test_a_folder_holds_the_package_the_drawings_and_the_data(run: Run, tmp_path
     assert "package.pdf, review.json and 10 drawings" in " ".join(ran.out.split())
 
 
+@pytest.mark.slow
 def test_the_same_review_writes_the_same_bytes(run: Run, tmp_path: Path) -> None:
     first, again = tmp_path / "first", tmp_path / "again"
     for out in (first, again):

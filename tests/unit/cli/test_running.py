@@ -93,6 +93,7 @@ def test_help_loads_nothing_heavy() -> None:
 
 
 @pytest.mark.parametrize("encoding", ["ascii", "cp1252", "utf-8"])
+@pytest.mark.slow
 def test_a_terminal_without_signs_shows_words(encoding: str) -> None:
     ran = python(
         *("-m", "backspan.cli", "review", DEMO, "--drop", "W2", "--on", ON),
@@ -107,6 +108,7 @@ def test_a_terminal_without_signs_shows_words(encoding: str) -> None:
     assert "W = m · g" in text.replace("*", "·")
 
 
+@pytest.mark.slow
 def test_a_reader_that_leaves_changes_no_answer() -> None:
     process = subprocess.Popen(
         [sys.executable, "-m", "backspan.cli", "review", DEMO, "--format", "json", "--on", ON],
@@ -123,6 +125,7 @@ def test_a_reader_that_leaves_changes_no_answer() -> None:
     assert said == b""
 
 
+@pytest.mark.slow
 def test_data_is_the_same_bytes_in_any_terminal() -> None:
     arguments = ("-m", "backspan.cli", "review", DEMO, "--drop", "S1", "--on", ON)
     first = python(*arguments, "--format", "json", PYTHONIOENCODING="ascii", PYTHONUTF8="0")

@@ -155,6 +155,7 @@ def test_a_roof_with_nothing_on_it_is_drawn() -> None:
     assert "Roof plan: Bare" in words_of(plan_of(bare))
 
 
+@pytest.mark.slow
 def test_very_many_drops_are_drawn_without_overlap_and_counted() -> None:
     drops = tuple(
         drop(

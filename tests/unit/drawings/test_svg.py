@@ -68,6 +68,7 @@ def test_the_same_scene_gives_the_same_text(name: str) -> None:
     assert to_svg(scene_named(name)) == to_svg(scene_named(name))
 
 
+@pytest.mark.slow
 def test_the_text_does_not_depend_on_the_order_of_hashes() -> None:
     code = (
         "import hashlib; from backspan.drawings import to_svg, to_dxf;"

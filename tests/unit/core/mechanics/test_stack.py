@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from hypothesis import assume, given, settings
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from backspan.core.mechanics.stack import (
@@ -48,7 +48,6 @@ def exact_stack(groups: list[Rows], gap: float) -> tuple[Fraction, Fraction, Fra
 
 
 @given(stacks, st.sampled_from([0.0, 0.0762, 0.25]))
-@settings(max_examples=60)
 def test_weight_centroid_and_inner_end_are_those_of_the_pieces(
     groups: list[Rows], gap: float
 ) -> None:
@@ -124,7 +123,6 @@ def test_what_others_hold_already_needs_no_pieces() -> None:
     st.floats(10.0, 60_000.0),
     st.sampled_from([0.0, -500.0, 800.0]),
 )
-@settings(max_examples=80)
 def test_the_fewest_on_a_beam_are_what_counting_up_finds(
     others: list[Rows], last: Rows, inboard: float, required: float, held: float
 ) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from backspan.core.findings import Verdict
@@ -33,7 +33,6 @@ def _inches(found: float) -> float:
     return round(sixteenths) * SIXTEENTH
 
 
-@settings(max_examples=40)
 @given(PIECES, POUNDS, st.integers(min_value=60, max_value=200))
 def test_the_reach_told_holds_and_a_sixteenth_more_does_not(
     pieces: int, rated: int, backspan: int
@@ -47,7 +46,6 @@ def test_the_reach_told_holds_and_a_sixteenth_more_does_not(
     assert beyond.verdict is Verdict.FAIL
 
 
-@settings(max_examples=40)
 @given(PIECES, POUNDS, INCHES)
 def test_the_backspan_told_holds_and_a_sixteenth_less_does_not(
     pieces: int, rated: int, reach: int
@@ -60,7 +58,6 @@ def test_the_backspan_told_holds_and_a_sixteenth_less_does_not(
     assert less.verdict is Verdict.FAIL
 
 
-@settings(max_examples=40)
 @given(PIECES, INCHES, st.sampled_from(["1.1", "1.25", "2.8", "3"]))
 def test_the_hoist_told_holds_and_a_pound_more_does_not(
     pieces: int, reach: int, ratio: str

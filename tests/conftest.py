@@ -1,0 +1,31 @@
+"""How laws are tried: few examples in `make test`, many and other ones in `make soak`."""
+
+from __future__ import annotations
+
+from hypothesis import HealthCheck, Phase, Verbosity, settings
+from hypothesis.internal.conjecture.providers import AVAILABLE_PROVIDERS
+
+from tests.hypothesis_source import BACKEND, StableProvider
+
+AVAILABLE_PROVIDERS[BACKEND] = f"{StableProvider.__module__}.{StableProvider.__qualname__}"
+
+#: Examples are drawn and judged, never shrunk: a law names what it drew, and that becomes a case.
+PHASES = (Phase.explicit, Phase.generate)
+
+settings.register_profile(
+    "few",
+    backend=BACKEND,
+    database=None,
+    deadline=None,
+    derandomize=True,
+    max_examples=15,
+    phases=PHASES,
+    suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much],
+)
+settings.register_profile(
+    "soak",
+    settings.get_profile("few"),
+    derandomize=False,
+    max_examples=400,
+    verbosity=Verbosity.normal,
+)
