@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any
 
 from hypothesis import strategies as st
 
-from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.findings import DoesNotApply, Finding, FindingKey, Verdict
 from backspan.core.judgement.case import Place
 from backspan.core.model.basis import ReadingChoice, RuleChoice
 from backspan.core.model.evidence import StatedValue
@@ -154,13 +153,11 @@ def stack_fits(project: Project) -> bool:
     )
 
 
-def all_findings(project: Project) -> dict[tuple[Any, ...], Finding]:
+def all_findings(project: Project) -> dict[FindingKey, Finding]:
     """Every finding of a project, by what it is about."""
-    found: dict[tuple[Any, ...], Finding] = {}
+    found: dict[FindingKey, Finding] = {}
     for one in answers_of(case(project)):
         if isinstance(one, DoesNotApply):
             continue
-        topic = one.message.id.split(".")[0]
-        rules = tuple((value.rule_set, value.key) for value in one.rules if one.check != "tipping")
-        found[one.check, one.subject, one.place, topic, rules] = one
+        found[one.key] = one
     return found

@@ -11,7 +11,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from backspan.core.checks import CHECKS
-from backspan.core.findings import Direction, Finding, InputUsed, Verdict
+from backspan.core.findings import Finding, InputUsed, Verdict
 from backspan.core.judgement.case import Place
 from backspan.core.model.basis import Basis
 from backspan.core.model.evidence import Evidence, StatedValue
@@ -27,7 +27,6 @@ from tests.properties.rig_strategies import (
     CREDITED,
     RANK,
     all_findings,
-    is_stacked,
     rigs,
     tipping,
 )
@@ -53,8 +52,6 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
 )
-
-HARMFUL = {check.id: check.harmful for check in CHECKS}
 
 #: One value in two spellings, exactly equal: a pound is 0.45359237 kg, an inch 25.4 mm.
 SPELLINGS: dict[Dimension, tuple[Callable[[int], str], Callable[[int], str]]] = {
@@ -164,18 +161,12 @@ def test_a_larger_tolerance_never_improves(
     place: Place, most: float, rig: Project, one: float, other: float
 ) -> None:
     assume(at(rig, place) is not None)
-    assume(place != (*PIECE, "mass") or not is_stacked(rig) or single_group(rig))
     rig = on_basis(rig, *rig.basis.tipping, QUEBEC)
     small, large = sorted((one * most, other * most))
     narrow = all_findings(put(rig, (*place, "tolerance"), small))
     wide = all_findings(put(rig, (*place, "tolerance"), large))
     for key in narrow.keys() & wide.keys():
         assert RANK[wide[key].verdict] <= RANK[narrow[key].verdict], key
-
-
-def single_group(project: Project) -> bool:
-    """Whether one kind of piece is stacked: the mass of one of two kinds moves the centroid."""
-    return len(at(project, (*STACK, "groups"))) == 1
 
 
 def removed(project: Project, used: InputUsed) -> Project:
@@ -208,42 +199,8 @@ def test_a_pass_does_not_survive_the_loss_of_an_input_it_lists(rig: Project) -> 
         for used in found.inputs:
             if used.name == "tip_beyond_line":
                 continue  # a tip nobody stated is taken as none: see CHANGELOG, known gaps
-            after = all_findings(removed(rig, used))
-            left = [one for other, one in after.items() if same_question(key, other)]
-            assert not [one for one in left if one.verdict is Verdict.PASS], (key, used.name)
-
-
-def same_question(one: tuple[Any, ...], other: tuple[Any, ...]) -> bool:
-    """Whether two findings are of one check on one subject, about one rule."""
-    check, subject, _, topic, rules = one
-    return (check, subject, rules) == (other[0], other[1], other[4]) and (
-        topic == other[3] or check == "tipping"
-    )
-
-
-@given(rigs(), st.floats(0.0, 0.4))
-def test_every_declared_direction_is_the_harmful_one(rig: Project, share: float) -> None:
-    """Moving an input of any finding its harmful way never improves that finding."""
-    rig = on_basis(rig, OSHA, QUEBEC, *rig.basis.tipping)
-    for key, found in all_findings(rig).items():
-        directions = HARMFUL[found.check]
-        for used in found.inputs:
-            if used.name not in directions or not single_group(rig):
-                continue
-            worse = harmed(rig, used, directions[used.name], share)
-            if worse is None:
-                continue
-            after = all_findings(worse).get(key)
-            assert after is None or RANK[after.verdict] <= RANK[found.verdict], (key, used.name)
-
-
-def harmed(project: Project, used: InputUsed, direction: Direction, share: float) -> Project | None:
-    """The project with an input moved a share of itself, or a piece, its harmful way."""
-    stated = at(project, used.place)
-    sign = 1 if direction is Direction.MORE else -1
-    if isinstance(stated.value, int):
-        return put(project, used.place, replace(stated, value=max(1, stated.value + sign)))
-    return put(project, used.place, replace(stated, value=stated.value * (1 + sign * share)))
+            left = all_findings(removed(rig, used)).get(key)
+            assert left is None or left.verdict is not Verdict.PASS, (key, used.name)
 
 
 @given(rigs())

@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.quantities import Amount, Style
@@ -57,25 +58,18 @@ class Need:
 
 @dataclass(frozen=True, slots=True)
 class InputUsed:
-    """One input of a finding: as stated, and at the adverse end where the check was made."""
+    """One input of a finding: as stated, and at the worst corner, where the check was made."""
 
     name: str
     stated: Amount | int | str
     used: Amount | int | str
     evidence: Evidence | None
-    tolerance: Amount | None = None
+    tolerance: Amount | int | None = None
     by: str | None = None
     at: str | None = None
     document: str | None = None
     checked_by: str | None = None
     place: tuple[str | int, ...] = ()
-
-
-class Direction(StrEnum):
-    """Which way an input does harm."""
-
-    MORE = "more is worse"
-    LESS = "less is worse"
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +80,15 @@ class Margin:
     value: Amount | int | str
     beyond: bool = False
     """True where the margin is already used up: the value is what is short."""
+
+
+class FindingKey(NamedTuple):
+    """Which finding it is, whatever it found: check, subject, rule set with edition, question."""
+
+    check: str
+    subject: str
+    rule_set: str
+    question: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,12 +109,21 @@ class Finding:
     capacity: Amount | None = None
     utilisation: float | None = None
     governing: str | None = None
+    question: str = ""
+    """What of its check the finding answers, where a check asks more than one thing."""
     rules: tuple[SelectedValue, ...] = ()
     inputs: tuple[InputUsed, ...] = ()
     steps: tuple[Step, ...] = ()
     margins: tuple[Margin, ...] = ()
     notes: tuple[Message, ...] = ()
     needs: tuple[Need, ...] = ()
+
+    @property
+    def key(self) -> FindingKey:
+        """By what findings are paired: two findings of one review never share it."""
+        under = self.rules[0] if self.rules else None
+        rule_set = "" if under is None else f"{under.rule_set}@{under.edition}"
+        return FindingKey(self.check, self.subject, rule_set, self.question)
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,6 +134,8 @@ class DoesNotApply:
     subject: str
     place: tuple[str | int, ...]
     reason: Message
+    inputs: tuple[InputUsed, ...] = ()
+    """What was read before the reason was clear: elsewhere within its doubt there may be none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,7 +175,7 @@ class Envelope:
     points: tuple[EnvelopePoint, ...]
     backspan_now: Amount
     reach_now: Amount
-    """Both as used by the check: at the adverse end of their tolerance."""
+    """Both as used by the check: at the worst corner of what is doubtful."""
 
 
 @dataclass(frozen=True, slots=True)

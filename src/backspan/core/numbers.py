@@ -1,13 +1,17 @@
 """Floating-point helpers that give the same bits on every platform and round to a stated side."""
 
+import itertools
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from backspan.core.errors import BackspanError
 
 # No measured length or load carries nine digits: a smaller difference is arithmetic noise.
 EQUAL_WITHIN = 1e-9
+
+# Twelve doubtful numbers, each at its two ends.
+MOST_COMBINATIONS = 2**12
 
 
 class NumberError(BackspanError, ValueError):
@@ -80,6 +84,19 @@ def step_down(x: float, *, step: float) -> float:
     Raises NumberError if `x` is not finite or `step` is not positive and finite.
     """
     return _multiple(whole_down(_in_steps(x, step)), step)
+
+
+def combinations(choices: Sequence[Sequence[float]]) -> Iterator[tuple[float, ...]] | None:
+    """Every way to take one number of each choice; None where that is more than can be tried.
+
+    One empty way where there is no choice at all.
+    """
+    many = 1
+    for values in choices:
+        many *= len(values)
+        if many > MOST_COMBINATIONS:
+            return None
+    return itertools.product(*choices)
 
 
 def significant(x: float, digits: int = 10) -> float:

@@ -67,7 +67,7 @@ HELD = "held by the pieces present"
 NOT_HELD = "not held by the pieces present"
 NO_ENVELOPE = "The review gave no line for this point."
 ENVELOPE_CAUTION = (
-    "One check only, at the adverse end of the tolerances. Not a design and no permission to "
+    "One check only, at the worst corner of the tolerances. Not a design and no permission to "
     "work: the review of the whole drop, the qualified or licensed person and the local code "
     "decide."
 )

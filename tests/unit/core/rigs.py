@@ -11,7 +11,7 @@ from backspan.core.checks import CHECKS
 from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.judgement.case import Case, Place
 from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.tolerance import answers_at_adverse_end
+from backspan.core.judgement.corners import answers_at_worst_corner
 from backspan.core.model.basis import Basis, Confirmation, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import (
@@ -196,7 +196,7 @@ def check_named(name: str) -> Check:
 
 def answers(project: Project, check: str, library: RuleLibrary = LIBRARY) -> tuple[Answer, ...]:
     """What one check says of the project's one drop."""
-    return answers_at_adverse_end(check_named(check), case(project, library))
+    return answers_at_worst_corner(check_named(check), case(project, library))
 
 
 def findings(

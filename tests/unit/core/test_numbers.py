@@ -7,7 +7,9 @@ import pytest
 
 from backspan.core.errors import BackspanError
 from backspan.core.numbers import (
+    MOST_COMBINATIONS,
     NumberError,
+    combinations,
     exact_sum,
     meets,
     root,
@@ -203,3 +205,15 @@ def test_significant_refuses_to_round_past_the_largest_float() -> None:
 def test_a_number_error_is_a_backspan_error_and_a_value_error() -> None:
     assert issubclass(NumberError, BackspanError)
     assert issubclass(NumberError, ValueError)
+
+
+def test_every_combination_takes_one_of_each_choice() -> None:
+    every = combinations(((1.0, 2.0), range(3)))
+    assert every is not None
+    assert list(every) == [(1.0, 0), (1.0, 1), (1.0, 2), (2.0, 0), (2.0, 1), (2.0, 2)]
+    assert list(combinations(()) or ()) == [()]
+
+
+def test_twelve_pairs_can_be_combined_and_one_more_cannot() -> None:
+    assert len(list(combinations([(0.0, 1.0)] * 12) or ())) == MOST_COMBINATIONS
+    assert combinations([(0.0, 1.0)] * 13) is None

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from backspan.core.findings import Direction, DoesNotApply, Finding, Message, MessageValue
-from backspan.core.judgement import beam_as_built
+from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
@@ -22,13 +21,6 @@ from backspan.core.rules.selected import SelectedValue
 ID = "beam-label"
 STATE = "equipment.label-state"
 COUNT = "equipment.label-count"
-HARMFUL = {
-    **beam_as_built.HARMFUL,
-    "pieces": Direction.MORE,
-    "piece_mass": Direction.MORE,
-    "label_pieces": Direction.LESS,
-    "label_mass": Direction.LESS,
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +44,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     place = ("kit", "beams", beam.id, "label")
     if beam.label is None:
         inputs.want("label", EvidenceClass.OBSERVATION, place)
@@ -76,14 +68,14 @@ def _judge_limits(
     rule = needed_value(case.practice, COUNT)
     place = ("kit", "beams", beam, "label")
     if label.most_mass is not None:
-        inputs = Inputs(case, HARMFUL)
+        inputs = Inputs(case)
         on_beam = _on_beam(inputs, subject)
         most_mass = inputs.measure(
             "label_mass", label.most_mass, MASS, EvidenceClass.RATING, (*place, "most_mass")
         )
         yield _finding(subject, rule, inputs, on_beam, most_mass=most_mass)
     if label.most_pieces is not None or label.most_mass is None:
-        inputs = Inputs(case, HARMFUL)
+        inputs = Inputs(case)
         on_beam = _on_beam(inputs, subject)
         most = inputs.count(
             "label_pieces", label.most_pieces, EvidenceClass.RATING, (*place, "most_pieces")
@@ -149,10 +141,11 @@ def _finding(
         capacity=None if capacity is None else Amount(float(capacity), dimension),
         utilisation=demand / capacity if capacity is not None and capacity > 0 else None,
         governing=rule.key,
+        question=kind,
         rules=(rule,),
         inputs=tuple(inputs.used),
         needs=needs,
     )
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import (
-    Direction,
     DoesNotApply,
     Finding,
     Message,
@@ -26,12 +25,6 @@ from backspan.core.quantities import LENGTH, Amount
 from backspan.core.worked.formula import Step
 
 ID = "beam-length"
-#: A longer stack, or a longer taped backspan, needs more room: more pieces do harm here.
-HARMFUL = {
-    **beam_as_built.HARMFUL,
-    "backspan": Direction.MORE,
-    "pieces": Direction.MORE,
-}
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -48,11 +41,12 @@ def judge(case: Case) -> Iterator[Answer]:
             # A beam that reaches beyond the line has less inboard than the finding could take.
             open_tip = subject.support.tip_beyond_line is None and found.verdict is Verdict.PASS
             reason = Message("na.beam-tip")
-            yield DoesNotApply(ID, found.subject, found.place, reason) if open_tip else found
+            silent = DoesNotApply(ID, found.subject, found.place, reason, found.inputs)
+            yield silent if open_tip else found
 
 
 def _stack_fits(case: Case, subject: BeamSubject) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     built = beam_as_built.read(inputs, subject)
     return _finding(
         subject,
@@ -66,7 +60,7 @@ def _stack_fits(case: Case, subject: BeamSubject) -> Finding:
 
 
 def _backspan_fits(case: Case, subject: BeamSubject) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     built = beam_as_built.read(inputs, subject)
     beam = case.beam(subject.support.beam)
     length = inputs.measure(
@@ -137,4 +131,4 @@ def _finding(
     )
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

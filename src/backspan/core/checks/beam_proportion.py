@@ -9,7 +9,7 @@ from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs
+from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.limits import limit_of
 from backspan.core.judgement.subjects import RuledSubject, under_value
 from backspan.core.mechanics.beam_geometry import inboard_to_outboard
@@ -18,7 +18,6 @@ from backspan.core.quantities import RATIO, Amount
 
 ID = "beam-proportion"
 KEY = "geometry.inboard-to-outboard"
-HARMFUL = beam_as_built.HARMFUL
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -28,11 +27,13 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_beam(case: Case, one: RuledSubject) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     built = beam_as_built.read(inputs, one.beam)
     least = limit_of(one.value, RATIO)
     ratio = None
-    if built.reach is not None and built.backspan is not None:
+    if built.reach is not None and built.reach <= 0.0:
+        inputs.want("reach", EvidenceClass.GEOMETRY, (*one.beam.place, "reach"))
+    elif built.reach is not None and built.backspan is not None:
         ratio = inboard_to_outboard(inboard=built.backspan, reach=built.reach)
     met = None if ratio is None else meets(demand=least, capacity=ratio.value)
     verdict, needs = decide(met=met, inputs=inputs, rules=(one.value,))
@@ -57,4 +58,4 @@ def _judge_beam(case: Case, one: RuledSubject) -> Finding:
     )
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

@@ -21,7 +21,7 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(one, DoesNotApply):
             yield one
             continue
-        inputs = Inputs(case, {})
+        inputs = Inputs(case)
         place = (*one.beam.place, "stack", "fastening")
         word = inputs.word(
             "fastening", one.beam.support.stack.fastening, EvidenceClass.OBSERVATION, place

@@ -27,7 +27,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_stack(case: Case, one: RuledSubject, *, refused: bool) -> Answer:
-    inputs = Inputs(case, {})
+    inputs = Inputs(case)
     kinds: list[str] = []
     for group in one.beam.support.stack.groups:
         piece = case.piece(group.piece)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import Direction, DoesNotApply, Finding
+from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.inputs import EvidenceClass, Inputs
@@ -16,7 +16,6 @@ from backspan.core.rules.selected import SelectedValue
 
 ID = "counterweight-marking"
 KEY = "counterweight.mass-evidence"
-HARMFUL = {"piece_mass": Direction.LESS}
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -34,7 +33,7 @@ def judge(case: Case) -> Iterator[Answer]:
 def _judge_pieces(
     case: Case, subject: BeamSubject, value: SelectedValue, *, custom: bool
 ) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     words: list[str] = []
     for group in subject.support.stack.groups:
         piece = case.piece(group.piece)
@@ -55,4 +54,4 @@ def _judge_pieces(
     )
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

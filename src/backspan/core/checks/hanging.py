@@ -28,7 +28,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
-    inputs = Inputs(case, {})
+    inputs = Inputs(case)
     place = case.place_of(point)
     stages = tuple(stage.id for stage in case.stages_on(point))
     for name in stages:
@@ -51,7 +51,7 @@ def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
 
 
 def _judge_stage(case: Case, hung: HungStage) -> Finding:
-    inputs = Inputs(case, {})
+    inputs = Inputs(case)
     place = (*case.place, "rig", "stages", hung.stage)
     points = tuple(sorted(set(hung.from_points)))
     inputs.fact("from_points", ", ".join(points), (*place, "from_points"))

@@ -23,7 +23,7 @@ def judge(case: Case) -> Iterator[Answer]:
         if support is None:
             yield DoesNotApply(ID, name, place, Message("na.counterweighted"))
             continue
-        inputs = Inputs(case, {})
+        inputs = Inputs(case)
         inputs.fact("support", str(support.kind), (*place, "other_support", "kind"))
         words = (("kind", str(support.kind)), ("document", support.document or "-"))
         refer = Need(Decider.LICENSED_ENGINEER, Message("need.other-support", words))

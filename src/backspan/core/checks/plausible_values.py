@@ -10,7 +10,7 @@ from backspan.core.judgement.beam_as_built import worked_out_backspan
 from backspan.core.judgement.case import Case, Place
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs
+from backspan.core.judgement.inputs import Inputs, where
 from backspan.core.judgement.limits import limit_of, needed_value
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
@@ -49,7 +49,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _finding(case: Case, one: Questioned) -> Finding:
-    inputs = Inputs(case, {})
+    inputs = Inputs(case)
     value = Amount(one.stated.value, one.dimension)
     inputs.fact(one.name, value, one.place)
     rule = needed_value(case.practice, one.key)
@@ -64,6 +64,7 @@ def _finding(case: Case, one: Questioned) -> Finding:
         verdict=verdict,
         message=Message("unlikely.small" if one.least else "unlikely.large", words),
         governing=rule.key,
+        question=f"{one.name} {where(one.place)} {rule.key}",
         rules=(rule,),
         inputs=tuple(inputs.used),
         needs=needs,

@@ -17,7 +17,7 @@ ID = "rig-described"
 def judge(case: Case) -> Iterator[Answer]:
     """One finding for the drop without suspension points, else one for each of them."""
     if not case.points:
-        inputs = Inputs(case, {})
+        inputs = Inputs(case)
         inputs.want("suspension_points", EvidenceClass.OBSERVATION, (*case.place, "rig"))
         verdict, needs = decide(met=None, inputs=inputs, rules=())
         message = Message("rig.none")
@@ -27,7 +27,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
-    inputs = Inputs(case, {})
+    inputs = Inputs(case)
     place = case.place_of(point)
     supports = [
         name

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import Direction, DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.decide import decide
@@ -18,7 +18,6 @@ from backspan.core.rules.selected import SelectedValue
 
 ID = "stall-cap"
 KEY = "hoist.stall-cap"
-HARMFUL = {"stall_load": Direction.MORE, "rated_load": Direction.LESS}
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -36,7 +35,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _judge_hoist(case: Case, point: SuspensionPoint, value: SelectedValue) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     hoist = case.hoist(point.hoist)
     place = ("kit", "hoists", hoist.id)
     rated = inputs.measure(
@@ -79,4 +78,4 @@ def _share(stall: float | None, cap: float | None) -> float | None:
     return stall / cap if stall is not None and cap is not None and cap > 0.0 else None
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

@@ -21,7 +21,6 @@ from backspan.core.judgement.limits import limit_of
 from backspan.core.judgement.subjects import BeamSubject, counterweighted
 from backspan.core.judgement.tipping_margins import tipping_margins
 from backspan.core.judgement.tipping_sums import (
-    HARMFUL,
     Branch,
     FactorValues,
     TippingSums,
@@ -59,7 +58,7 @@ def judge(case: Case) -> Iterator[Answer]:
 def _judge_beam(
     case: Case, subject: BeamSubject, rules: SelectedRules, values: FactorValues
 ) -> Finding:
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     sums = tipping_sums(inputs, subject, values)
     verdict, needs = decide(met=sums.met, inputs=inputs, rules=[value for value, _ in values])
     governing = sums.governing
@@ -202,4 +201,4 @@ def _harmful(sums: TippingSums) -> bool:
     return any(branch.held_by_beam < 0.0 for branch in sums.branches)
 
 
-CHECK = Check(ID, judge, HARMFUL)
+CHECK = Check(ID, judge)

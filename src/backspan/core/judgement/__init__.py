@@ -1,1 +1,1 @@
-"""What every check shares: the case, inputs at their adverse end, accepted evidence, deciding."""
+"""What every check shares: the case, inputs, doubt, accepted evidence, deciding."""

@@ -1,10 +1,9 @@
-"""A counterweighted beam as it was built: reach, backspan, stack, at the end asked for."""
+"""A counterweighted beam as it was built: reach, backspan, stack, at the corner asked for."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from backspan.core.findings import Direction
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.subjects import BeamSubject
@@ -20,21 +19,6 @@ from backspan.core.model.kit import Beam
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam
 from backspan.core.quantities import LENGTH, MASS
 from backspan.core.worked.formula import Step
-
-#: Which way each input of a counterweighted beam does harm.
-HARMFUL = {
-    "reach": Direction.MORE,
-    "backspan": Direction.LESS,
-    "pieces": Direction.LESS,
-    "piece_mass": Direction.LESS,
-    "piece_length": Direction.MORE,
-    "tail_gap": Direction.MORE,
-    "beam_length": Direction.LESS,
-    "tip_beyond_line": Direction.MORE,
-    "centroid_from_tail": Direction.MORE,
-    "beam_mass": Direction.MORE,
-    "credited_beam_mass": Direction.LESS,
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,7 +114,7 @@ def may_be_harmful(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> bool
     A uniform beam at least as long inboard as outboard helps or does nothing; inboard it is at
     least as long as the backspan.
     """
-    room = _room_outboard(subject, built)
+    room = _room_outboard(inputs, subject, built)
     if room is None:
         return False
     beam = inputs.case.beam(subject.support.beam)
@@ -142,7 +126,7 @@ def left_out_until(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> floa
 
     None where nothing is known of it, or the weight does harm as it is and is counted.
     """
-    room = _room_outboard(subject, built)
+    room = _room_outboard(inputs, subject, built)
     if room is None or built.reach is None:
         return None
     if may_be_harmful(inputs, subject, built):
@@ -151,12 +135,12 @@ def left_out_until(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> floa
     return None if room is None or room < 0.0 else room
 
 
-def _room_outboard(subject: BeamSubject, built: AsBuilt) -> float | None:
+def _room_outboard(inputs: Inputs, subject: BeamSubject, built: AsBuilt) -> float | None:
     """How much longer the beam is inboard than outboard, at the least."""
     if built.reach is None or built.backspan is None:
         return None
-    tip = subject.support.tip_beyond_line
-    outboard = built.reach + (0.0 if tip is None else tip.value + (tip.tolerance or 0.0))
+    tip = None if subject.support.tip_beyond_line is None else _tip(inputs, subject)
+    outboard = built.reach + (tip or 0.0)
     inboard = built.backspan if built.inboard is None else built.inboard
     return inboard - outboard
 

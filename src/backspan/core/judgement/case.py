@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Iterable
-from dataclasses import dataclass
-from enum import StrEnum
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError
@@ -29,11 +28,8 @@ N = TypeVar("N", bound=_Named)
 Place = tuple[str | int, ...]
 
 
-class End(StrEnum):
-    """Which end of the tolerance a computation is made at."""
-
-    ADVERSE = "adverse"
-    STATED = "stated"
+#: Values taken in place of the stated ones, by their place in the project.
+Corner = Mapping[Place, float]
 
 
 def _find(items: Iterable[N], wanted: str, what: str) -> N:
@@ -45,14 +41,19 @@ def _find(items: Iterable[N], wanted: str, what: str) -> N:
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """One drop with the rules it is held against; `practice` holds the trade's own bands."""
+    """One drop with the rules it is held against; `practice` holds the trade's own bands.
+
+    `corner` is where within its doubt each doubtful value is taken (corners.py), `only` the one
+    suspension point that is looked at while corners are tried.
+    """
 
     project: Project
     drop: Drop
     rules: tuple[SelectedRules, ...]
     practice: SelectedRules
     on: datetime.date
-    end: End = End.ADVERSE
+    corner: Corner = field(default_factory=dict)
+    only: str | None = None
 
     @property
     def subject(self) -> str:
@@ -67,7 +68,8 @@ class Case:
     @property
     def points(self) -> tuple[SuspensionPoint, ...]:
         """The suspension points of the drop's rig; none where there is no rig."""
-        return () if self.drop.rig is None else self.drop.rig.suspension_points
+        points = () if self.drop.rig is None else self.drop.rig.suspension_points
+        return points if self.only is None else tuple(one for one in points if one.id == self.only)
 
     def hoist(self, name: str) -> Hoist:
         """The hoist of that id; AbsentError when there is none."""

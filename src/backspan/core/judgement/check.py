@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 
-from backspan.core.findings import Direction, DoesNotApply, Finding
+from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.judgement.case import Case
 
 Answer = Finding | DoesNotApply
@@ -15,10 +15,9 @@ Answer = Finding | DoesNotApply
 class Check:
     """One question asked of every drop.
 
-    `harmful` declares which way each measured input does harm; the check is made at that end of
-    the input's tolerance. `judge` answers with findings, or says why there is nothing to judge.
+    `judge` answers with findings, or says why there is nothing to judge. It is asked at every
+    corner of what is doubtful (corners.py), so it declares no harmful direction.
     """
 
     id: str
     judge: Callable[[Case], Iterator[Answer]]
-    harmful: Mapping[str, Direction] = field(default_factory=dict)

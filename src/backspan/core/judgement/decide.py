@@ -18,7 +18,7 @@ def decide(
 ) -> tuple[Verdict, tuple[Need, ...]]:
     """The verdict, and what would settle it.
 
-    `met` is the comparison at the adverse end: False fails whatever else is open, None means it
+    `met` is the comparison at the case's corner: False fails whatever else is open, None means it
     could not be made. Not stated or weak evidence is `missing`; a decision that belongs to a
     person (`refer`), or a pass on a rule value nobody has seen in the text, is `refer`.
     """

@@ -1,4 +1,4 @@
-"""Reading the inputs of one finding: adverse end, evidence accepted, what is not stated.
+"""Reading the inputs of one finding: at the case's corner, evidence accepted, what is not stated.
 
 A check reads every value through `Inputs`, so that the finding lists exactly what was used and
 no check can forget the tolerance or the evidence of a value.
@@ -6,13 +6,12 @@ no check can forget the tolerance or the evidence of a value.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from typing import TypeVar
 
-from backspan.core.findings import Decider, Direction, InputUsed, Message, Need
-from backspan.core.judgement.case import Case, End, Place
+from backspan.core.findings import Decider, InputUsed, Message, Need
+from backspan.core.judgement.case import Case, Place
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
@@ -45,7 +44,6 @@ class Inputs:
     """Collects the inputs of one finding as the check reads them."""
 
     case: Case
-    harmful: Mapping[str, Direction]
     used: list[InputUsed] = field(default_factory=list)
     not_stated: list[Need] = field(default_factory=list)
     weak: list[Need] = field(default_factory=list)
@@ -59,34 +57,36 @@ class Inputs:
         asks: EvidenceClass,
         place: Place,
     ) -> float | None:
-        """The value of a measured input at its adverse end, in SI; None when it is not stated."""
+        """A measured input at the case's corner, in SI; None when it is not stated."""
         if stated is None:
             self.want(name, asks, place)
             return None
-        adverse = self._adverse(name, stated.value, stated.tolerance or 0.0)
+        value = self.case.corner.get(place, stated.value)
         tolerance = stated.tolerance
         used = InputUsed(
             name,
             stated=Amount(stated.value, dimension),
-            used=Amount(adverse, dimension),
+            used=Amount(value, dimension),
             evidence=stated.evidence,
             tolerance=None if tolerance is None else Amount(tolerance, dimension),
             place=place,
         )
         self._record(used, stated, asks)
-        return adverse if self.case.end is End.ADVERSE else stated.value
+        return value
 
     def count(
         self, name: str, stated: StatedValue[int] | None, asks: EvidenceClass, place: Place
     ) -> int | None:
-        """A counted input, less its tolerance where one is stated; None when not stated."""
+        """A counted input at the case's corner; None when it is not stated."""
         if stated is None:
             self.want(name, asks, place)
             return None
-        adverse = int(self._adverse(name, stated.value, stated.tolerance or 0))
-        used = InputUsed(name, stated.value, adverse, stated.evidence, place=place)
+        number = int(self.case.corner.get(place, stated.value))
+        used = InputUsed(
+            name, stated.value, number, stated.evidence, stated.tolerance or None, place=place
+        )
         self._record(used, stated, asks)
-        return adverse if self.case.end is End.ADVERSE else stated.value
+        return number
 
     def word(
         self, name: str, stated: StatedValue[W] | None, asks: EvidenceClass, place: Place
@@ -109,11 +109,6 @@ class Inputs:
         need = Need(_SUPPLIER[asks], message)
         if need not in self.not_stated:
             self.not_stated.append(need)
-
-    def _adverse(self, name: str, value: float, tolerance: float) -> float:
-        if tolerance == 0:
-            return value
-        return value + (tolerance if self.harmful[name] is Direction.MORE else -tolerance)
 
     def _record(
         self,

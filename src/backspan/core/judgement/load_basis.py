@@ -33,7 +33,7 @@ class LoadReader:
     place: Place
 
     def read(self, basis: LoadBasis) -> BasisLoad:
-        """The load on that basis at the adverse end of its inputs."""
+        """The load on that basis at the corner of the case."""
         if basis is LoadBasis.HOIST_RATED:
             return BasisLoad(self._hoist("rated_load"))
         if basis is LoadBasis.HOIST_STALL:

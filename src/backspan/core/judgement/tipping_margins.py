@@ -45,7 +45,7 @@ def tipping_margins(
     `cap_factor` is how many times its rated load a hoist may stall at, where the rules say so.
     """
     branch, built = sums.governing, sums.built
-    if branch is None or built.reach is None or built.backspan is None:
+    if branch is None or not built.reach or built.backspan is None or branch.load <= 0.0:
         return ()
     pieces = pieces_needed(built, branch)
     margins = [

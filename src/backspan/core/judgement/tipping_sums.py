@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from backspan.core.findings import Direction
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.beam_as_built import AsBuilt, OwnWeight
 from backspan.core.judgement.inputs import Inputs
@@ -25,18 +24,6 @@ TOPIC = "tipping"
 
 #: The branches of one rule set's tipping rule.
 FactorValues = Sequence[tuple[SelectedValue, FactorOnLoad]]
-
-#: Which way each input of the tipping sum does harm.
-HARMFUL = {
-    **beam_as_built.HARMFUL,
-    "rated_load": Direction.MORE,
-    "stall_load": Direction.MORE,
-    "limiter_trip": Direction.MORE,
-    "rope_mass": Direction.MORE,
-    "bottom_weight": Direction.MORE,
-    "dead_mass": Direction.MORE,
-    "intended_load": Direction.MORE,
-}
 
 
 @dataclass(frozen=True, slots=True)

@@ -40,6 +40,7 @@ def judge_words(
             f"{message}.{ending}",
             (("found", wrong or words or ()), ("listed", listed)),
         ),
+        question=message,
         rules=(rule,),
         inputs=tuple(inputs.used),
         needs=needs,

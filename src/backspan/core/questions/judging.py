@@ -12,7 +12,6 @@ from backspan.core.judgement.check import Check
 from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.limits import limit_of
 from backspan.core.judgement.tipping_sums import (
-    HARMFUL,
     Branch,
     FactorValues,
     TippingSums,
@@ -63,7 +62,7 @@ class Worked:
 def worked_of(case: Case) -> Worked:
     """The sums of a case's beam under its first rule set."""
     values = factor_values(rules_of_case(case))
-    inputs = Inputs(case, HARMFUL)
+    inputs = Inputs(case)
     return Worked(case, inputs, values, tipping_sums(inputs, subject_of(case), values))
 
 

@@ -8,14 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from backspan.core.findings import ComparisonRow, DoesNotApply, Message
+from backspan.core.findings import ComparisonRow, DoesNotApply, InputUsed, Message
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.beam_as_built import AsBuilt
 from backspan.core.judgement.case import Case
+from backspan.core.judgement.corners import results_at_corners
 from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.load_basis import LoadReader
 from backspan.core.judgement.subjects import BeamSubject, counterweighted
-from backspan.core.judgement.tipping_sums import HARMFUL, TOPIC
+from backspan.core.judgement.tipping_sums import TOPIC
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.mechanics.tipping import (
     pieces_in_weight,
@@ -83,7 +84,33 @@ def _row(
     *,
     in_basis: bool,
 ) -> ComparisonRow:
-    inputs = Inputs(case, HARMFUL)
+    """The row at the corner where the counterweight falls shortest."""
+
+    def work(at: Case) -> tuple[ComparisonRow, list[InputUsed]]:
+        inputs = Inputs(at)
+        return _row_at(inputs, subject, value, rule, in_basis=in_basis), inputs.used
+
+    rows = results_at_corners(case, work)
+    if rows is None:
+        reason = Message("compare.too-much-doubt")
+        return ComparisonRow(subject.name, value, in_basis, reason=reason)
+    return min(rows, key=_falls_shortest)
+
+
+def _falls_shortest(row: ComparisonRow) -> tuple[bool, bool, float]:
+    """A row that cannot be worked out comes first, then what is not enough, then what asks most."""
+    most = 0.0 if row.required is None else -row.required.value
+    return (row.required is not None, row.enough is not False, most)
+
+
+def _row_at(
+    inputs: Inputs,
+    subject: BeamSubject,
+    value: SelectedValue,
+    rule: FactorOnLoad,
+    *,
+    in_basis: bool,
+) -> ComparisonRow:
     built = beam_as_built.read(inputs, subject)
     basis = LoadReader(inputs, subject.point, subject.place[:-1]).read(rule.load)
     load = None if basis.load is None else Amount(basis.load, FORCE)

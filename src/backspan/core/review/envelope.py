@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from backspan.core.findings import DoesNotApply, Envelope, EnvelopePoint
+from backspan.core.findings import DoesNotApply, Envelope, EnvelopePoint, InputUsed
+from backspan.core.judgement.beam_as_built import AsBuilt
 from backspan.core.judgement.case import Case
+from backspan.core.judgement.corners import results_at_corners
 from backspan.core.judgement.inputs import Inputs
-from backspan.core.judgement.subjects import counterweighted
+from backspan.core.judgement.subjects import BeamSubject, counterweighted
 from backspan.core.judgement.tipping_sums import (
-    HARMFUL,
+    Branch,
+    FactorValues,
     factor_values,
     governing_branch,
     tipping_sums,
@@ -28,15 +31,31 @@ def envelopes(case: Case) -> tuple[Envelope, ...]:
     return tuple(_envelopes(case))
 
 
+def _where_it_falls_shortest(
+    case: Case, subject: BeamSubject, under: Sequence[FactorValues]
+) -> tuple[AsBuilt, Branch] | None:
+    """Beam and branch at the corner with least to spare; None where nothing is known."""
+
+    def work(at: Case) -> tuple[tuple[AsBuilt, Branch] | None, list[InputUsed]]:
+        inputs = Inputs(at)
+        sums = [tipping_sums(inputs, subject, values) for values in under]
+        branch = governing_branch([one.governing for one in sums if one.governing is not None])
+        return None if branch is None else (sums[0].built, branch), inputs.used
+
+    known = [one for one in results_at_corners(case, work) or () if one is not None]
+    return max(known, key=lambda one: one[1].required - one[1].resisting, default=None)
+
+
 def _envelopes(case: Case) -> Iterator[Envelope]:
     under = [values for rules in case.rules if (values := factor_values(rules))]
     for subject in counterweighted(case, "envelope"):
         if isinstance(subject, DoesNotApply) or not under:
             continue
-        sums = [tipping_sums(Inputs(case, HARMFUL), subject, values) for values in under]
-        branches = [one.governing for one in sums if one.governing is not None]
-        built, branch = sums[0].built, governing_branch(branches)
-        if branch is None or built.reach is None or built.backspan is None:
+        shortest = _where_it_falls_shortest(case, subject, under)
+        if shortest is None:
+            continue
+        built, branch = shortest
+        if built.reach is None or built.backspan is None:
             continue
         if not built.counterweight or built.backspan <= 0.0:
             continue

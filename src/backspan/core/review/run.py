@@ -10,7 +10,7 @@ from backspan.core.checks import CHECKS
 from backspan.core.findings import WORST_FIRST, DoesNotApply, Finding, Review, Verdict
 from backspan.core.judgement.case import AbsentError, Case
 from backspan.core.judgement.check import Answer
-from backspan.core.judgement.tolerance import answers_at_adverse_end
+from backspan.core.judgement.corners import answers_at_worst_corner
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
@@ -43,7 +43,7 @@ def case_of(
 
 def answers_of(case: Case) -> tuple[Answer, ...]:
     """Every registered check's answers for a case, in the order of the register."""
-    return tuple(answer for check in CHECKS for answer in answers_at_adverse_end(check, case))
+    return tuple(answer for check in CHECKS for answer in answers_at_worst_corner(check, case))
 
 
 def roll_up(findings: Sequence[Finding]) -> Verdict:

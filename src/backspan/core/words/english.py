@@ -83,6 +83,10 @@ SENTENCES: dict[str, str] = {
     "na.nothing-questioned": "Every value lies where the trade expects it.",
     "na.looked-again": "{input} is unusual; {by} looked again.",
     # what would settle it
+    "need.too-much-doubt": (
+        "{number} values of this carry a tolerance, more than can be tried at every end. Measure"
+        " again, the widest first: {inputs}."
+    ),
     "need.input": "State {input} ({place}).",
     "need.evidence": "{input} is {evidence}; accepted: {accepted} ({place}).",
     "need.confirmation": (
@@ -112,6 +116,7 @@ SENTENCES: dict[str, str] = {
     # rule comparison
     "compare.no-number": "no number to work with",
     "compare.not-known": "not stated: {inputs}",
+    "compare.too-much-doubt": "too many values carry a tolerance to ask for the worst of them",
     "compare.no-backspan": "the counterweight is not inboard of the fulcrum",
 }
 

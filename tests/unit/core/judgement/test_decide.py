@@ -22,7 +22,7 @@ CONFIRMED = replace(MEMORY, confirmed=Confirmed("P. Ennis", "2026-11-18", "offic
 
 
 def inputs(*, not_stated: bool = False, weak: bool = False) -> Inputs:
-    one = Inputs(case(), {})
+    one = Inputs(case())
     one.not_stated = [OPEN] if not_stated else []
     one.weak = [OPEN] if weak else []
     return one

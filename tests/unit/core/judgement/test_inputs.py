@@ -1,4 +1,4 @@
-"""Reading inputs: adverse end, evidence, what is not stated; nothing read is left unlisted."""
+"""Reading inputs: corner, evidence, what is not stated; nothing read is left unlisted."""
 
 from __future__ import annotations
 
@@ -6,8 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import Direction
-from backspan.core.judgement.case import End
+from backspan.core.judgement.case import Corner
 from backspan.core.judgement.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.rigs import Fastening
@@ -15,54 +14,36 @@ from backspan.core.quantities import LENGTH, Amount
 from backspan.core.rules.shape import RuleError
 from tests.unit.core.rigs import PROJECT, case, finding, stated
 
-WORSE_MORE = {"reach": Direction.MORE, "pieces": Direction.MORE}
-WORSE_LESS = {"reach": Direction.LESS, "pieces": Direction.LESS}
 TAPED = stated("2 ft", LENGTH, tolerance="1/2 in")
 PLACE = ("drops", "D", "reach")
 GEOMETRY, COUNT = EvidenceClass.GEOMETRY, EvidenceClass.COUNT
 
 
-def reader(harmful: dict[str, Direction] | None = None, end: End = End.ADVERSE) -> Inputs:
-    looked_at = replace(case(), end=end)
-    return Inputs(looked_at, WORSE_MORE if harmful is None else harmful)
+def reader(corner: Corner | None = None) -> Inputs:
+    return Inputs(replace(case(), corner=corner or {}))
 
 
-@pytest.mark.parametrize(("harmful", "inches"), [(WORSE_MORE, 24.5), (WORSE_LESS, 23.5)])
-def test_a_measure_is_used_at_its_harmful_end(harmful: dict[str, Direction], inches: float) -> None:
-    inputs = reader(harmful)
-    value = inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
-    assert value is not None
-    assert value == pytest.approx(inches * 0.0254)
+def test_a_measure_is_used_at_the_corner_of_the_case() -> None:
+    inputs = reader({PLACE: 0.62})
+    assert inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE) == 0.62
     (used,) = inputs.used
     assert used.stated == Amount(TAPED.value, LENGTH)
-    assert used.used == Amount(value, LENGTH)
+    assert used.used == Amount(0.62, LENGTH)
     assert used.tolerance == Amount(0.0127, LENGTH)
 
 
-@pytest.mark.parametrize(("harmful", "number"), [(WORSE_MORE, 11), (WORSE_LESS, 9)])
-def test_a_count_is_used_at_its_harmful_end(harmful: dict[str, Direction], number: int) -> None:
-    inputs = reader(harmful)
-    counted = StatedValue(10, 1, Evidence.MEASURED)
-    assert inputs.count("pieces", counted, COUNT, PLACE) == number
+def test_a_count_is_used_at_the_corner_of_the_case() -> None:
+    inputs = reader({PLACE: 9})
+    assert inputs.count("pieces", StatedValue(10, 1, Evidence.MEASURED), COUNT, PLACE) == 9
     (used,) = inputs.used
-    assert (used.stated, used.used) == (10, number)
+    assert (used.stated, used.used, used.tolerance) == (10, 9, 1)
 
 
-def test_the_stated_end_is_there_to_compare_with() -> None:
-    inputs = reader(end=End.STATED)
+def test_elsewhere_than_at_the_corner_nothing_moves() -> None:
+    inputs = reader({("drops", "E", "reach"): 0.62})
     assert inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE) == TAPED.value
     assert inputs.count("pieces", StatedValue(10, 1, Evidence.MEASURED), COUNT, PLACE) == 10
-
-
-def test_without_a_tolerance_nothing_moves() -> None:
-    inputs = reader({})
-    assert inputs.measure("x", stated("2 ft", LENGTH), LENGTH, GEOMETRY, PLACE) == 0.6096
     assert [one.used for one in inputs.used] == [one.stated for one in inputs.used]
-
-
-def test_a_tolerance_without_a_declared_direction_is_an_error_of_the_check() -> None:
-    with pytest.raises(KeyError, match="reach"):
-        reader({}).measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
 
 
 def test_what_is_not_stated_is_asked_for_once() -> None:

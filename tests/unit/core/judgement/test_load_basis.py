@@ -6,12 +6,11 @@ import pytest
 
 from backspan.core.judgement.inputs import Inputs
 from backspan.core.judgement.load_basis import BasisLoad, LoadReader
-from backspan.core.judgement.tipping_sums import HARMFUL
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import HungStage
 from backspan.core.quantities import FORCE, parse
 from backspan.core.rules.shape import LoadBasis
-from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, case, force, mass, put
+from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, case, put
 
 POUNDS = {
     LoadBasis.HOIST_RATED: 1000,
@@ -32,7 +31,7 @@ MISSING = [
 
 
 def read(basis: LoadBasis, project: Project = PROJECT) -> tuple[BasisLoad, Inputs]:
-    inputs = Inputs(case(project), HARMFUL)
+    inputs = Inputs(case(project))
     return LoadReader(inputs, inputs.case.points[0], LEFT).read(basis), inputs
 
 
@@ -57,14 +56,6 @@ def test_what_a_basis_needs_is_asked_for(
     found, inputs = read(basis, put(PROJECT, place, None))
     assert found.load is None
     assert [dict(need.what.values)["input"] for need in inputs.not_stated] == [name]
-
-
-def test_every_load_is_taken_at_its_upper_end() -> None:
-    more = put(PROJECT, (*HOIST, "rated_load"), force("1000 lb", tolerance="10 lb"))
-    more = put(more, (*STAGE, "dead_mass"), mass("700 lb", tolerance="20 lb"))
-    assert read(LoadBasis.HOIST_RATED, more)[0].load == pytest.approx(parse("1010 lb", FORCE))
-    shared = read(LoadBasis.HALF_DEAD_FULL_LIVE, more)[0].load
-    assert shared == pytest.approx(parse("860 lb", FORCE))
 
 
 def test_without_a_stage_its_share_is_not_known() -> None:

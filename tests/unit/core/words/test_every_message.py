@@ -116,6 +116,7 @@ RIGS = [
     ),
     put(PROJECT, GROUP, count(50)),
     put(PROJECT, GROUP, count(16, tolerance=2)),
+    put(PROJECT, GROUP, count(5000, tolerance=4000)),
     put(PROJECT, (*PIECE, "kind"), PieceKind.SAND),
     put(PROJECT, (*PIECE, "mass", "evidence"), Evidence.TOLD),
     put(PROJECT, (*BEAM, "label"), None),
