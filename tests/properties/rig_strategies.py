@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
+from collections import Counter, defaultdict
 from dataclasses import replace
 
 from hypothesis import strategies as st
 
-from backspan.core.findings import DoesNotApply, Finding, FindingKey, Verdict
+from backspan.core.findings import Finding, FindingKey, Verdict
 from backspan.core.judgement.case import Place
 from backspan.core.model.basis import ReadingChoice, RuleChoice
-from backspan.core.model.evidence import StatedValue
+from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import Piece, PieceKind
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import BackspanFrom, PieceGroup
+from backspan.core.model.rigs import BackspanFrom, Fastening, PieceGroup
 from backspan.core.quantities import Style
-from backspan.core.review.run import answers_of
 from tests.unit.core.rigs import (
     ARM,
     AUSTRALIA,
@@ -30,7 +30,6 @@ from tests.unit.core.rigs import (
     STAGE,
     answers,
     at,
-    case,
     confirmed,
     count,
     force,
@@ -51,6 +50,9 @@ TEXTS = (OSHA, EN, CREDITED, NEW_ZEALAND, AUSTRALIA, QUEBEC, HONG_KONG, HONG_KON
 #: The worst answer first.
 RANK = {Verdict.FAIL: 0, Verdict.MISSING: 1, Verdict.REFER: 2, Verdict.PASS: 3}
 
+#: How often each check gave each answer in the law that runs (conftest.py).
+HEARD: defaultdict[str, Counter[Verdict]] = defaultdict(Counter)
+
 COUNT = (*STACK, "groups", -1, "count")
 
 
@@ -69,7 +71,7 @@ def _pieces() -> tuple[Piece, ...]:
     return (
         Piece("P", "plate", plate, mass("55 lb"), length("3 in")),
         Piece("Q", "plate of 50 lb", plate, mass("50 lb"), length("4 in")),
-        Piece("M", "plate of 25 kg", plate, mass("25 kg"), length("40 mm")),
+        Piece("M", "bag of 25 kg", PieceKind.SAND, mass("25 kg"), length("40 mm")),
     )
 
 
@@ -95,7 +97,11 @@ def rigs(
 ) -> Project:
     """A rig whose every value is known and well evidenced, against one text."""
     project = put(PROJECT, ("kit", "pieces"), _pieces())
-    project = put(project, (*BEAM, "label"), labelled(500))
+    label = draw(st.sampled_from([labelled(500, "8000 lb"), labelled(12, "600 lb")]))
+    project = put(project, (*BEAM, "label"), label)
+    fastening = draw(st.sampled_from([Fastening.LOCKED_PIN, Fastening.RESTING]))
+    held = StatedValue(fastening, evidence=Evidence.MEASURED)
+    project = put(project, (*STACK, "fastening"), held)
     project = put(project, (*BEAM, "length"), draw(inches(120, 300)))
     project = put(project, (*BEAM, "mass"), mass(draw(pounds(60, 400))))
     project = put(project, (*HOIST, "rated_load"), force(draw(pounds(500, 1500))))
@@ -130,7 +136,7 @@ def tipping(project: Project) -> Finding:
         for one in answers(project, "tipping")
         if isinstance(one, Finding) and one.subject == "D/L"
     )
-    return only
+    return heard(only)
 
 
 def holds(project: Project) -> bool:
@@ -153,11 +159,15 @@ def stack_fits(project: Project) -> bool:
     )
 
 
-def all_findings(project: Project) -> dict[FindingKey, Finding]:
-    """Every finding of a project, by what it is about."""
-    found: dict[FindingKey, Finding] = {}
-    for one in answers_of(case(project)):
-        if isinstance(one, DoesNotApply):
-            continue
-        found[one.key] = one
+def all_findings(project: Project, check: str) -> dict[FindingKey, Finding]:
+    """Every finding of one check, by its key."""
+    found = {one.key: one for one in answers(project, check) if isinstance(one, Finding)}
+    for one in found.values():
+        heard(one)
+    return found
+
+
+def heard(found: Finding) -> Finding:
+    """The finding, noted for the law that asked for it."""
+    HEARD[found.check][found.verdict] += 1
     return found

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import assume, given
 
 from backspan.core.findings import Verdict
@@ -21,6 +22,8 @@ from tests.properties.rig_strategies import (
 from tests.unit.core.rigs import ARM, HOIST, OSHA, QUEBEC, STACK, at, count, force, margin, put
 
 NUMBERED = tuple(one for one in TEXTS if one != QUEBEC)
+
+pytestmark = pytest.mark.law("tipping")
 
 
 def stands(project: Project) -> bool:

@@ -47,6 +47,8 @@ from tests.unit.core.rigs import (
 NUMBERED = tuple(one for one in TEXTS if one.rule_set != "ca-qc-s21-r4")
 STEP = {Style.US: Fraction(254, 160_000), Style.METRIC: Fraction(1, 1000)}
 
+pytestmark = pytest.mark.law("tipping")
+
 
 def never_better(before: Project, after: Project) -> None:
     """The tipping answer after a change for the worse is no better than before."""
