@@ -59,6 +59,8 @@ def put(data: Any, place: tuple[str | int, ...], value: Any) -> None:
         last = int(last)
     if value == "":
         del data[last]
+    elif isinstance(value, str) and last in data and isinstance(data[last], dict):
+        data[last]["value"] = value  # how exactly it is known stays
     else:
         data[last] = value
 

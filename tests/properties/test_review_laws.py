@@ -149,8 +149,8 @@ def test_a_tolerance_of_zero_is_no_tolerance(check: str, rig: Project) -> None:
         )
 
 
-#: Without these the check goes on: a tip nobody stated is taken as none (CHANGELOG, known gaps), and
-#: a beam whose centroid nobody stated as uniform.
+#: Without these a check goes on: a tip nobody stated is taken as none (CHANGELOG, known gaps), a
+#: beam whose centroid nobody stated as uniform.
 DONE_WITHOUT = {"tip_beyond_line", "centroid_from_tail"}
 
 #: How much doubt a value may carry, and the checks it matters to.

@@ -113,7 +113,8 @@ def _inputs(inputs: Sequence[InputUsed], style: Style, screen: Screen) -> Iterat
 def _input(one: InputUsed, style: Style) -> str:
     text = f"{say_input(one.name)} {shown(one.stated, style)}"
     if one.tolerance is not None:
-        text += f" +- {shown(one.tolerance, style)}, used at {shown(one.used, style)}"
+        usual = " as usual" if one.usual else ""
+        text += f" +- {shown(one.tolerance, style)}{usual}, used at {shown(one.used, style)}"
     known = [str(one.evidence)] if one.evidence is not None else []
     known += [f"by {one.by}"] if one.by is not None else []
     known += [f"on {one.at}"] if one.at is not None else []

@@ -65,6 +65,8 @@ class InputUsed:
     used: Amount | int | str
     evidence: Evidence | None
     tolerance: Amount | int | None = None
+    usual: bool = False
+    """Whether the tolerance is the usual one of the trade, since nobody stated it."""
     by: str | None = None
     at: str | None = None
     document: str | None = None

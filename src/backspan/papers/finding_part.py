@@ -115,7 +115,11 @@ class FindingWriter:
 
     def _input(self, one: InputUsed) -> dict[str, str]:
         stated, used = shown(one.stated, self.units), shown(one.used, self.units)
-        tolerance = "" if one.tolerance is None else f" ± {shown(one.tolerance, self.units)}"
+        tolerance = (
+            ""
+            if one.tolerance is None
+            else f" ± {shown(one.tolerance, self.units)}{' as usual' if one.usual else ''}"
+        )
         return {
             "name": say_input(one.name),
             "value": f"{stated}{tolerance}",

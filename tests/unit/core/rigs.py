@@ -74,7 +74,7 @@ def stated(
     tolerance: str | None = None,
 ) -> StatedValue[float]:
     """A value as a file states it."""
-    half_width = None if tolerance is None else parse(tolerance, dimension)
+    half_width = 0.0 if tolerance is None else parse(tolerance, dimension)
     return StatedValue(parse(text, dimension), half_width, evidence, by="MT", text=text)
 
 

@@ -64,6 +64,8 @@ COPIED = {
 LIMITS: dict[str, tuple[str, Dimension]] = {
     "hoist.stall-cap": ("3", RATIO),
     "geometry.inboard-to-outboard": ("1.5", RATIO),
+    "tolerance.taped-length": ("0.5 in", LENGTH),
+    "tolerance.piece-length": ("1/16 in", LENGTH),
     "plausible.most-reach": ("15 ft", LENGTH),
     "plausible.least-backspan": ("1.5 ft", LENGTH),
     "plausible.most-backspan": ("30 ft", LENGTH),
@@ -147,7 +149,7 @@ def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
         place = (rule_set.id, value.key)
         if reading.provenance.mark is Mark.PRACTICE:
             assert rule_set.id == "trade-practice", place
-            assert value.topic in {"evidence", "plausible"}, place
+            assert value.topic in {"evidence", "tolerance", "plausible"}, place
             assert reading.provenance.source == "common practice, no source", place
     practice = BY_ID["trade-practice"]
     assert practice.topic("tipping") == ()

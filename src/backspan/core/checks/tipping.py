@@ -76,7 +76,9 @@ def _judge_beam(
         rules=_rules(governing, values),
         inputs=tuple(inputs.used),
         steps=_steps(sums, ratio),
-        margins=tipping_margins(case, sums, values, cap_factor=_cap_factor(rules)),
+        margins=()
+        if case.searching
+        else tipping_margins(case, sums, values, cap_factor=_cap_factor(rules)),
         notes=tuple(_notes(inputs, subject, sums, rules=rules, values=values)),
         needs=needs,
     )

@@ -43,8 +43,9 @@ def _find(items: Iterable[N], wanted: str, what: str) -> N:
 class Case:
     """One drop with the rules it is held against; `practice` holds the trade's own bands.
 
-    `corner` is where within its doubt each doubtful value is taken (corners.py), `only` the one
-    suspension point that is looked at while corners are tried.
+    `corner` is where within its doubt each doubtful value is taken (corners.py). While corners are
+    tried, `only` names the one suspension point that is looked at, and `searching` spares what the
+    answer does not depend on: the margins.
     """
 
     project: Project
@@ -54,6 +55,7 @@ class Case:
     on: datetime.date
     corner: Corner = field(default_factory=dict)
     only: str | None = None
+    searching: bool = False
 
     @property
     def subject(self) -> str:

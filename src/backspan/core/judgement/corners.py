@@ -20,8 +20,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import replace
-from typing import TypeVar
+from dataclasses import dataclass, replace
+from typing import Generic, TypeVar
 
 from backspan.core.findings import (
     WORST_FIRST,
@@ -62,24 +62,34 @@ def answers_at_worst_corner(check: Check, case: Case) -> tuple[Answer, ...]:
     return (*kept, *worst.values())
 
 
+@dataclass(frozen=True, slots=True)
+class AtCorner(Generic[T]):
+    """What was found at one corner."""
+
+    corner: Corner
+    found: T
+
+
 def results_at_corners(
     case: Case, work: Callable[[Case], tuple[T, Iterable[InputUsed]]]
-) -> tuple[T, ...] | None:
-    """What `work` answers as stated (first) and at every corner of all inputs it read.
+) -> tuple[AtCorner[T], ...] | None:
+    """What `work` finds as stated (first) and at every corner of all inputs it read.
 
-    `work` returns its answer and the inputs it read. None where there are too many corners.
+    `work` returns what it found and the inputs it read. None where there are too many corners.
     """
-    found, used = work(replace(case, corner={}))
+    looked_at = replace(case, corner={}, searching=True)
+    found, used = work(looked_at)
+    stated: AtCorner[T] = AtCorner({}, found)
     doubts = _doubts_of(used)
     while True:
         corners = _corners(doubts)
         if corners is None:
             return None
-        results = [found]
+        results = [stated]
         known = dict(doubts)
         for corner in corners:
-            result, used = work(replace(case, corner=corner))
-            results.append(result)
+            result, used = work(replace(looked_at, corner=corner))
+            results.append(AtCorner(corner, result))
             known |= _doubts_of(used)
         if known.keys() == doubts.keys():
             return tuple(results)
@@ -114,18 +124,23 @@ def _worst_findings(check: Check, case: Case) -> Iterator[Finding]:
     results = results_at_corners(case, judge)
     if results is None:
         stated, _ = judge(replace(case, corner={}))
-        yield from (
-            _too_doubtful(one) if _doubts_of(one.inputs) else one for one in stated.values()
-        )
+        for one in stated.values():
+            yield _too_doubtful(one) if _doubts_of(one.inputs) else one
         return
-    stated = results[_AS_STATED]
-    for key in dict.fromkeys(key for result in results for key in result):
-        at_corners = [result[key] for result in results if key in result]
-        worst = min(at_corners, key=lambda one: (WORST_FIRST.index(one.verdict), -ratio_of(one)))
-        if key in stated and stated[key].verdict is worst.verdict:
-            yield worst
-        else:
-            yield replace(worst, notes=(*worst.notes, Message("note.within-tolerance")))
+    stated = results[_AS_STATED].found
+    for key in dict.fromkeys(key for result in results for key in result.found):
+        worst = min((one for one in results if key in one.found), key=lambda one: _rank(one, key))
+        judged, _ = judge(replace(case, corner=worst.corner))
+        finding = judged[key]
+        if key not in stated or stated[key].verdict is not finding.verdict:
+            finding = replace(finding, notes=(*finding.notes, Message("note.within-tolerance")))
+        yield finding
+
+
+def _rank(at: AtCorner[dict[FindingKey, Finding]], key: FindingKey) -> tuple[int, float]:
+    """The worst answer first, then the largest demand over capacity."""
+    found = at.found[key]
+    return WORST_FIRST.index(found.verdict), -ratio_of(found)
 
 
 def _too_doubtful(finding: Finding) -> Finding:

@@ -6,12 +6,13 @@ no check can forget the tolerance or the evidence of a value.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import TypeVar
 
 from backspan.core.findings import Decider, InputUsed, Message, Need
 from backspan.core.judgement.case import Case, Place
+from backspan.core.judgement.limits import limit_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
@@ -28,6 +29,11 @@ class EvidenceClass(StrEnum):
     MASS = "evidence.mass"
     COUNT = "evidence.count"
     OBSERVATION = "evidence.observation"
+
+
+#: How far off a measured value may be whose tolerance nobody stated; a value of the practice rules.
+_USUAL = {EvidenceClass.GEOMETRY: "tolerance.taped-length"}
+_USUAL_OF = {"piece_length": "tolerance.piece-length"}
 
 
 _SUPPLIER = {
@@ -63,15 +69,12 @@ class Inputs:
             return None
         value = self.case.corner.get(place, stated.value)
         tolerance = stated.tolerance
-        used = InputUsed(
-            name,
-            stated=Amount(stated.value, dimension),
-            used=Amount(value, dimension),
-            evidence=stated.evidence,
-            tolerance=None if tolerance is None else Amount(tolerance, dimension),
-            place=place,
-        )
-        self._record(used, stated, asks)
+        if tolerance is None and stated.evidence is Evidence.MEASURED:
+            tolerance = usual_tolerance(self.case, name, asks, dimension)
+        if not self._known(name, place):
+            amount = None if tolerance is None else Amount(tolerance, dimension)
+            values = Amount(stated.value, dimension), Amount(value, dimension)
+            self._record(name, values, amount, stated, asks=asks, place=place)
         return value
 
     def count(
@@ -82,10 +85,9 @@ class Inputs:
             self.want(name, asks, place)
             return None
         number = int(self.case.corner.get(place, stated.value))
-        used = InputUsed(
-            name, stated.value, number, stated.evidence, stated.tolerance or None, place=place
-        )
-        self._record(used, stated, asks)
+        if not self._known(name, place):
+            values = stated.value, number
+            self._record(name, values, stated.tolerance or None, stated, asks=asks, place=place)
         return number
 
     def word(
@@ -96,7 +98,8 @@ class Inputs:
             self.want(name, asks, place)
             return None
         word = str(stated.value)
-        self._record(InputUsed(name, word, word, stated.evidence, place=place), stated, asks)
+        if not self._known(name, place):
+            self._record(name, (word, word), None, stated, asks=asks, place=place)
         return word
 
     def fact(self, name: str, value: Amount | int | str, place: Place) -> None:
@@ -110,37 +113,58 @@ class Inputs:
         if need not in self.not_stated:
             self.not_stated.append(need)
 
+    def _known(self, name: str, place: Place) -> bool:
+        return any(one.name == name and one.place == place for one in self.used)
+
     def _record(
         self,
-        used: InputUsed,
+        name: str,
+        values: tuple[Amount | int | str, Amount | int | str],
+        tolerance: Amount | int | None,
         stated: StatedValue[float] | StatedValue[int] | StatedValue[W],
+        *,
         asks: EvidenceClass,
+        place: Place,
     ) -> None:
-        if any(one.name == used.name and one.place == used.place for one in self.used):
-            return
+        """Note an input, as stated and as used, and what its evidence lacks."""
         self.used.append(
-            replace(
-                used,
+            InputUsed(
+                name,
+                *values,
+                evidence=stated.evidence,
+                tolerance=tolerance,
+                usual=tolerance is not None and stated.tolerance is None,
                 by=stated.by,
                 at=stated.at,
                 document=stated.document,
                 checked_by=stated.checked_by,
+                place=place,
             )
         )
         accepted = accepted_evidence(self.case, asks)
         if accepted not in self.policies:
             self.policies.append(accepted)
-        if stated.evidence is None or str(stated.evidence) not in words_of(accepted):
+        words = words_of(accepted)
+        if stated.evidence is None or str(stated.evidence) not in words:
             message = Message(
                 "need.evidence",
                 (
-                    ("input", used.name),
-                    ("place", where(used.place)),
+                    ("input", name),
+                    ("place", where(place)),
                     ("evidence", _evidence_word(stated.evidence)),
-                    ("accepted", words_of(accepted)),
+                    ("accepted", words),
                 ),
             )
             self.weak.append(Need(_SUPPLIER[asks], message))
+
+
+def usual_tolerance(
+    case: Case, name: str, asks: EvidenceClass, dimension: Dimension
+) -> float | None:
+    """How far off such a value may be where nobody states it; None where it is taken as exact."""
+    key = _USUAL_OF.get(name, _USUAL.get(asks))
+    found = None if key is None else case.practice.find(key)
+    return None if found is None else limit_of(found, dimension)
 
 
 def accepted_evidence(case: Case, asks: EvidenceClass) -> SelectedValue:

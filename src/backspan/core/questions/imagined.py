@@ -186,7 +186,7 @@ def _sure(value: T, evidence: Evidence) -> StatedValue[T]:
 
 
 def _measured(value: float | None) -> StatedValue[float] | None:
-    return None if value is None else _sure(value, Evidence.MEASURED)
+    return None if value is None else StatedValue(value, 0.0, Evidence.MEASURED)
 
 
 def _labelled(value: float | None) -> StatedValue[float] | None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from backspan.core.findings import ComparisonRow, DoesNotApply, InputUsed, Message
+from backspan.core.findings import ComparisonRow, DoesNotApply, InputUsed, Message, Need
 from backspan.core.judgement import beam_as_built
 from backspan.core.judgement.beam_as_built import AsBuilt
 from backspan.core.judgement.case import Case
@@ -29,7 +29,7 @@ from backspan.core.numbers import meets, whole_up
 from backspan.core.quantities import FORCE, MASS, Amount
 from backspan.core.review.basis import confirmations
 from backspan.core.rules.selected import RuleLibrary, SelectedRules, SelectedValue
-from backspan.core.rules.shape import BeamWeight, FactorOnLoad, RuleSet, RuleValue
+from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis, RuleSet, RuleValue
 
 COMPARED = "comparison"
 
@@ -48,7 +48,53 @@ def _order(row: ComparisonRow) -> tuple[float, str, str, str]:
     return (size, row.rule.rule_set, row.rule.key, row.rule.reading)
 
 
-def _rows(case: Case, subject: BeamSubject, library: RuleLibrary) -> Iterator[ComparisonRow]:
+def _rows(case: Case, subject: BeamSubject, library: RuleLibrary) -> list[ComparisonRow]:
+    """One row a rule, each at the corner where the counterweight falls shortest under it."""
+    compared = tuple(_readings(case, library))
+    rules = [one.content for one, _ in compared]
+    bases = {rule.load for rule in rules if isinstance(rule, FactorOnLoad)}
+
+    def work(at: Case) -> tuple[list[ComparisonRow], list[InputUsed]]:
+        beam = Inputs(at)
+        built = beam_as_built.read(beam, subject)
+        # What is not stated is told of each rule by itself; beam and loads are read once for all.
+        loads = {basis: _load(at, subject, basis, beam.not_stated) for basis in bases}
+        rows, used = [], list(beam.used)
+        for one, judged in compared:
+            rule = one.content
+            if isinstance(rule, FactorOnLoad):
+                load, read = loads[rule.load]
+                inputs = Inputs(at, not_stated=list(read.not_stated))
+                needed = _needed(inputs, subject, rule, built, load)
+                absent = _names([need.what for need in inputs.not_stated])
+                rows.append(
+                    _row(
+                        subject,
+                        built,
+                        one,
+                        of_load=load,
+                        needed=needed,
+                        absent=absent,
+                        in_basis=judged,
+                    )
+                )
+                used += (*read.used, *inputs.used)
+            else:
+                reason = Message("compare.no-number")
+                rows.append(ComparisonRow(subject.name, one, judged, reason=reason))
+        return rows, used
+
+    results = results_at_corners(case, work)
+    if results is None:
+        reason = Message("compare.too-much-doubt")
+        return [ComparisonRow(subject.name, one, judged, reason=reason) for one, judged in compared]
+    return [
+        min(rows, key=_falls_shortest) for rows in zip(*(one.found for one in results), strict=True)
+    ]
+
+
+def _readings(case: Case, library: RuleLibrary) -> Iterator[tuple[SelectedValue, bool]]:
+    """Every rule value and reading that is compared, and whether the basis judges by it."""
     in_basis = {(one.rule_set.id, one.rule_set.edition): one for one in case.rules}
     for rule_set in library.rule_sets:
         key = (rule_set.id, rule_set.edition)
@@ -56,13 +102,8 @@ def _rows(case: Case, subject: BeamSubject, library: RuleLibrary) -> Iterator[Co
         for value in _compared(rule_set):
             chosen = rules.select(value).reading
             for reading in value.readings:
-                selected = rules.select(value, reading.name)
                 judged = key in in_basis and reading.name == chosen
-                if isinstance(reading.content, FactorOnLoad):
-                    yield _row(case, subject, selected, reading.content, in_basis=judged)
-                else:
-                    reason = Message("compare.no-number")
-                    yield ComparisonRow(subject.name, selected, judged, reason=reason)
+                yield rules.select(value, reading.name), judged
 
 
 def _compared(rule_set: RuleSet) -> tuple[RuleValue, ...]:
@@ -76,47 +117,32 @@ def _compared(rule_set: RuleSet) -> tuple[RuleValue, ...]:
     return factors or values[:1]
 
 
-def _row(
-    case: Case,
-    subject: BeamSubject,
-    value: SelectedValue,
-    rule: FactorOnLoad,
-    *,
-    in_basis: bool,
-) -> ComparisonRow:
-    """The row at the corner where the counterweight falls shortest."""
-
-    def work(at: Case) -> tuple[ComparisonRow, list[InputUsed]]:
-        inputs = Inputs(at)
-        return _row_at(inputs, subject, value, rule, in_basis=in_basis), inputs.used
-
-    rows = results_at_corners(case, work)
-    if rows is None:
-        reason = Message("compare.too-much-doubt")
-        return ComparisonRow(subject.name, value, in_basis, reason=reason)
-    return min(rows, key=_falls_shortest)
-
-
 def _falls_shortest(row: ComparisonRow) -> tuple[bool, bool, float]:
     """A row that cannot be worked out comes first, then what is not enough, then what asks most."""
     most = 0.0 if row.required is None else -row.required.value
     return (row.required is not None, row.enough is not False, most)
 
 
-def _row_at(
-    inputs: Inputs,
+def _load(
+    at: Case, subject: BeamSubject, basis: LoadBasis, lacking: Sequence[Need]
+) -> tuple[float | None, Inputs]:
+    """A load at a corner, with what was read for it and what is lacking of it and of the beam."""
+    inputs = Inputs(at, not_stated=list(lacking))
+    return LoadReader(inputs, subject.point, subject.place[:-1]).read(basis).load, inputs
+
+
+def _row(
     subject: BeamSubject,
+    built: AsBuilt,
     value: SelectedValue,
-    rule: FactorOnLoad,
     *,
+    of_load: float | None,
+    needed: float | None,
+    absent: tuple[str, ...],
     in_basis: bool,
 ) -> ComparisonRow:
-    built = beam_as_built.read(inputs, subject)
-    basis = LoadReader(inputs, subject.point, subject.place[:-1]).read(rule.load)
-    load = None if basis.load is None else Amount(basis.load, FORCE)
-    needed = _needed(inputs, subject, rule, built, basis.load)
+    load = None if of_load is None else Amount(of_load, FORCE)
     if needed is None:
-        absent = _names([need.what for need in inputs.not_stated])
         reason = Message("compare.not-known", (("inputs", absent),))
         if not absent:
             reason = Message("compare.no-backspan")

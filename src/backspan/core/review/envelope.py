@@ -42,7 +42,8 @@ def _where_it_falls_shortest(
         branch = governing_branch([one.governing for one in sums if one.governing is not None])
         return None if branch is None else (sums[0].built, branch), inputs.used
 
-    known = [one for one in results_at_corners(case, work) or () if one is not None]
+    results = results_at_corners(case, work) or ()
+    known = [one.found for one in results if one.found is not None]
     return max(known, key=lambda one: one[1].required - one[1].resisting, default=None)
 
 

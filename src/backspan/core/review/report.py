@@ -146,6 +146,7 @@ def _input(writer: Writer, one: InputUsed) -> Data:
         "stated": writer.value(one.stated),
         "used": writer.value(one.used),
         "tolerance": None if one.tolerance is None else writer.value(one.tolerance),
+        "usual_tolerance": one.usual,
         "evidence": None if one.evidence is None else str(one.evidence),
         "by": one.by,
         "at": one.at,

@@ -34,6 +34,7 @@ class Topic(StrEnum):
     COUNTERWEIGHT = "counterweight"
     EQUIPMENT = "equipment"
     EVIDENCE = "evidence"
+    TOLERANCE = "tolerance"
     PLAUSIBLE = "plausible"
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from backspan.core.rules.shape import Content, Mark, Provenance, RuleError, RuleSet, RuleValue
 
@@ -45,6 +45,10 @@ class SelectedRules:
     rule_set: RuleSet
     readings: Mapping[str, str]
     confirmed: Mapping[str, Confirmed]
+    _found: dict[str, SelectedValue | None] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
+    """Values already looked up: a check asks for the same ones at every corner."""
 
     def select(self, value: RuleValue, reading: str | None = None) -> SelectedValue:
         """The reading that applies: the one asked for, the one chosen, else the default.
@@ -73,8 +77,10 @@ class SelectedRules:
 
     def find(self, key: str) -> SelectedValue | None:
         """The value named `key` as it applies, or None where the text has no such value."""
-        value = self.rule_set.value(key)
-        return None if value is None else self.select(value)
+        if key not in self._found:
+            value = self.rule_set.value(key)
+            self._found[key] = None if value is None else self.select(value)
+        return self._found[key]
 
     def topic(self, topic: str) -> tuple[SelectedValue, ...]:
         """All values of a topic as they apply."""
