@@ -3,79 +3,66 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
-from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import DoesNotApply, Message
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.limits import limit_of
 from backspan.core.mechanics.loads import stall_cap
 from backspan.core.model.rigs import SuspensionPoint
-from backspan.core.numbers import meets
-from backspan.core.quantities import FORCE, RATIO, Amount
-from backspan.core.rules.selected import SelectedValue
+from backspan.core.quantities import FORCE, RATIO
+from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.reads import Read, hoist_reads
+from backspan.core.sheet.sheet import Sheet
 
 ID = "stall-cap"
 KEY = "hoist.stall-cap"
 
 
+@dataclass(frozen=True, slots=True)
+class OnTheLine:
+    """The hoist on a suspension point."""
+
+    hoist: str
+    rated_load: Read
+    stall_load: Read
+
+
+def work(sheet: Sheet, one: Asked[OnTheLine]) -> Compared:
+    """The stall load against the cap on it."""
+    rated, stall = sheet.read(one.subject.rated_load), sheet.read(one.subject.stall_load)
+    factor = limit_of(one.value, RATIO)
+    cap = sheet.do(stall_cap, cap_factor=factor, rated_load=rated)
+    numbers = (("factor", factor, RATIO), ("cap", cap, FORCE), ("stall", stall, FORCE))
+    return Compared(stall, cap, (("hoist", one.subject.hoist),), numbers)
+
+
+QUESTION = Question(ID, "stall-cap", FORCE, work)
+
+
 def judge(case: Case) -> Iterator[Answer]:
     """One finding for each suspension point under each rule set that caps the stall load."""
+    return asked_each(QUESTION, case, asked(case))
+
+
+def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
+    """The hoist of each suspension point under each rule set that caps its stall load."""
     having = [value for rules in case.rules if (value := rules.find(KEY)) is not None]
     if not case.points:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
     for point in case.points:
         if not having:
-            names = tuple(rules.rule_set.id for rules in case.rules)
-            reason = Message("na.no-rule", (("value", KEY), ("rule_sets", names)))
-            yield DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
+            yield _no_rule(case, point)
         for value in having:
-            yield _judge_hoist(case, point, value)
+            on_the_line = OnTheLine(point.hoist, *hoist_reads(case, point))
+            yield Asked(on_the_line, case.name_of(point), case.place_of(point), value)
 
 
-def _judge_hoist(case: Case, point: SuspensionPoint, value: SelectedValue) -> Finding:
-    inputs = Inputs(case)
-    hoist = case.hoist(point.hoist)
-    place = ("kit", "hoists", hoist.id)
-    rated = inputs.measure(
-        "rated_load", hoist.rated_load, FORCE, EvidenceClass.RATING, (*place, "rated_load")
-    )
-    stall = inputs.measure(
-        "stall_load", hoist.stall_load, FORCE, EvidenceClass.RATING, (*place, "stall_load")
-    )
-    cap_factor = limit_of(value, RATIO)
-    cap = None if rated is None else stall_cap(cap_factor=cap_factor, rated_load=rated)
-    met = None if cap is None or stall is None else meets(demand=stall, capacity=cap.value)
-    verdict, needs = decide(met=met, inputs=inputs, rules=(value,))
-    values: list[tuple[str, MessageValue]] = [
-        ("hoist", hoist.id),
-        ("factor", Amount(cap_factor, RATIO)),
-    ]
-    if cap is not None:
-        values.append(("cap", Amount(cap.value, FORCE)))
-    if stall is not None:
-        values.append(("stall", Amount(stall, FORCE)))
-    ending = "missing" if met is None else "pass" if met else "fail"
-    return Finding(
-        check=ID,
-        subject=case.name_of(point),
-        place=case.place_of(point),
-        verdict=verdict,
-        message=Message(f"stall-cap.{ending}", tuple(values)),
-        demand=None if stall is None else Amount(stall, FORCE),
-        capacity=None if cap is None else Amount(cap.value, FORCE),
-        utilisation=_share(stall, None if cap is None else cap.value),
-        governing=value.key,
-        rules=(value,),
-        inputs=tuple(inputs.used),
-        steps=() if cap is None else (cap,),
-        needs=needs,
-    )
-
-
-def _share(stall: float | None, cap: float | None) -> float | None:
-    return stall / cap if stall is not None and cap is not None and cap > 0.0 else None
+def _no_rule(case: Case, point: SuspensionPoint) -> DoesNotApply:
+    names = tuple(rules.rule_set.id for rules in case.rules)
+    reason = Message("na.no-rule", (("value", KEY), ("rule_sets", names)))
+    return DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
 
 
 CHECK = Check(ID, judge)

@@ -82,7 +82,7 @@ def results_at_corners(
     stated: AtCorner[T] = AtCorner({}, found)
     doubts = _doubts_of(used)
     while True:
-        corners = _corners(doubts)
+        corners = corners_of(doubts)
         if corners is None:
             return None
         results = [stated]
@@ -125,7 +125,7 @@ def _worst_findings(check: Check, case: Case) -> Iterator[Finding]:
     if results is None:
         stated, _ = judge(replace(case, corner={}))
         for one in stated.values():
-            yield _too_doubtful(one) if _doubts_of(one.inputs) else one
+            yield too_doubtful(one) if _doubts_of(one.inputs) else one
         return
     stated = results[_AS_STATED].found
     for key in dict.fromkeys(key for result in results for key in result.found):
@@ -143,7 +143,7 @@ def _rank(at: AtCorner[dict[FindingKey, Finding]], key: FindingKey) -> tuple[int
     return WORST_FIRST.index(found.verdict), -ratio_of(found)
 
 
-def _too_doubtful(finding: Finding) -> Finding:
+def too_doubtful(finding: Finding) -> Finding:
     """More is in doubt than can be asked at every corner: a person decides, a fail stays."""
     doubts = sorted(
         ((one.name, tolerance) for one, tolerance in _tolerances(finding.inputs)),
@@ -158,7 +158,13 @@ def _too_doubtful(finding: Finding) -> Finding:
 
 def _doubts_of(inputs: Iterable[InputUsed]) -> dict[Place, tuple[float, ...]]:
     """The values at which each doubtful input is asked, by its place."""
-    return {one.place: tuple(_values(one)) for one, _ in _tolerances(inputs)}
+    return {
+        one.place: values_of(
+            stated=one.stated if isinstance(one.stated, int) else _number(one.stated),
+            tolerance=_number(one.tolerance),
+        )
+        for one, _ in _tolerances(inputs)
+    }
 
 
 def _tolerances(inputs: Iterable[InputUsed]) -> Iterator[tuple[InputUsed, float]]:
@@ -169,11 +175,14 @@ def _tolerances(inputs: Iterable[InputUsed]) -> Iterator[tuple[InputUsed, float]
             yield one, tolerance / stated if stated > 0.0 else math.inf
 
 
-def _values(one: InputUsed) -> Sequence[float]:
-    stated, tolerance = _number(one.stated), _number(one.tolerance)
+def values_of(*, stated: float, tolerance: float) -> tuple[float, ...]:
+    """Where a doubtful value is asked: a count at every whole number, a measure at both ends.
+
+    Nothing a check reads can be below zero.
+    """
     least, most = stated - tolerance, stated + tolerance
-    if isinstance(one.stated, int):
-        return range(int(least) if least > 0 else 0, int(most) + 1)
+    if isinstance(stated, int):
+        return tuple(range(int(least) if least > 0 else 0, int(most) + 1))
     return (max(0.0, least), most)
 
 
@@ -183,7 +192,7 @@ def _number(value: Amount | int | str | None) -> float:
     return value if isinstance(value, int) else 0
 
 
-def _corners(doubts: Mapping[Place, Sequence[float]]) -> Iterator[Corner] | None:
+def corners_of(doubts: Mapping[Place, Sequence[float]]) -> Iterator[Corner] | None:
     """Every combination of the values; None where there are too many."""
     if not doubts:
         return iter(())

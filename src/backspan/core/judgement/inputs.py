@@ -68,9 +68,7 @@ class Inputs:
             self.want(name, asks, place)
             return None
         value = self.case.corner.get(place, stated.value)
-        tolerance = stated.tolerance
-        if tolerance is None and stated.evidence is Evidence.MEASURED:
-            tolerance = usual_tolerance(self.case, name, asks, dimension)
+        tolerance = tolerance_of(self.case, name, stated, asks, dimension)
         if not self._known(name, place):
             amount = None if tolerance is None else Amount(tolerance, dimension)
             values = Amount(stated.value, dimension), Amount(value, dimension)
@@ -156,6 +154,20 @@ class Inputs:
                 ),
             )
             self.weak.append(Need(_SUPPLIER[asks], message))
+
+
+def tolerance_of(
+    case: Case,
+    name: str,
+    stated: StatedValue[float] | StatedValue[int],
+    asks: EvidenceClass,
+    dimension: Dimension | None,
+) -> float | None:
+    """How far off a stated value may be: as stated, else as is usual; None where it is exact."""
+    measured = stated.tolerance is None and stated.evidence is Evidence.MEASURED
+    if dimension is None or not measured:
+        return stated.tolerance
+    return usual_tolerance(case, name, asks, dimension)
 
 
 def usual_tolerance(

@@ -1,0 +1,76 @@
+"""The sheet a check is worked on, in two modes of the same work.
+
+*Recorded*: every read is an input of the finding and every formula a step of it; what is printed.
+*Bare*: numbers only, at one corner of what is doubtful; what searches ask thousands of times.
+
+Unknown flows: a value that is not stated is NaN and goes through every formula, so that a check is
+written once, for the case in which all is known. A step that came out NaN is not recorded.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+from typing import Protocol
+
+from backspan.core.judgement.case import Corner, Place
+from backspan.core.judgement.inputs import Inputs
+from backspan.core.sheet.reads import Read
+from backspan.core.worked.formula import AnyFormula, Step
+
+UNKNOWN = math.nan
+
+
+class Sheet(Protocol):
+    """What a check's work may do."""
+
+    def read(self, one: Read) -> float:
+        """The number in SI at the corner looked at; NaN where nobody stated it."""
+
+    def do(self, formula: AnyFormula, **arguments: float) -> float:
+        """A formula's result; NaN where an argument is."""
+
+
+@dataclass(slots=True)
+class RecordedSheet:
+    """Keeps what was read and what was worked out."""
+
+    inputs: Inputs
+    steps: list[Step] = field(default_factory=list)
+
+    def read(self, one: Read) -> float:
+        """As `Sheet.read`; notes the input, its evidence, or that it is not stated."""
+        return _recorded(self.inputs, one)
+
+    def do(self, formula: AnyFormula, **arguments: float) -> float:
+        """As `Sheet.do`; notes the step."""
+        step: Step = formula(**arguments)
+        if not math.isnan(step.value):
+            self.steps.append(step)
+        return step.value
+
+
+@dataclass(slots=True)
+class BareSheet:
+    """Keeps nothing but which values were read."""
+
+    corner: Corner
+    reads: dict[Place, Read]
+
+    def read(self, one: Read) -> float:
+        """As `Sheet.read`."""
+        self.reads[one.place] = one
+        return UNKNOWN if one.stated is None else self.corner.get(one.place, one.stated.value)
+
+    def do(self, formula: AnyFormula, **arguments: float) -> float:
+        """As `Sheet.do`."""
+        value: float = formula.__wrapped__(**arguments)
+        return value
+
+
+def _recorded(inputs: Inputs, one: Read) -> float:
+    if one.dimension is None:
+        count = inputs.count(one.name, one.stated, one.asks, one.place)  # type: ignore[arg-type]  # a count is stated in whole numbers
+        return UNKNOWN if count is None else count
+    number = inputs.measure(one.name, one.stated, one.dimension, one.asks, one.place)  # type: ignore[arg-type]  # a measure is stated as a float
+    return UNKNOWN if number is None else number
