@@ -30,6 +30,12 @@ def exact_sum(values: Iterable[float]) -> float:
     return _finite(total, "sum")
 
 
+def total(values: Iterable[float]) -> float:
+    """As `exact_sum`, but unknown where any of them is: NaN is carried, not refused."""
+    known = tuple(values)
+    return math.nan if any(math.isnan(one) for one in known) else exact_sum(known)
+
+
 def root(x: float) -> float:
     """Square root of `x`, correctly rounded.
 

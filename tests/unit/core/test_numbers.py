@@ -16,6 +16,7 @@ from backspan.core.numbers import (
     significant,
     step_down,
     step_up,
+    total,
     whole_down,
     whole_up,
 )
@@ -217,3 +218,9 @@ def test_every_combination_takes_one_of_each_choice() -> None:
 def test_twelve_pairs_can_be_combined_and_one_more_cannot() -> None:
     assert len(list(combinations([(0.0, 1.0)] * 12) or ())) == MOST_COMBINATIONS
     assert combinations([(0.0, 1.0)] * 13) is None
+
+
+def test_a_total_of_something_unknown_is_unknown() -> None:
+    assert total([0.1] * 10) == 1.0
+    assert total([]) == 0.0
+    assert math.isnan(total([1.0, math.nan, math.inf]))

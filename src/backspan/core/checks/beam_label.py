@@ -5,18 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
+from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
 from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.judgement.limits import needed_value
 from backspan.core.judgement.subjects import BeamSubject, counterweighted
 from backspan.core.judgement.words_allowed import judge_words
 from backspan.core.model.kit import Beam, BeamLabel, LabelState
-from backspan.core.numbers import exact_sum, meets
-from backspan.core.quantities import MASS, RATIO, Amount
-from backspan.core.rules.selected import SelectedValue
+from backspan.core.numbers import total
+from backspan.core.quantities import MASS, RATIO
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.reads import Read, piece_reads
+from backspan.core.sheet.sheet import Sheet
 
 ID = "beam-label"
 STATE = "equipment.label-state"
@@ -24,11 +25,29 @@ COUNT = "equipment.label-count"
 
 
 @dataclass(frozen=True, slots=True)
-class OnBeam:
-    """What stands on a beam: pieces and their mass, at the harmful end."""
+class Labelled:
+    """The groups of pieces on a beam, and the most its label allows of them."""
 
-    pieces: int
-    mass: float
+    groups: tuple[tuple[Read, Read], ...]
+    most: Read
+
+
+def pieces(sheet: Sheet, one: Asked[Labelled]) -> Compared:
+    """All pieces on the beam against the number its label allows."""
+    on_beam = total([sheet.read(count) for count, _ in one.subject.groups])
+    most = sheet.read(one.subject.most)
+    return Compared(on_beam, most, counts=(("pieces", on_beam), ("most", most)))
+
+
+def mass(sheet: Sheet, one: Asked[Labelled]) -> Compared:
+    """The mass of all pieces on the beam against the mass its label allows."""
+    on_beam = total([sheet.read(count) * sheet.read(each) for count, each in one.subject.groups])
+    most = sheet.read(one.subject.most)
+    return Compared(on_beam, most, numbers=(("mass", on_beam, MASS), ("most_mass", most, MASS)))
+
+
+PIECES = Question(ID, "label-limit", RATIO, pieces)
+WHOLE_MASS = Question(ID, "label-limit-mass", MASS, mass)
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -40,7 +59,21 @@ def judge(case: Case) -> Iterator[Answer]:
         beam = case.beam(subject.support.beam)
         yield _judge_state(case, subject, beam)
         if beam.label is not None and beam.label.state is LabelState.READABLE:
-            yield from _judge_limits(case, subject, beam.id, beam.label)
+            for question, limit in _limits(beam, beam.label):
+                groups = piece_reads(case, subject.support, subject.place)
+                rule = needed_value(case.practice, COUNT)
+                asked = Asked(Labelled(groups, limit), subject.name, subject.place, rule)
+                yield question.judge(case, asked)
+
+
+def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled], Read]]:
+    """Each limit the label states; the number of pieces, to be asked for, where it states none."""
+    place, rating = ("kit", "beams", beam.id, "label"), EvidenceClass.RATING
+    if label.most_mass is not None:
+        of_mass = Read("label_mass", label.most_mass, rating, (*place, "most_mass"), MASS)
+        yield WHOLE_MASS, of_mass
+    if label.most_pieces is not None or label.most_mass is None:
+        yield PIECES, Read("label_pieces", label.most_pieces, rating, (*place, "most_pieces"), None)
 
 
 def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
@@ -58,93 +91,6 @@ def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
         words=None if beam.label is None else (str(beam.label.state),),
         rule=needed_value(case.practice, STATE),
         inputs=inputs,
-    )
-
-
-def _judge_limits(
-    case: Case, subject: BeamSubject, beam: str, label: BeamLabel
-) -> Iterator[Finding]:
-    """One finding for each limit the label states; one that it is missing when it states none."""
-    rule = needed_value(case.practice, COUNT)
-    place = ("kit", "beams", beam, "label")
-    if label.most_mass is not None:
-        inputs = Inputs(case)
-        on_beam = _on_beam(inputs, subject)
-        most_mass = inputs.measure(
-            "label_mass", label.most_mass, MASS, EvidenceClass.RATING, (*place, "most_mass")
-        )
-        yield _finding(subject, rule, inputs, on_beam, most_mass=most_mass)
-    if label.most_pieces is not None or label.most_mass is None:
-        inputs = Inputs(case)
-        on_beam = _on_beam(inputs, subject)
-        most = inputs.count(
-            "label_pieces", label.most_pieces, EvidenceClass.RATING, (*place, "most_pieces")
-        )
-        yield _finding(subject, rule, inputs, on_beam, most=most)
-
-
-def _on_beam(inputs: Inputs, subject: BeamSubject) -> OnBeam:
-    counts: list[int] = []
-    masses: list[float] = []
-    for index, group in enumerate(subject.support.stack.groups):
-        piece = inputs.case.piece(group.piece)
-        count = inputs.count(
-            "pieces",
-            group.count,
-            EvidenceClass.COUNT,
-            (*subject.place, "stack", "groups", index, "count"),
-        )
-        mass = inputs.measure(
-            "piece_mass",
-            piece.mass,
-            MASS,
-            EvidenceClass.MASS,
-            ("kit", "pieces", piece.id, "mass"),
-        )
-        counts.append(count or 0)
-        masses.append((count or 0) * (mass or 0.0))
-    return OnBeam(int(exact_sum(counts)), exact_sum(masses))
-
-
-def _finding(
-    subject: BeamSubject,
-    rule: SelectedValue,
-    inputs: Inputs,
-    on_beam: OnBeam,
-    *,
-    most: int | None = None,
-    most_mass: float | None = None,
-) -> Finding:
-    demand, capacity = (
-        (on_beam.mass, most_mass) if most_mass is not None else (float(on_beam.pieces), most)
-    )
-    met = None if capacity is None else meets(demand=demand, capacity=float(capacity))
-    verdict, needs = decide(met=met, inputs=inputs, rules=(rule,))
-    values: list[tuple[str, MessageValue]] = [
-        ("pieces", on_beam.pieces),
-        ("mass", Amount(on_beam.mass, MASS)),
-    ]
-    if most is not None:
-        values.append(("most", most))
-    if most_mass is not None:
-        values.append(("most_mass", Amount(most_mass, MASS)))
-    ending = "missing" if met is None else "pass" if met else "fail"
-    kind = "label-limit" if most_mass is None else "label-limit-mass"
-    dimension = RATIO if most_mass is None else MASS
-    return Finding(
-        check=ID,
-        subject=subject.name,
-        place=subject.place,
-        verdict=verdict,
-        message=Message(f"{kind}.{ending}", tuple(values)),
-        demand=None if capacity is None else Amount(demand, dimension),
-        capacity=None if capacity is None else Amount(float(capacity), dimension),
-        utilisation=demand / capacity if capacity is not None and capacity > 0 else None,
-        governing=rule.key,
-        question=kind,
-        rules=(rule,),
-        inputs=tuple(inputs.used),
-        needs=needs,
     )
 
 

@@ -39,6 +39,18 @@ class Compared:
     words: tuple[tuple[str, MessageValue], ...] = ()
     numbers: tuple[tuple[str, float, Dimension], ...] = ()
     """Numbers of the sentence in SI; those that are NaN are not told."""
+    counts: tuple[tuple[str, float], ...] = ()
+    """Whole numbers of the sentence, likewise."""
+
+    def told(self) -> Iterator[tuple[str, MessageValue]]:
+        """What the sentence says: its words, then what is known of its numbers."""
+        yield from self.words
+        for name, count in self.counts:
+            if not math.isnan(count):
+                yield name, int(count)
+        for name, value, dimension in self.numbers:
+            if not math.isnan(value):
+                yield name, Amount(value, dimension)
 
     @property
     def met(self) -> bool | None:
@@ -119,18 +131,13 @@ class Question(Generic[S]):
             sheet.read(read)
         met = compared.met
         verdict, needs = decide(met=met, inputs=inputs, rules=(one.value,))
-        told = tuple(
-            (name, Amount(value, dimension))
-            for name, value, dimension in compared.numbers
-            if not math.isnan(value)
-        )
         used = compared.ratio if met is not None and compared.capacity > 0.0 else None
         return Finding(
             check=self.check,
             subject=one.name,
             place=one.place,
             verdict=verdict,
-            message=Message(f"{self.says}.{_ENDINGS[met]}", (*compared.words, *told)),
+            message=Message(f"{self.says}.{_ENDINGS[met]}", tuple(compared.told())),
             demand=self._amount(compared.demand),
             capacity=self._amount(compared.capacity),
             utilisation=used,
