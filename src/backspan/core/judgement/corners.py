@@ -21,6 +21,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Generic, TypeVar
 
 from backspan.core.findings import (
@@ -130,11 +131,33 @@ def _worst_findings(check: Check, case: Case) -> Iterator[Finding]:
     stated = results[_AS_STATED].found
     for key in dict.fromkeys(key for result in results for key in result.found):
         worst = min((one for one in results if key in one.found), key=lambda one: _rank(one, key))
-        judged, _ = judge(replace(case, corner=worst.corner))
-        finding = judged[key]
+        corner = without_idle(worst.corner, same=partial(_same, judge, case, worst, key))
+        finding = judge(replace(case, corner=corner))[0][key]
         if key not in stated or stated[key].verdict is not finding.verdict:
             finding = replace(finding, notes=(*finding.notes, Message("note.within-tolerance")))
         yield finding
+
+
+def _same(
+    judge: Callable[[Case], tuple[dict[FindingKey, Finding], list[InputUsed]]],
+    case: Case,
+    worst: AtCorner[dict[FindingKey, Finding]],
+    key: FindingKey,
+    corner: Corner,
+) -> bool:
+    """Whether a finding is as bad at another corner as at the worst."""
+    found, _ = judge(replace(case, corner=corner, searching=True))
+    return key in found and _rank(AtCorner(corner, found), key) == _rank(worst, key)
+
+
+def without_idle(corner: Corner, *, same: Callable[[Corner], bool]) -> Corner:
+    """The corner less what changes nothing there, so that a reader sees only what does harm."""
+    kept = dict(corner)
+    for place in corner:
+        less = {other: value for other, value in kept.items() if other != place}
+        if same(less):
+            kept = less
+    return kept
 
 
 def _rank(at: AtCorner[dict[FindingKey, Finding]], key: FindingKey) -> tuple[int, float]:

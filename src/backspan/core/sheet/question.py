@@ -16,7 +16,7 @@ from typing import Generic, TypeVar
 from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
 from backspan.core.judgement.case import Case, Corner, Place
 from backspan.core.judgement.check import Answer
-from backspan.core.judgement.corners import corners_of, too_doubtful, values_of
+from backspan.core.judgement.corners import corners_of, too_doubtful, values_of, without_idle
 from backspan.core.judgement.decide import decide
 from backspan.core.judgement.inputs import Inputs, tolerance_of
 from backspan.core.numbers import meets
@@ -95,6 +95,8 @@ class Question(Generic[S]):
         if corners is None:
             return too_doubtful(self._recorded(case, one, reads.values()))
         worst = min(corners, key=lambda corner: self._rank(corner, one))
+        rank = self._rank(worst, one)
+        worst = without_idle(worst, same=lambda corner: self._rank(corner, one) == rank)
         found = self._recorded(replace(case, corner=worst), one, reads.values())
         if self._bare({}, one, {}).met is not self._bare(worst, one, {}).met:
             found = replace(found, notes=(*found.notes, Message("note.within-tolerance")))

@@ -112,7 +112,7 @@ SENTENCES: dict[str, str] = {
         "Should the hoist stall at the most the rule allows, {cap}, {required} would be"
         " required; there is {resisting}."
     ),
-    "note.within-tolerance": "The answer changes within the stated tolerance.",
+    "note.within-tolerance": "The answer changes within the tolerance.",
     # rule comparison
     "compare.no-number": "no number to work with",
     "compare.not-known": "not stated: {inputs}",

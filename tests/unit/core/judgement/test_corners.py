@@ -176,3 +176,12 @@ def test_a_finding_that_only_a_corner_has_replaces_the_reason_for_none() -> None
     (found,) = of_left(vague)
     assert isinstance(found, Finding)
     assert found.verdict is Verdict.FAIL
+
+
+def test_what_changes_nothing_is_shown_as_stated() -> None:
+    """The beam's own weight is left out here, so its tip plays no part; the reach does."""
+    vague = put(PROJECT, (*ARM, "tip_beyond_line"), length("6 in", tolerance="1 in"))
+    vague = put(vague, (*ARM, "reach"), length("2 ft", tolerance="1 in"))
+    used = {one.name: (one.stated, one.used) for one in finding(vague, "tipping").inputs}
+    assert used["tip_beyond_line"][0] == used["tip_beyond_line"][1]
+    assert used["reach"][0] != used["reach"][1]
