@@ -94,4 +94,4 @@ def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
     )
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, judge, finds_worst_corner=True)

@@ -9,8 +9,8 @@ from backspan.core.findings import DoesNotApply, Message
 from backspan.core.judgement.case import Case
 from backspan.core.judgement.check import Answer, Check
 from backspan.core.judgement.limits import limit_of
+from backspan.core.judgement.subjects import no_rule
 from backspan.core.mechanics.loads import stall_cap
-from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.sheet.question import Asked, Compared, Question, asked_each
 from backspan.core.sheet.reads import Read, hoist_reads
@@ -53,16 +53,11 @@ def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
     for point in case.points:
         if not having:
-            yield _no_rule(case, point)
+            reason = no_rule(case, KEY)
+            yield DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
         for value in having:
             on_the_line = OnTheLine(point.hoist, *hoist_reads(case, point))
             yield Asked(on_the_line, case.name_of(point), case.place_of(point), value)
 
 
-def _no_rule(case: Case, point: SuspensionPoint) -> DoesNotApply:
-    names = tuple(rules.rule_set.id for rules in case.rules)
-    reason = Message("na.no-rule", (("value", KEY), ("rule_sets", names)))
-    return DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
-
-
-CHECK = Check(ID, judge)
+CHECK = Check(ID, judge, finds_worst_corner=True)

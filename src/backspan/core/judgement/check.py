@@ -21,3 +21,5 @@ class Check:
 
     id: str
     judge: Callable[[Case], Iterator[Answer]]
+    finds_worst_corner: bool = False
+    """Whether its questions do that themselves (core/sheet), so that nobody asks them again."""

@@ -48,7 +48,7 @@ def answers_at_worst_corner(check: Check, case: Case) -> tuple[Answer, ...]:
     """A check's answers, each finding at the worst corner of the inputs that were read for it."""
     answers = tuple(check.judge(case))
     doubtful = {one.subject for one in answers if _doubts_of(one.inputs)}
-    if not doubtful:
+    if check.finds_worst_corner or not doubtful:
         return answers
     worst: dict[FindingKey, Finding] = {}
     for point in _looked_at(case, doubtful):

@@ -58,7 +58,7 @@ class Inputs:
     def measure(
         self,
         name: str,
-        stated: StatedValue[float] | None,
+        stated: StatedValue[float] | StatedValue[int] | None,
         dimension: Dimension,
         asks: EvidenceClass,
         place: Place,

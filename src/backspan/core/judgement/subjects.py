@@ -54,12 +54,13 @@ def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | Doe
         if isinstance(beam, DoesNotApply):
             yield beam
         elif not having:
-            yield DoesNotApply(check, beam.name, beam.place, _no_value(case, key))
+            yield DoesNotApply(check, beam.name, beam.place, no_rule(case, key))
         else:
             for rules, value in having:
                 yield RuledSubject(beam, rules, value)
 
 
-def _no_value(case: Case, key: str) -> Message:
+def no_rule(case: Case, key: str) -> Message:
+    """Why nothing is held against a value: no rule set of the basis has it."""
     names = tuple(rules.rule_set.id for rules in case.rules)
     return Message("na.no-rule", (("value", key), ("rule_sets", names)))

@@ -72,5 +72,5 @@ def _recorded(inputs: Inputs, one: Read) -> float:
     if one.dimension is None:
         count = inputs.count(one.name, one.stated, one.asks, one.place)  # type: ignore[arg-type]  # a count is stated in whole numbers
         return UNKNOWN if count is None else count
-    number = inputs.measure(one.name, one.stated, one.dimension, one.asks, one.place)  # type: ignore[arg-type]  # a measure is stated as a float
+    number = inputs.measure(one.name, one.stated, one.dimension, one.asks, one.place)
     return UNKNOWN if number is None else number

@@ -29,7 +29,9 @@ from tests.unit.core.rigs import (
     STAGE,
     count,
     finding,
+    findings,
     force,
+    labelled,
     length,
     mass,
     needs,
@@ -185,3 +187,12 @@ def test_what_changes_nothing_is_shown_as_stated() -> None:
     used = {one.name: (one.stated, one.used) for one in finding(vague, "tipping").inputs}
     assert used["tip_beyond_line"][0] == used["tip_beyond_line"][1]
     assert used["reach"][0] != used["reach"][1]
+
+
+def test_a_question_that_finds_its_worst_corner_is_not_asked_again() -> None:
+    vague = count(MOST_COMBINATIONS, tolerance=MOST_COMBINATIONS - 1)
+    rig = put(PROJECT, (*GROUPS, 0, "count"), vague)
+    rig = put(rig, (*BEAM, "label"), labelled(2 * MOST_COMBINATIONS))
+    (found,) = (one for one in findings(rig, "beam-label") if one.question == "label-limit")
+    assert found.verdict is Verdict.REFER
+    assert [one for one, _ in needs(found)] == ["need.too-much-doubt"]
