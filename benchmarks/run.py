@@ -21,13 +21,13 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from backspan.core.judgement.case import Case
 from backspan.core.mechanics.tipping import required_moment
 from backspan.core.model.project import Project
 from backspan.core.review import review, review_findings
 from backspan.core.review.report import formula_descriptions
 from backspan.core.review.run import case_of
 from backspan.core.rules.selected import RuleLibrary
+from backspan.core.sheet.case import Case
 from backspan.drawings import drop_section, envelope_picture, roof_plan, to_svg
 from backspan.exchange.files import load, load_rule_library
 from backspan.papers import Drawings, package_content, package_pdf

@@ -10,7 +10,7 @@ import pytest
 
 from tests.architecture.source import Module, Offence, docstrings, found, hold, source_modules
 
-ROOMS = ("backspan.core.checks", "backspan.core.judgement")
+ROOMS = ("backspan.core.checks", "backspan.core.sheet")
 #: Counting, signs and nothing else.
 PLAIN_NUMBERS = (0, 1)
 #: A number with a unit, a ratio, or a number of a clause, as text.
@@ -65,8 +65,8 @@ def test_counting_signs_truth_and_names_are_no_limits() -> None:
     assert in_a_check(text) == []
 
 
-def test_judgement_is_held_to_it_and_other_rooms_are_not() -> None:
-    assert found(typed_limits, "limit = 4", name="backspan.core.judgement.decide") != []
+def test_the_frame_is_held_to_it_and_other_rooms_are_not() -> None:
+    assert found(typed_limits, "limit = 4", name="backspan.core.sheet.decide") != []
     assert found(typed_limits, "limit = 4", name="backspan.core.mechanics.loads") == []
 
 

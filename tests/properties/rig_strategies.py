@@ -8,13 +8,13 @@ from dataclasses import replace
 from hypothesis import strategies as st
 
 from backspan.core.findings import Finding, FindingKey, Verdict
-from backspan.core.judgement.case import Place
 from backspan.core.model.basis import ReadingChoice, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import Piece, PieceKind
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, Fastening, PieceGroup
 from backspan.core.quantities import Style
+from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
     ARM,
     AUSTRALIA,
@@ -156,6 +156,15 @@ def stack_fits(project: Project) -> bool:
         one.verdict is Verdict.PASS
         for one in answers(project, "beam-length")
         if isinstance(one, Finding) and one.subject == "D/L" and is_stacked(project)
+    )
+
+
+def beam_fits(project: Project) -> bool:
+    """Whether what stands on the left beam, or its taped backspan, is not beyond it."""
+    return all(
+        one.verdict is not Verdict.FAIL
+        for one in answers(project, "beam-length")
+        if isinstance(one, Finding) and one.subject == "D/L"
     )
 
 

@@ -10,10 +10,10 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from backspan.core.findings import Verdict
-from backspan.core.judgement.case import Place
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import PieceGroup
 from backspan.core.quantities import FORCE, LENGTH, MASS, Style, parse_exact
+from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import (
     COUNT,
     CREDITED,

@@ -14,14 +14,14 @@ from dataclasses import replace
 from fractions import Fraction
 
 from backspan.core.findings import Verdict
-from backspan.core.judgement.case import Place
-from backspan.core.judgement.tipping_sums import factor_values
 from backspan.core.model.basis import ReadingChoice
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Piece, PieceKind
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, PieceGroup
-from backspan.core.rules.shape import BeamWeight
+from backspan.core.rules.shape import BeamWeight, FactorOnLoad
+from backspan.core.sheet.case import Place
+from backspan.core.sheet.moments import factor_values
 from tests.exact_support import Answer, Rule, Support, answer, ends_of, support_of
 from tests.unit.core import rigs
 
@@ -85,7 +85,9 @@ def rules_of(project: Project) -> tuple[Rule, ...]:
     (chosen,) = rigs.case(project).rules
     return tuple(
         Rule(rule.factor, str(rule.load), rule.beam_weight is BeamWeight.CREDITED)
-        for _, rule in factor_values(chosen)
+        for value in factor_values(chosen)
+        for rule in (value.content,)
+        if isinstance(rule, FactorOnLoad)
     )
 
 

@@ -9,8 +9,8 @@ import pytest
 import backspan
 from backspan import load, review
 from backspan.core.findings import Verdict
-from backspan.core.judgement.case import AbsentError
 from backspan.core.model.basis import RuleChoice
+from backspan.core.sheet.case import AbsentError
 from tests.architecture.source import ROOT
 
 ON = datetime.date(2026, 11, 25)

@@ -9,8 +9,8 @@ from pathlib import Path
 from backspan.cli.finding_text import drop_text, open_text
 from backspan.cli.screen import Screen
 from backspan.core.findings import Finding, Review, Verdict
-from backspan.core.judgement.tipping_sums import TOPIC
 from backspan.core.model.project import Project
+from backspan.core.sheet.moments import TOPIC
 from backspan.core.words import english, per_cent, say, say_margin
 from backspan.core.worked.table import FormulaDescription
 

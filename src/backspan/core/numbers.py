@@ -1,8 +1,8 @@
-"""Floating-point helpers that give the same bits on every platform and round to a stated side."""
+"""Helpers that give the same bits on every platform, carry NaN, and round to a stated side."""
 
 import itertools
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from backspan.core.errors import BackspanError
@@ -12,6 +12,9 @@ EQUAL_WITHIN = 1e-9
 
 # Twelve doubtful numbers, each at its two ends.
 MOST_COMBINATIONS = 2**12
+
+# How far a search goes: 16 miles in sixteenths of an inch, 8,000 tons in pounds.
+MOST_STEPS = 2**24
 
 
 class NumberError(BackspanError, ValueError):
@@ -34,6 +37,34 @@ def total(values: Iterable[float]) -> float:
     """As `exact_sum`, but unknown where any of them is: NaN is carried, not refused."""
     known = tuple(values)
     return math.nan if any(math.isnan(one) for one in known) else exact_sum(known)
+
+
+def surely_below(x: float, *, limit: float) -> bool:
+    """Whether `x` is known to be below `limit`.
+
+    Unknown is not below: what decides by it goes on with the unknown number itself, and ends NaN.
+    """
+    return x < limit
+
+
+def surely_above(x: float, *, limit: float) -> bool:
+    """Whether `x` is known to be above `limit`; unknown is not, as in `surely_below`."""
+    return x > limit
+
+
+def surely_nothing(x: float) -> bool:
+    """Whether `x` is known to be none at all."""
+    return x == 0.0
+
+
+def at_least(x: float, *, least: float) -> float:
+    """`x`, or `least` where that is larger; unknown where either is, unlike the built-in `max`."""
+    return math.nan if math.isnan(x) or math.isnan(least) else max(x, least)
+
+
+def full_rows(count: float, *, per_row: int) -> float:
+    """How many full rows of `per_row` a whole `count` makes; unknown where the count is."""
+    return count if math.isnan(count) else float(int(count) // per_row)
 
 
 def root(x: float) -> float:
@@ -105,6 +136,34 @@ def combinations(choices: Sequence[Sequence[float]]) -> Iterator[tuple[float, ..
     return itertools.product(*choices)
 
 
+def furthest(holds: Callable[[int], bool], *, most: int = MOST_STEPS) -> int:
+    """The largest number of steps up to `most` that holds, where all smaller ones do; else -1."""
+    if not holds(0):
+        return -1
+    low, high = 0, 1
+    while high < most and holds(high):
+        low, high = high, high + high
+    if high >= most:
+        if holds(most):
+            return most
+        high = most
+    return _halved(low, high, lambda count: not holds(count)) - 1
+
+
+def nearest(holds: Callable[[int], bool], *, most: int = MOST_STEPS) -> int | None:
+    """The smallest number of steps that holds, where all larger ones do; None if none does."""
+    if holds(0):
+        return 0
+    low, high = 0, 1
+    while high < most and not holds(high):
+        low, high = high, high + high
+    if high >= most:
+        if most <= low or not holds(most):
+            return None
+        high = most
+    return _halved(low, high, holds)
+
+
 def significant(x: float, digits: int = 10) -> float:
     """`x` rounded to `digits` significant decimal digits; never -0.0.
 
@@ -137,3 +196,14 @@ def _in_steps(x: float, step: float) -> float:
 def _multiple(count: int, step: float) -> float:
     # Through the step's decimal text, so that three steps of 0.1 make 0.3.
     return float(count * Fraction(repr(step)))
+
+
+def _halved(low: int, high: int, reached: Callable[[int], bool]) -> int:
+    """The smallest count in (low, high] that is reached; `high` is, `low` is not."""
+    while high - low > 1:
+        middle = (low + high) // 2
+        if reached(middle):
+            high = middle
+        else:
+            low = middle
+    return high

@@ -9,9 +9,6 @@ from typing import Any, TypeVar, cast
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import DoesNotApply, Finding
-from backspan.core.judgement.case import Case, Place
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.corners import answers_at_worst_corner
 from backspan.core.model.basis import Basis, Confirmation, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import (
@@ -39,8 +36,10 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.site import Anchor, Edge, Roof, Site
 from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
-from backspan.core.review.run import case_of
+from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
 from tools.write_sources import RULE_SETS, read_rule_sets
 
 R = TypeVar("R")
@@ -196,7 +195,7 @@ def check_named(name: str) -> Check:
 
 def answers(project: Project, check: str, library: RuleLibrary = LIBRARY) -> tuple[Answer, ...]:
     """What one check says of the project's one drop."""
-    return answers_at_worst_corner(check_named(check), case(project, library))
+    return tuple(check_named(check).judge(case(project, library)))
 
 
 def findings(
@@ -204,7 +203,8 @@ def findings(
 ) -> tuple[Finding, ...]:
     """The findings of one check on one subject."""
     given = answers(project, check, library)
-    return tuple(one for one in given if isinstance(one, Finding) and one.subject == subject)
+    found = [one for one in given if isinstance(one, Finding) and one.subject == subject]
+    return with_margins(case(project, library), found)
 
 
 def finding(

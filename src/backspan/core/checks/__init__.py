@@ -14,7 +14,7 @@ from backspan.core.checks import (
     stall_cap,
     tipping,
 )
-from backspan.core.judgement.check import Check
+from backspan.core.sheet.check import Check
 
 #: Every check answers for every drop: a finding, or why it does not apply.
 CHECKS: tuple[Check, ...] = (

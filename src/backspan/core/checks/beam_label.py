@@ -6,18 +6,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Finding
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
-from backspan.core.judgement.limits import needed_value
-from backspan.core.judgement.subjects import BeamSubject, counterweighted
-from backspan.core.judgement.words_allowed import judge_words
 from backspan.core.model.kit import Beam, BeamLabel, LabelState
 from backspan.core.numbers import total
 from backspan.core.quantities import MASS, RATIO
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.question import Asked, Compared, Question
-from backspan.core.sheet.reads import Read, piece_reads
+from backspan.core.sheet.reads import GroupReads, Read, piece_reads
 from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import BeamSubject, counterweighted
+from backspan.core.sheet.words_allowed import judge_words
 
 ID = "beam-label"
 STATE = "equipment.label-state"
@@ -28,22 +28,24 @@ COUNT = "equipment.label-count"
 class Labelled:
     """The groups of pieces on a beam, and the most its label allows of them."""
 
-    groups: tuple[tuple[Read, Read], ...]
+    groups: tuple[GroupReads, ...]
     most: Read
 
 
-def pieces(sheet: Sheet, one: Asked[Labelled]) -> Compared:
+def pieces(sheet: Sheet, one: Asked[Labelled]) -> Iterator[Compared]:
     """All pieces on the beam against the number its label allows."""
-    on_beam = total([sheet.read(count) for count, _ in one.subject.groups])
+    on_beam = total([sheet.read(group.count) for group in one.subject.groups])
     most = sheet.read(one.subject.most)
-    return Compared(on_beam, most, counts=(("pieces", on_beam), ("most", most)))
+    yield Compared(on_beam, most, counts=(("pieces", on_beam), ("most", most)))
 
 
-def mass(sheet: Sheet, one: Asked[Labelled]) -> Compared:
+def mass(sheet: Sheet, one: Asked[Labelled]) -> Iterator[Compared]:
     """The mass of all pieces on the beam against the mass its label allows."""
-    on_beam = total([sheet.read(count) * sheet.read(each) for count, each in one.subject.groups])
+    on_beam = total(
+        [sheet.read(group.count) * sheet.read(group.mass) for group in one.subject.groups]
+    )
     most = sheet.read(one.subject.most)
-    return Compared(on_beam, most, numbers=(("mass", on_beam, MASS), ("most_mass", most, MASS)))
+    yield Compared(on_beam, most, numbers=(("mass", on_beam, MASS), ("most_mass", most, MASS)))
 
 
 PIECES = Question(ID, "label-limit", RATIO, pieces)
@@ -62,11 +64,11 @@ def judge(case: Case) -> Iterator[Answer]:
             for question, limit in _limits(beam, beam.label):
                 groups = piece_reads(case, subject.support, subject.place)
                 rule = needed_value(case.practice, COUNT)
-                asked = Asked(Labelled(groups, limit), subject.name, subject.place, rule)
+                asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
                 yield question.judge(case, asked)
 
 
-def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled], Read]]:
+def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, Compared], Read]]:
     """Each limit the label states; the number of pieces, to be asked for, where it states none."""
     place, rating = ("kit", "beams", beam.id, "label"), EvidenceClass.RATING
     if label.most_mass is not None:
@@ -94,4 +96,4 @@ def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
     )
 
 
-CHECK = Check(ID, judge, finds_worst_corner=True)
+CHECK = Check(ID, judge)

@@ -11,14 +11,14 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
-from backspan.core.judgement.limits import needed_value
-from backspan.core.judgement.subjects import BeamSubject, counterweighted, under_value
-from backspan.core.judgement.words_allowed import judge_words
 from backspan.core.quantities import MASS
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.subjects import BeamSubject, counterweighted, under_value
+from backspan.core.sheet.words_allowed import judge_words
 
 Words = tuple[str, ...]
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.model.rigs import HungStage, SuspensionPoint
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
 
 ID = "hanging"
 #: By how many points a stage hangs; with more than two its load is no longer statics alone.

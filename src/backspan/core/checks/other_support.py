@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import Inputs
 
 ID = "other-support"
 

@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.judgement.beam_as_built import worked_out_backspan
-from backspan.core.judgement.case import Case, Place
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs, where
-from backspan.core.judgement.limits import limit_of, needed_value
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
-from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, SuspensionPoint
-from backspan.core.numbers import exact_sum, meets
+from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
+from backspan.core.numbers import exact_sum, meets, surely_above
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimension
+from backspan.core.sheet.beam_as_built import as_built, beam_reads
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import Inputs, where
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.sheet import BareSheet
+from backspan.core.sheet.subjects import BeamSubject
 
 ID = "plausible-values"
 
@@ -101,7 +104,7 @@ def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
         least="backspan",
         most="backspan",
     )
-    yield from _taped_against_stack(case, beam, (*place, "backspan"))
+    yield from _taped_against_stack(case, BeamSubject(point, beam, case.name_of(point), place))
     for group in beam.stack.groups:
         piece = case.piece(group.piece)
         mass_place = ("kit", "pieces", piece.id, "mass")
@@ -131,16 +134,17 @@ def _pieces_on_beam(case: Case, beam: CounterweightedBeam, place: Place) -> Iter
         yield from _band(case, "pieces", total, RATIO, place, most="pieces")
 
 
-def _taped_against_stack(
-    case: Case, beam: CounterweightedBeam, place: Place
-) -> Iterator[Questioned]:
+def _taped_against_stack(case: Case, subject: BeamSubject) -> Iterator[Questioned]:
     """The taped backspan against the one the beam and the stack give, where both are known."""
-    taped = beam.backspan
-    built = worked_out_backspan(case, beam)
-    if taped is None or built is None or beam.backspan_from is BackspanFrom.STACK:
+    beam, taped = beam_reads(case, subject), subject.support.backspan
+    if taped is None or beam.from_stack:
         return
-    apart = StatedValue(abs(taped.value - built), by=taped.by, checked_by=taped.checked_by)
-    yield from _band(case, "backspan_apart", apart, LENGTH, place, most="backspan-against-stack")
+    built = as_built(BareSheet({}, {}), replace(beam, from_stack=True))
+    if math.isnan(built.backspan) or not surely_above(built.counterweight, limit=0.0):
+        return
+    apart = StatedValue(abs(taped.value - built.backspan), by=taped.by, checked_by=taped.checked_by)
+    place, most = beam.backspan.place, "backspan-against-stack"
+    yield from _band(case, "backspan_apart", apart, LENGTH, place, most=most)
 
 
 def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import Finding, Message
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
 
 ID = "rig-described"
 

@@ -6,15 +6,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Answer, Check
-from backspan.core.judgement.limits import limit_of
-from backspan.core.judgement.subjects import no_rule
 from backspan.core.mechanics.loads import stall_cap
 from backspan.core.quantities import FORCE, RATIO
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.question import Asked, Compared, Question, asked_each
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import no_rule
 
 ID = "stall-cap"
 KEY = "hoist.stall-cap"
@@ -29,13 +29,13 @@ class OnTheLine:
     stall_load: Read
 
 
-def work(sheet: Sheet, one: Asked[OnTheLine]) -> Compared:
+def work(sheet: Sheet, one: Asked[OnTheLine]) -> Iterator[Compared]:
     """The stall load against the cap on it."""
     rated, stall = sheet.read(one.subject.rated_load), sheet.read(one.subject.stall_load)
-    factor = limit_of(one.value, RATIO)
+    factor = limit_of(one.values[0], RATIO)
     cap = sheet.do(stall_cap, cap_factor=factor, rated_load=rated)
     numbers = (("factor", factor, RATIO), ("cap", cap, FORCE), ("stall", stall, FORCE))
-    return Compared(stall, cap, (("hoist", one.subject.hoist),), numbers)
+    yield Compared(stall, cap, (("hoist", one.subject.hoist),), numbers)
 
 
 QUESTION = Question(ID, "stall-cap", FORCE, work)
@@ -57,7 +57,7 @@ def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
             yield DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
         for value in having:
             on_the_line = OnTheLine(point.hoist, *hoist_reads(case, point))
-            yield Asked(on_the_line, case.name_of(point), case.place_of(point), value)
+            yield Asked(on_the_line, case.name_of(point), case.place_of(point), (value,))
 
 
-CHECK = Check(ID, judge, finds_worst_corner=True)
+CHECK = Check(ID, judge)

@@ -6,7 +6,7 @@ from backspan.core.quantities.dimension import Dimension, Unit
 from backspan.core.quantities.display import display, display_round
 from backspan.core.quantities.errors import QuantityError
 from backspan.core.quantities.parse import parse, parse_exact
-from backspan.core.quantities.steps import LITTLE_MORE_LENGTH, TENTH, roof_step
+from backspan.core.quantities.steps import LITTLE_MORE_LENGTH, TAPE_STEP, TENTH, roof_step
 from backspan.core.quantities.style import Style
 from backspan.core.quantities.units import (
     ACCELERATION,
@@ -53,6 +53,7 @@ __all__ = [
     "RATIO",
     "SPEED",
     "STANDARD_GRAVITY",
+    "TAPE_STEP",
     "TENTH",
     "Acceleration",
     "Amount",

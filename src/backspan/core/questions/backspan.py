@@ -38,12 +38,12 @@ def _answer(asked: Asked) -> Answer:
     # As long inboard as outboard: there the beam's own weight plays no part.
     first = asked.needed("reach")
     trial = trial_of(asked, lambda backspan: rigged_of(asked, backspan=backspan), first=first)
-    if trial.at(first).sums.governing is None:
+    if trial.at(first).governing is None:
         return not_known(asked, trial.at(first), judges=OF_A_TRIAL)
     found = least_that_holds(trial.holds, step=step)
     told = step if found is None else found
     worked = trial.at(told)
-    branch, counterweight = worked.sums.governing, worked.sums.built.counterweight
+    branch, counterweight = worked.governing, worked.built.counterweight
     if branch is None:
         return not_known(asked, worked, judges=OF_A_TRIAL)
     findings = findings_of(worked.case)
@@ -63,9 +63,7 @@ def _answer(asked: Asked) -> Answer:
             ("stall", stall.value),
         )
         message = Message("backspan.open", words)
-    solved = least_backspan(
-        required=branch.required - branch.held_by_beam, counterweight=counterweight
-    )
+    solved = least_backspan(required=branch.demand - branch.own_moment, counterweight=counterweight)
     return answer_of(
         asked,
         worked.case,

@@ -80,7 +80,7 @@ def _count_lines(count: Counted) -> list[Line]:
 def _given_lines(worked: Worked, given: int | None) -> list[Line]:
     if given is None:
         return []
-    there = worked.sums.built.counterweight or 0.0
+    there = worked.built.counterweight
     return [
         Line("pieces", given),
         Line("counterweight", Amount(there / STANDARD_GRAVITY, MASS)),
@@ -103,7 +103,7 @@ def _message(
         ("piece", Amount(asked.needed("piece"), MASS)),
         *factor_on_load(count.branch),
     )
-    if worked.sums.unknown or worked.inputs.not_stated:
+    if worked.weighed.met is None or worked.inputs.not_stated:
         return Message("counterweight.at-least", words)
     return Message(
         "counterweight.needed", (*words, ("required", Amount(count.required or 0.0, MASS)))

@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from backspan.core.judgement.pieces_needed import pieces_needed
-from backspan.core.judgement.tipping_sums import Branch
+from backspan.core.checks.tipping import fewest_pieces
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.mechanics.loads import stall_cap
-from backspan.core.mechanics.tipping import pieces_in_weight, required_counterweight, weight
+from backspan.core.mechanics.tipping import (
+    pieces_in_weight,
+    required_counterweight,
+    required_moment,
+    weight,
+)
 from backspan.core.quantities import FORCE, MASS, Amount
 from backspan.core.questions.imagined import Rigged, with_rig
 from backspan.core.questions.judging import Worked, stall_cap_of, stall_open, worked_of
 from backspan.core.questions.shape import Asked, Line
+from backspan.core.sheet.moments import Branch
 from backspan.core.worked.formula import Step
 
 
@@ -29,20 +34,18 @@ class Counted:
 
 def counted(worked: Worked, rigged: Rigged) -> Counted | None:
     """The count for a beam; None where the rule's load or the beam is not known."""
-    branch, built = worked.sums.governing, worked.sums.built
+    branch = worked.governing
     if branch is None:
         return None
-    pieces = pieces_needed(built, branch)
-    needed = None if pieces is None else pieces.needed
-    if built.from_stack or not built.backspan or built.backspan <= 0.0:
+    backspan = branch.built.backspan
+    needed = fewest_pieces(worked.case, worked.asked)
+    if rigged.from_stack or not backspan > 0.0:
         return Counted(branch, needed, None, ())
-    wanted = required_counterweight(
-        required=branch.required - branch.held_by_beam, backspan=built.backspan
-    )
+    wanted = required_counterweight(required=branch.demand - branch.own_moment, backspan=backspan)
     one = weight(mass=rigged.piece)
     share = pieces_in_weight(counterweight=wanted.value, piece_weight=one.value)
-    turned = tuple(step for step in branch.steps if step.formula == "required_moment")
-    steps = (*turned, wanted, one, share) if branch.held_by_beam == 0.0 else ()
+    turned = required_moment(factor=branch.rule.factor, load=branch.load, reach=branch.built.reach)
+    steps = (turned, wanted, one, share) if branch.own_moment == 0.0 else ()
     return Counted(branch, needed, max(0.0, wanted.value) / STANDARD_GRAVITY, steps)
 
 

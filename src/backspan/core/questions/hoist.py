@@ -33,7 +33,7 @@ from backspan.core.questions.parameters import (
 from backspan.core.questions.search import most_that_holds
 from backspan.core.questions.shape import Answer, Asked, Line, QuestionError, Topic
 from backspan.core.questions.sought import Trial, plain, trial_of
-from backspan.core.rules.shape import LoadBasis
+from backspan.core.rules.shape import FactorOnLoad, LoadBasis
 
 _OF_THE_HOIST = {LoadBasis.HOIST_RATED, LoadBasis.HOIST_STALL}
 _SUPPLIES = {**SUPPLIES, "stall_load": "stall-ratio"}
@@ -46,7 +46,7 @@ def _answer(asked: Asked) -> Answer:
     _refuse_other_loads(first)
     found = most_that_holds(trial.holds, step=step) if first.values else None
     worked = trial.at(found or step)
-    branch = worked.sums.governing
+    branch = worked.governing
     if branch is None:
         return not_known(asked, worked, _SUPPLIES, OF_A_TRIAL)
     findings = findings_of(worked.case)
@@ -67,7 +67,7 @@ def _answer(asked: Asked) -> Answer:
         )
         message = Message("hoist.open", words)
     solved = most_load(
-        resisting=branch.resisting,
+        resisting=branch.capacity,
         factor=branch.rule.factor,
         reach=asked.needed("reach"),
     )
@@ -90,7 +90,9 @@ def _rig(asked: Asked, rated: float, ratio: float | None = None) -> Rigged:
 
 
 def _refuse_other_loads(worked: Worked) -> None:
-    others = [rule.load for _, rule in worked.values if rule.load not in _OF_THE_HOIST]
+    rules = [value.content for value in worked.values]
+    loads = [rule.load for rule in rules if isinstance(rule, FactorOnLoad)]
+    others = [load for load in loads if load not in _OF_THE_HOIST]
     if others:
         raise QuestionError(
             f"{worked.rule_set} multiplies {others[0]}, not the hoist's load, so it sets no"

@@ -10,8 +10,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.subjects import BeamSubject
 from backspan.core.model.basis import Basis, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import Beam, Hoist, Kit, Piece, PieceKind, Stage
@@ -30,6 +28,8 @@ from backspan.core.model.site import Site
 from backspan.core.questions.shape import Asked
 from backspan.core.review.basis import PRACTICE, selected_rules
 from backspan.core.rules.selected import SelectedRules
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.subjects import BeamSubject
 
 T = TypeVar("T")
 

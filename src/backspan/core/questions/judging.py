@@ -2,29 +2,29 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from backspan.core.checks import beam_length, beam_proportion, plausible_values, stall_cap, tipping
+from backspan.core.checks.tipping import Held
 from backspan.core.findings import Finding, Message, MessageValue, Need, Verdict
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.check import Check
-from backspan.core.judgement.inputs import Inputs
-from backspan.core.judgement.limits import limit_of
-from backspan.core.judgement.tipping_sums import (
-    Branch,
-    FactorValues,
-    TippingSums,
-    factor_values,
-    tipping_sums,
-)
 from backspan.core.quantities import RATIO, Amount, Style, display
 from backspan.core.questions.imagined import rules_of_case, subject_of
 from backspan.core.questions.parameters import SUPPLIES
 from backspan.core.questions.shape import Answer, Asked, Line
-from backspan.core.review.run import governing_of, roll_up
+from backspan.core.review.run import governing_of, roll_up, with_margins
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import LoadBasis
+from backspan.core.sheet import question as sheet_question
+from backspan.core.sheet.beam_as_built import AsBuilt, as_built
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Check
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.moments import Branch
+from backspan.core.sheet.question import Weighed
+from backspan.core.sheet.sheet import BareSheet, RecordedSheet
 from backspan.core.worked.formula import Step
 
 #: The checks whose subject a question describes.
@@ -41,17 +41,33 @@ _OF_THE_KIT = "hoists-that-do"
 
 @dataclass(frozen=True, slots=True)
 class Worked:
-    """The sums of the one beam of a case."""
+    """The sums of the one beam of a case, with their steps."""
 
     case: Case
+    asked: sheet_question.Asked[Held]
     inputs: Inputs
-    values: FactorValues
-    sums: TippingSums
+    weighed: Weighed[Branch]
+    steps: tuple[Step, ...]
+
+    @property
+    def values(self) -> tuple[SelectedValue, ...]:
+        """The branches of the rule; none where the text has no number."""
+        return self.asked.values
+
+    @property
+    def governing(self) -> Branch | None:
+        """The branch that asks for most of those that are known."""
+        return self.weighed.governing
+
+    @property
+    def built(self) -> AsBuilt:
+        """The beam as the question describes it."""
+        return as_built(BareSheet({}, {}), self.asked.subject.support.beam)
 
     @property
     def held(self) -> bool:
         """Whether every branch that is known is held, and at least one is known."""
-        return bool(self.sums.branches) and all(branch.met for branch in self.sums.branches)
+        return self.governing is not None and self.weighed.met is not False
 
     @property
     def rule_set(self) -> str:
@@ -61,9 +77,12 @@ class Worked:
 
 def worked_of(case: Case) -> Worked:
     """The sums of a case's beam under its first rule set."""
-    values = factor_values(rules_of_case(case))
+    one = tipping.asked(case, subject_of(case), rules_of_case(case))
     inputs = Inputs(case)
-    return Worked(case, inputs, values, tipping_sums(inputs, subject_of(case), values))
+    sheet = RecordedSheet(inputs)
+    branches = tuple(tipping.QUESTION.work(sheet, one))
+    weighed = Weighed(branches, tuple(sheet.outside))
+    return Worked(case, one, inputs, weighed, tuple(sheet.steps))
 
 
 def stall_cap_of(case: Case) -> float | None:
@@ -74,17 +93,18 @@ def stall_cap_of(case: Case) -> float | None:
 
 def stall_open(worked: Worked) -> bool:
     """Whether a branch of the rule waits for the stall load."""
-    unknown = worked.sums.unknown
     return any(
-        rule.load is LoadBasis.HOIST_STALL for value, rule in worked.values if value in unknown
+        branch.rule.load is LoadBasis.HOIST_STALL and math.isnan(branch.load)
+        for branch in worked.weighed.branches
     )
 
 
 def findings_of(case: Case, judges: Sequence[Check] = JUDGES) -> tuple[Finding, ...]:
     """What the checks find on the case's beam, in their order."""
-    return tuple(
+    found = [
         answer for check in judges for answer in check.judge(case) if isinstance(answer, Finding)
-    )
+    ]
+    return with_margins(case, found)
 
 
 def factor_on_load(branch: Branch) -> tuple[tuple[str, MessageValue], ...]:

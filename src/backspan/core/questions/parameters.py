@@ -108,7 +108,6 @@ SUPPLIES = {
     "dead_mass": "dead",
     "intended_load": "live",
     "beam_mass": "beam-mass",
-    "credited_beam_mass": "beam-mass",
     "beam_length": "beam",
     "tip_beyond_line": "tip",
     "tail_gap": "tail-gap",

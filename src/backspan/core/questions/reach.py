@@ -36,12 +36,12 @@ from backspan.core.questions.sought import Trial, plain, trial_of
 def _answer(asked: Asked) -> Answer:
     step = roof_step(LENGTH, asked.style)
     trial = trial_of(asked, lambda reach: rigged_of(asked, reach=reach), first=step)
-    if trial.at(step).sums.governing is None:
+    if trial.at(step).governing is None:
         return not_known(asked, trial.at(step), judges=OF_A_TRIAL)
     found = most_that_holds(trial.holds, step=step)
     told = found or step
     worked = trial.at(told)
-    branch = worked.sums.governing
+    branch = worked.governing
     if branch is None:
         return not_known(asked, worked, judges=OF_A_TRIAL)
     if not found:
@@ -57,7 +57,7 @@ def _answer(asked: Asked) -> Answer:
         lines += at_cap
         words = (("reach", reach.value), ("least_reach", least.value), ("stall", stall.value))
         message = Message("reach.open", words)
-    solved = most_reach(resisting=branch.resisting, factor=branch.rule.factor, load=branch.load)
+    solved = most_reach(resisting=branch.capacity, factor=branch.rule.factor, load=branch.load)
     return answer_of(
         asked,
         worked.case,

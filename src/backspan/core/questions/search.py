@@ -1,4 +1,4 @@
-"""The furthest or nearest step at which something still holds, found by halving.
+"""The furthest or nearest step at which something still holds, found by doubling and halving.
 
 The engine itself is asked at every trial, so that the number told is one that the check passes
 and one step beyond is one that it does not.
@@ -8,10 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from backspan.core.numbers import step_down
-
-#: Beyond this many steps nothing is sought: with 1/16 in that is some 20 miles.
-_MOST_STEPS = 2**24
+from backspan.core.numbers import MOST_STEPS, furthest, nearest, step_down
 
 
 def most_that_holds(holds: Callable[[float], bool], *, step: float) -> float | None:
@@ -19,12 +16,8 @@ def most_that_holds(holds: Callable[[float], bool], *, step: float) -> float | N
 
     0.0 where not even one step holds; None where it holds however far it is sought.
     """
-    high = 1
-    while holds(_at(high, step)):
-        high *= 2
-        if high > _MOST_STEPS:
-            return None
-    return _at(_halved(high // 2, high, lambda count: not holds(_at(count, step))) - 1, step)
+    found = furthest(lambda count: count == 0 or holds(_at(count, step)))
+    return None if found == MOST_STEPS else _at(found, step)
 
 
 def least_that_holds(holds: Callable[[float], bool], *, step: float) -> float | None:
@@ -32,23 +25,8 @@ def least_that_holds(holds: Callable[[float], bool], *, step: float) -> float | 
 
     None where it does not hold however far it is sought.
     """
-    high = 1
-    while not holds(_at(high, step)):
-        high *= 2
-        if high > _MOST_STEPS:
-            return None
-    return _at(_halved(high // 2, high, lambda count: holds(_at(count, step))), step)
-
-
-def _halved(low: int, high: int, reached: Callable[[int], bool]) -> int:
-    """The smallest count in (low, high] that is reached; `high` is, `low` is not."""
-    while high - low > 1:
-        middle = (low + high) // 2
-        if reached(middle):
-            high = middle
-        else:
-            low = middle
-    return high
+    found = nearest(lambda count: count > 0 and holds(_at(count, step)))
+    return None if found is None else _at(found, step)
 
 
 def _at(count: int, step: float) -> float:

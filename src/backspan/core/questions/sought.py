@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.tipping_sums import Branch
 from backspan.core.questions.choosing import rule_choice
 from backspan.core.questions.imagined import Rigged, case_for, with_rig
 from backspan.core.questions.judging import Worked, worked_of
 from backspan.core.questions.parameters import DEFAULT_RULES
 from backspan.core.questions.shape import Asked
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.moments import Branch
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,4 +39,4 @@ def trial_of(asked: Asked, rig: Callable[[float], Rigged], *, first: float) -> T
 
 def plain(branch: Branch) -> bool:
     """Whether the beam's own weight plays no part, so that one line of statics gives the number."""
-    return branch.held_by_beam == 0.0
+    return branch.own_moment == 0.0

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 from backspan.core.checks import beam_length
+from backspan.core.checks.tipping import most_that_fit
 from backspan.core.findings import Message, Verdict
-from backspan.core.judgement.beam_as_built import AsBuilt
-from backspan.core.mechanics.stack import Rows, most_that_fit
-from backspan.core.numbers import meets
+from backspan.core.numbers import at_least, meets
 from backspan.core.quantities import FORCE, LENGTH, MASS, MOMENT, Amount
 from backspan.core.questions.choosing import rule_choice
 from backspan.core.questions.counting import Counted, at_most_stall, counted, stall_lines
@@ -40,6 +40,7 @@ from backspan.core.questions.parameters import (
     optional,
 )
 from backspan.core.questions.shape import Answer, Asked, Line, QuestionError, Topic
+from backspan.core.sheet.beam_as_built import AsBuilt
 
 
 def _answer(asked: Asked) -> Answer:
@@ -58,7 +59,7 @@ def _answer(asked: Asked) -> Answer:
         return _how_many(asked, worked, rigged, count)
     findings = findings_of(worked.case)
     needed = () if count.needed is None else (Line("pieces-needed", count.needed),)
-    lines = [*_stack_lines(worked.sums.built), *needed, Line("pieces", given)]
+    lines = [*_stack_lines(worked.built), *needed, Line("pieces", given)]
     lines += [*factor_line(findings), governing_line(count.branch, asked.style)]
     return answer_of(asked, worked.case, findings, None, lines, notes=_notes())
 
@@ -66,19 +67,17 @@ def _answer(asked: Asked) -> Answer:
 def _where_it_stands(asked: Asked, worked: Worked) -> Answer:
     """Only geometry: no hoist is named, so nothing is said of tipping."""
     findings = findings_of(worked.case, (beam_length.CHECK,))
-    return answer_of(
-        asked, worked.case, findings, None, _stack_lines(worked.sums.built), notes=_notes()
-    )
+    return answer_of(asked, worked.case, findings, None, _stack_lines(worked.built), notes=_notes())
 
 
 def _how_many(asked: Asked, worked: Worked, rigged: Rigged, count: Counted) -> Answer:
-    most_fit = _most_that_fit(worked.sums.built)
+    most_fit = most_that_fit(worked.case, worked.asked)
     pieces = most_fit if count.needed is None else count.needed
     case = with_rig(worked.case, asked, replace(rigged, pieces=pieces))
     findings, rigged_up = findings_of(case), worked_of(case)
     most = at_most_stall(asked, worked, rigged)
     at_cap = None if most is None else counted(most.worked, most.rigged)
-    lines = [*_stack_lines(rigged_up.sums.built), Line("pieces-needed", pieces)]
+    lines = [*_stack_lines(rigged_up.built), Line("pieces-needed", pieces)]
     if count.needed is None:
         lines.pop()
     lines += [
@@ -105,9 +104,9 @@ def _how_many(asked: Asked, worked: Worked, rigged: Rigged, count: Counted) -> A
 
 
 def _too_short(worked: Worked, most_fit: int) -> Message:
-    branch = worked.sums.governing
-    held = 0.0 if branch is None else max(0.0, branch.resisting)
-    required = 0.0 if branch is None else branch.required
+    branch = worked.governing
+    held = 0.0 if branch is None else max(0.0, branch.capacity)
+    required = 0.0 if branch is None else branch.demand
     words = (
         ("most", most_fit),
         ("held", Amount(held, MOMENT)),
@@ -116,21 +115,16 @@ def _too_short(worked: Worked, most_fit: int) -> Message:
     return Message("stack.too-short", words)
 
 
-def _most_that_fit(built: AsBuilt) -> int:
-    last: Rows = built.rows[-1]
-    return most_that_fit((), last, tail_gap=built.tail_gap or 0.0, inboard=built.inboard or 0.0)
-
-
 def _stack_lines(built: AsBuilt) -> list[Line]:
-    inboard, end, gap = built.inboard, built.stack_inner_end, built.tail_gap
-    if inboard is None or end is None or gap is None or built.backspan is None:
+    inboard, end = built.inboard, built.stack_inner_end
+    if math.isnan(built.backspan):
         return []
     lines = [
         Line("inboard", Amount(inboard, LENGTH)),
-        Line("stack-length", Amount(end - gap, LENGTH)),
+        Line("stack-length", Amount(end - built.tail_gap, LENGTH)),
     ]
     if meets(demand=end, capacity=inboard):
-        lines.append(Line("room-left", Amount(max(0.0, inboard - end), LENGTH)))
+        lines.append(Line("room-left", Amount(at_least(inboard - end, least=0.0), LENGTH)))
     return [
         *lines,
         Line("stack-centroid", Amount(inboard - built.backspan, LENGTH)),

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from backspan.core.checks import stall_cap
 from backspan.core.findings import Message
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.tipping_sums import factor_values
 from backspan.core.mechanics import loads
 from backspan.core.quantities import FORCE, RATIO, Amount
 from backspan.core.questions.choosing import rule_choice
@@ -18,7 +16,9 @@ from backspan.core.questions.judging import (
 )
 from backspan.core.questions.parameters import DEFAULT_RULES, RATED, RULES, STALL
 from backspan.core.questions.shape import Answer, Asked, Line, Topic
-from backspan.core.rules.shape import LoadBasis
+from backspan.core.rules.shape import FactorOnLoad, LoadBasis
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.moments import factor_values
 
 
 def _answer(asked: Asked) -> Answer:
@@ -44,7 +44,8 @@ def _answer(asked: Asked) -> Answer:
 
 def _break_even(case: Case, rated: float) -> tuple[Line, ...]:
     """The stall load above which the stall branch of the tipping rule governs."""
-    factors = {rule.load: rule.factor for _, rule in factor_values(case.rules[0])}
+    rules = [value.content for value in factor_values(case.rules[0])]
+    factors = {rule.load: rule.factor for rule in rules if isinstance(rule, FactorOnLoad)}
     of_rated, of_stall = factors.get(LoadBasis.HOIST_RATED), factors.get(LoadBasis.HOIST_STALL)
     if of_rated is None or of_stall is None:
         return ()

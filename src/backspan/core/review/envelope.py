@@ -1,25 +1,25 @@
-"""The operating envelope: how far out the pieces that are there hold, for each backspan."""
+"""The operating envelope: how far out the pieces that are there hold, for each backspan.
+
+Drawn for the rule of the basis with least to spare as the beam is built, at the worst corner of
+what is doubtful. Each point is a boundary of the check's own sums, so that the curve bends where
+the beam's own weight begins to pull outboard, and ends where it would have to be known.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
+from dataclasses import replace
 
-from backspan.core.findings import DoesNotApply, Envelope, EnvelopePoint, InputUsed
-from backspan.core.judgement.beam_as_built import AsBuilt
-from backspan.core.judgement.case import Case
-from backspan.core.judgement.corners import results_at_corners
-from backspan.core.judgement.inputs import Inputs
-from backspan.core.judgement.subjects import BeamSubject, counterweighted
-from backspan.core.judgement.tipping_sums import (
-    Branch,
-    FactorValues,
-    factor_values,
-    governing_branch,
-    tipping_sums,
-)
+from backspan.core.checks.tipping.question import QUESTION, Held, asked
+from backspan.core.findings import DoesNotApply, Envelope, EnvelopePoint
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
-from backspan.core.mechanics.tipping import most_reach
-from backspan.core.quantities import LENGTH, MASS, Amount
+from backspan.core.model.evidence import StatedValue
+from backspan.core.numbers import furthest
+from backspan.core.quantities import LENGTH, MASS, Amount, roof_step
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.moments import Branch
+from backspan.core.sheet.question import Asked, Worst
+from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
 #: The curve is drawn from no backspan to half as much again as there is, in this many parts.
 _PARTS = 6
@@ -31,49 +31,63 @@ def envelopes(case: Case) -> tuple[Envelope, ...]:
     return tuple(_envelopes(case))
 
 
-def _where_it_falls_shortest(
-    case: Case, subject: BeamSubject, under: Sequence[FactorValues]
-) -> tuple[AsBuilt, Branch] | None:
-    """Beam and branch at the corner with least to spare; None where nothing is known."""
-
-    def work(at: Case) -> tuple[tuple[AsBuilt, Branch] | None, list[InputUsed]]:
-        inputs = Inputs(at)
-        sums = [tipping_sums(inputs, subject, values) for values in under]
-        branch = governing_branch([one.governing for one in sums if one.governing is not None])
-        return None if branch is None else (sums[0].built, branch), inputs.used
-
-    results = results_at_corners(case, work) or ()
-    known = [one.found for one in results if one.found is not None]
-    return max(known, key=lambda one: one[1].required - one[1].resisting, default=None)
-
-
 def _envelopes(case: Case) -> Iterator[Envelope]:
-    under = [values for rules in case.rules if (values := factor_values(rules))]
     for subject in counterweighted(case, "envelope"):
-        if isinstance(subject, DoesNotApply) or not under:
+        if isinstance(subject, DoesNotApply):
             continue
-        shortest = _where_it_falls_shortest(case, subject, under)
+        shortest = _where_it_falls_shortest(case, subject)
         if shortest is None:
             continue
-        built, branch = shortest
-        if built.reach is None or built.backspan is None:
-            continue
-        if not built.counterweight or built.backspan <= 0.0:
-            continue
-        points = []
-        for part in range(_PARTS + 1):
-            backspan = built.backspan * _FURTHEST * part / _PARTS
-            held = built.counterweight * backspan + branch.held_by_beam
-            reach = most_reach(
-                resisting=max(0.0, held), factor=branch.rule.factor, load=branch.load
+        one, worst, branch = shortest
+        built = branch.built
+        if built.counterweight > 0.0 and built.backspan > 0.0 and branch.value is not None:
+            yield Envelope(
+                subject=subject.name,
+                rule=branch.value,
+                pieces=int(built.pieces),
+                counterweight=Amount(built.counterweight / STANDARD_GRAVITY, MASS),
+                points=tuple(_points(case, replace(one, values=(branch.value,)), worst, branch)),
+                backspan_now=Amount(built.backspan, LENGTH),
+                reach_now=Amount(built.reach, LENGTH),
             )
-            points.append(EnvelopePoint(Amount(backspan, LENGTH), Amount(reach.value, LENGTH)))
-        yield Envelope(
-            subject=subject.name,
-            rule=branch.value,
-            pieces=built.pieces,
-            counterweight=Amount(built.counterweight / STANDARD_GRAVITY, MASS),
-            points=tuple(points),
-            backspan_now=Amount(built.backspan, LENGTH),
-            reach_now=Amount(built.reach, LENGTH),
-        )
+
+
+def _where_it_falls_shortest(
+    case: Case, subject: BeamSubject
+) -> tuple[Asked[Held], Worst[Branch], Branch] | None:
+    """The rule, the corner and the branch with least to spare; None where nothing is known."""
+    shortest = None
+    for rules in case.rules:
+        one = asked(case, subject, rules)
+        worst = QUESTION.worst(case, one) if one.values else None
+        branch = None if worst is None else worst.found.governing
+        if worst is not None and branch is not None:
+            less = shortest is None or branch.ratio > shortest[2].ratio
+            shortest = (one, worst, branch) if less else shortest
+    return shortest
+
+
+def _points(
+    case: Case, one: Asked[Held], worst: Worst[Branch], branch: Branch
+) -> Iterator[EnvelopePoint]:
+    """The furthest reach that holds at each backspan, taken as exact."""
+    step = roof_step(LENGTH, case.project.units)
+    support = one.subject.support
+    beam = support.beam
+    for part in range(_PARTS + 1):
+        backspan = branch.built.backspan * _FURTHEST * part / _PARTS
+        at = replace(beam.backspan, stated=StatedValue(backspan))
+        taped = replace(beam, backspan=at, from_stack=False)
+        there = replace(one, subject=Held(replace(support, beam=taped), one.subject.cap))
+
+        def holds(count: int, there: Asked[Held] = there) -> bool:
+            reach = {beam.reach.place: count * step, beam.backspan.place: _backspan(there)}
+            found = QUESTION.bare({**worst.corner, **reach}, there, {})
+            return not found.outside and all(one.met for one in found.branches)
+
+        reach = max(0, furthest(holds)) * step
+        yield EnvelopePoint(Amount(backspan, LENGTH), Amount(reach, LENGTH))
+
+
+def _backspan(there: Asked[Held]) -> float:
+    return there.subject.support.beam.backspan.as_stated

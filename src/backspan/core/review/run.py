@@ -7,16 +7,23 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from backspan.core.checks import CHECKS
-from backspan.core.findings import WORST_FIRST, DoesNotApply, Finding, Review, Verdict
-from backspan.core.judgement.case import AbsentError, Case
-from backspan.core.judgement.check import Answer
-from backspan.core.judgement.corners import answers_at_worst_corner
+from backspan.core.findings import (
+    WORST_FIRST,
+    DoesNotApply,
+    Finding,
+    FindingKey,
+    Margin,
+    Review,
+    Verdict,
+)
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
 from backspan.core.review.comparison import compare
 from backspan.core.review.envelope import envelopes
 from backspan.core.rules.selected import RuleLibrary
+from backspan.core.sheet.case import AbsentError, Case
+from backspan.core.sheet.check import Answer
 from backspan.core.version import PROGRAM
 from backspan.core.wire import configuration_code
 
@@ -43,7 +50,17 @@ def case_of(
 
 def answers_of(case: Case) -> tuple[Answer, ...]:
     """Every registered check's answers for a case, in the order of the register."""
-    return tuple(answer for check in CHECKS for answer in answers_at_worst_corner(check, case))
+    return tuple(answer for check in CHECKS for answer in check.judge(case))
+
+
+def with_margins(case: Case, findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """The findings with what is left of each, sought for the checks that gave them."""
+    checks = {one.check for one in findings}
+    left: dict[FindingKey, tuple[Margin, ...]] = {}
+    for check in CHECKS:
+        if check.margins is not None and check.id in checks:
+            left |= check.margins(case)
+    return tuple(replace(one, margins=left.get(one.key, ())) for one in findings)
 
 
 def roll_up(findings: Sequence[Finding]) -> Verdict:
@@ -64,7 +81,7 @@ def governing_of(findings: Sequence[Finding]) -> int | None:
 
 
 def review_findings(case: Case) -> Review:
-    """The findings of a drop rolled up, without comparison and envelope."""
+    """The findings of a drop rolled up, without margins, comparison and envelope."""
     answers = answers_of(case)
     findings = tuple(one for one in answers if isinstance(one, Finding))
     return Review(
@@ -97,6 +114,10 @@ def review(
     the project does not have, RuleError for a rule set that is not at hand.
     """
     case = case_of(project, drop, library, on=on, basis=basis)
+    found = review_findings(case)
     return replace(
-        review_findings(case), comparison=compare(case, library), envelopes=envelopes(case)
+        found,
+        findings=with_margins(case, found.findings),
+        comparison=compare(case, library),
+        envelopes=envelopes(case),
     )

@@ -1,33 +1,35 @@
-"""A check with one comparison: asked bare at every corner, recorded at the worst of them.
+"""A check that compares numbers: asked bare at every corner, recorded at the worst of them.
 
 What is doubtful is the union of what all corners read. The worst corner is a known fail before
 what cannot be worked out before a pass, and among equals the one with most demand over capacity;
 there the work is done once more, recorded, and every value that any corner read is an input of
 the finding: a value of weak evidence that only another corner reads must not be lost.
+
+A rule may have several branches, each compared by itself: one known to fail is a fail whatever is
+unknown of the others; else one unknown leaves the answer open.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Generic, TypeVar
 
-from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
-from backspan.core.judgement.case import Case, Corner, Place
-from backspan.core.judgement.check import Answer
-from backspan.core.judgement.corners import corners_of, too_doubtful, values_of, without_idle
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs, tolerance_of
+from backspan.core.findings import DoesNotApply, Finding, FindingKey, Message, MessageValue
 from backspan.core.numbers import meets
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.case import Case, Corner, Place
+from backspan.core.sheet.check import Answer
+from backspan.core.sheet.corners import corners_of, too_doubtful, values_of, without_idle
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import Inputs, tolerance_of
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
 
-S = TypeVar("S")
-
 _ENDINGS = {True: "pass", False: "fail", None: "missing"}
+_WORST_FIRST = (False, None, True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +43,8 @@ class Compared:
     """Numbers of the sentence in SI; those that are NaN are not told."""
     counts: tuple[tuple[str, float], ...] = ()
     """Whole numbers of the sentence, likewise."""
+    value: SelectedValue | None = None
+    """The rule value this branch is held against, where the question has several."""
 
     def told(self) -> Iterator[tuple[str, MessageValue]]:
         """What the sentence says: its words, then what is known of its numbers."""
@@ -68,105 +72,249 @@ class Compared:
             return math.inf if self.demand > 0.0 else 0.0
         return self.demand / self.capacity
 
+    @property
+    def shortfall(self) -> float:
+        """Demand less capacity, which ranks what has the same ratio."""
+        return self.demand - self.capacity
+
+
+C = TypeVar("C", bound=Compared)
+S = TypeVar("S")
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed(Generic[C]):
+    """All branches of an answer; `outside` names what left its domain."""
+
+    branches: tuple[C, ...]
+    outside: tuple[str, ...] = ()
+
+    @property
+    def met(self) -> bool | None:
+        """False where one branch is known to fail, None where one is unknown, else True."""
+        all_met = {branch.met for branch in self.branches}
+        if self.outside or False in all_met:
+            return False
+        return None if None in all_met or not all_met else True
+
+    @property
+    def governing(self) -> C | None:
+        """The known branch with most demand over capacity, the first of equals."""
+        known = [branch for branch in self.branches if branch.met is not None]
+        return max(known, key=lambda one: (one.ratio, one.shortfall), default=None)
+
+    @property
+    def shown(self) -> C | None:
+        """The branch that governs; where only one was asked, that one, known or not."""
+        only = self.branches[0] if len(self.branches) == 1 else None
+        return self.governing or only
+
+    @property
+    def rank(self) -> tuple[int, float, float]:
+        """The worse, the smaller."""
+        governing = self.governing
+        of_ratio = (0.0, 0.0)
+        if self.outside:
+            of_ratio = (-math.inf, 0.0)
+        elif governing is not None:
+            of_ratio = (-governing.ratio, -governing.shortfall)
+        elif self.shown is not None and not math.isnan(self.shown.demand):
+            of_ratio = (0.0, -self.shown.demand)
+        return (_WORST_FIRST.index(self.met), *of_ratio)
+
 
 @dataclass(frozen=True, slots=True)
 class Asked(Generic[S]):
-    """One subject a question is asked of, under the rule value it is held against."""
+    """One subject a question is asked of, and the rule values it is held against, if any."""
 
     subject: S
     name: str
     place: Place
-    value: SelectedValue
+    values: tuple[SelectedValue, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Question(Generic[S]):
-    """One comparison a check makes; `says` begins the ids of its sentences."""
+class Told:
+    """What a check says of an answer beside its numbers."""
+
+    message: Message
+    notes: tuple[Message, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Judged(Generic[S, C]):
+    """An answer at its worst corner, as a check tells it."""
+
+    case: Case
+    asked: Asked[S]
+    weighed: Weighed[C]
+    inputs: Inputs
+    passed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Worst(Generic[C]):
+    """The worst corner, what was found there and as stated, and all that any corner read."""
+
+    corner: Corner
+    found: Weighed[C]
+    stated: Weighed[C]
+    reads: Mapping[Place, Read]
+
+    @property
+    def offsets(self) -> dict[Place, tuple[float, float]]:
+        """Each value of the corner, and how far it is from the stated one."""
+        return {
+            place: (value, value - self.reads[place].as_stated)
+            for place, value in self.corner.items()
+        }
+
+
+@dataclass(frozen=True, slots=True)
+class Question(Generic[S, C]):
+    """One comparison a check makes; `says` begins the ids of its sentences.
+
+    `tells` may say more than which of the four answers it is; `also` works out what is printed of
+    the branch that governs, and decides nothing.
+    """
 
     check: str
     says: str
     dimension: Dimension
-    work: Callable[[Sheet, Asked[S]], Compared]
+    work: Callable[[Sheet, Asked[S]], Iterable[C]]
+    tells: Callable[[Judged[S, C]], Told] | None = None
+    also: Callable[[Sheet, C], None] | None = None
 
     def judge(self, case: Case, one: Asked[S]) -> Finding:
         """The finding at the worst corner of what is doubtful."""
-        reads: dict[Place, Read] = {}
-        corners = self._corners(case, one, reads)
-        if corners is None:
-            return too_doubtful(self._recorded(case, one, reads.values()))
-        worst = min(corners, key=lambda corner: self._rank(corner, one))
-        rank = self._rank(worst, one)
-        worst = without_idle(worst, same=lambda corner: self._rank(corner, one) == rank)
-        found = self._recorded(replace(case, corner=worst), one, reads.values())
-        if self._bare({}, one, {}).met is not self._bare(worst, one, {}).met:
+        worst = self.worst(case, one)
+        if worst is None:
+            reads: dict[Place, Read] = {}
+            self.bare({}, one, reads)
+            return too_doubtful(self._recorded(case, {}, one, reads.values()))
+        # What governs is written first, and its steps before those of the other branches.
+        one = replace(one, values=_governing_first(one.values, worst.found.governing))
+        rank = worst.found.rank
+        corner = without_idle(
+            worst.corner, same=lambda other: self.bare(other, one, {}).rank == rank
+        )
+        found = self._recorded(case, corner, one, worst.reads.values())
+        if worst.stated.met is not worst.found.met:
             found = replace(found, notes=(*found.notes, Message("note.within-tolerance")))
         return found
 
-    def _corners(
-        self, case: Case, one: Asked[S], reads: dict[Place, Read]
-    ) -> tuple[Corner, ...] | None:
-        """As stated, then every corner; `reads` becomes all that any of them read."""
-        self._bare({}, one, reads)
+    def key_of(self, one: Asked[S]) -> FindingKey:
+        """The key of the finding that `judge` gives."""
+        under = one.values[0] if one.values else None
+        rule_set = "" if under is None else f"{under.rule_set}@{under.edition}"
+        return FindingKey(self.check, one.name, rule_set, self.says)
+
+    def worst(
+        self, case: Case, one: Asked[S], moved: Mapping[Place, float] | None = None
+    ) -> Worst[C] | None:
+        """The worst corner where the values in `moved` are stated instead; None if too many."""
+        moved = moved or {}
+        reads: dict[Place, Read] = {}
+        stated = self.bare(moved, one, reads)
         while True:
-            doubts = _doubts(case, reads)
+            doubts = _doubts(case, reads, moved)
             corners = corners_of(doubts)
             if corners is None:
                 return None
-            every: tuple[Corner, ...] = ({}, *corners)
-            for corner in every:
-                self._bare(corner, one, reads)
-            if _doubts(case, reads).keys() == doubts.keys():
-                return every
+            corner, found, rank = moved, stated, stated.rank
+            for ends in corners:
+                there = {**moved, **ends}
+                at = self.bare(there, one, reads)
+                if at.rank < rank:
+                    corner, found, rank = there, at, at.rank
+            if _doubts(case, reads, moved).keys() == doubts.keys():
+                return Worst(corner, found, stated, reads)
 
-    def _bare(self, corner: Corner, one: Asked[S], reads: dict[Place, Read]) -> Compared:
-        return self.work(BareSheet(corner, reads), one)
+    def bare(self, values: Corner, one: Asked[S], reads: dict[Place, Read]) -> Weighed[C]:
+        """Numbers alone, with `values` in place of the stated ones; `reads` grows by all read."""
+        sheet = BareSheet(values, reads)
+        branches = tuple(self.work(sheet, one))
+        return Weighed(branches, tuple(sheet.outside))
 
-    def _rank(self, corner: Corner, one: Asked[S]) -> tuple[int, float]:
-        compared = self._bare(corner, one, {})
-        return (False, None, True).index(compared.met), -compared.ratio
-
-    def _recorded(self, case: Case, one: Asked[S], reads: Iterable[Read]) -> Finding:
-        inputs = Inputs(case)
+    def _recorded(
+        self, case: Case, corner: Corner, one: Asked[S], reads: Iterable[Read]
+    ) -> Finding:
+        inputs = Inputs(case, corner)
         sheet = RecordedSheet(inputs)
-        compared = self.work(sheet, one)
+        weighed = Weighed(tuple(self.work(sheet, one)), tuple(sheet.outside))
+        governing = weighed.governing
+        if governing is not None and self.also is not None:
+            self.also(sheet, governing)
         for read in reads:
             sheet.read(read)
-        met = compared.met
-        verdict, needs = decide(met=met, inputs=inputs, rules=(one.value,))
-        used = compared.ratio if met is not None and compared.capacity > 0.0 else None
+        met = weighed.met
+        values = _governing_first(one.values, governing)
+        verdict, needs = decide(met=met, inputs=inputs, rules=values)
+        shown = weighed.shown
+        demand = math.nan if shown is None else shown.demand
+        capacity = math.nan if shown is None else shown.capacity
+        told = self._told(Judged(case, one, weighed, inputs, met is True and not needs))
         return Finding(
             check=self.check,
             subject=one.name,
             place=one.place,
             verdict=verdict,
-            message=Message(f"{self.says}.{_ENDINGS[met]}", tuple(compared.told())),
-            demand=self._amount(compared.demand),
-            capacity=self._amount(compared.capacity),
-            utilisation=used,
-            governing=one.value.key,
+            message=told.message,
+            demand=self._amount(demand),
+            capacity=self._amount(capacity),
+            utilisation=_share(governing),
+            governing=values[0].key if values and shown is not None else None,
             question=self.says,
-            rules=(one.value,),
+            rules=values,
             inputs=tuple(inputs.used),
             steps=tuple(dict.fromkeys(sheet.steps)),
+            notes=told.notes,
             needs=needs,
         )
+
+    def _told(self, judged: Judged[S, C]) -> Told:
+        if judged.weighed.outside:
+            return Told(Message(f"outside.{judged.weighed.outside[0]}"))
+        if self.tells is not None:
+            return self.tells(judged)
+        ending, shown = _ENDINGS[judged.weighed.met], judged.weighed.shown
+        words = () if shown is None else tuple(shown.told())
+        return Told(Message(f"{self.says}.{ending}", words))
 
     def _amount(self, value: float) -> Amount | None:
         return None if math.isnan(value) else Amount(value, self.dimension)
 
 
-def _doubts(case: Case, reads: Mapping[Place, Read]) -> dict[Place, tuple[float, ...]]:
+def _share(governing: Compared | None) -> float | None:
+    if governing is None or governing.capacity <= 0.0:
+        return None
+    return governing.ratio
+
+
+def _governing_first(
+    values: Sequence[SelectedValue], governing: Compared | None
+) -> tuple[SelectedValue, ...]:
+    first = None if governing is None else governing.value
+    if first is None:
+        return tuple(values)
+    return (first, *(value for value in values if value is not first))
+
+
+def _doubts(
+    case: Case, reads: Mapping[Place, Read], moved: Mapping[Place, float]
+) -> dict[Place, tuple[float, ...]]:
     doubts = {}
     for place, one in reads.items():
         if one.stated is not None:
             tolerance = tolerance_of(case, one.name, one.stated, one.asks, one.dimension)
             if tolerance:
-                doubts[place] = values_of(stated=one.stated.value, tolerance=tolerance)
+                stated = moved.get(place, one.stated.value)
+                doubts[place] = values_of(stated=stated, tolerance=tolerance)
     return doubts
 
 
 def asked_each(
-    question: Question[S], case: Case, asked: Iterable[Asked[S] | DoesNotApply]
+    question: Question[S, C], case: Case, asked: Iterable[Asked[S] | DoesNotApply]
 ) -> Iterator[Answer]:
     """The question's finding for each subject, or the reason there is none."""
     for one in asked:

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
-from backspan.core.judgement.case import Case, Place
-from backspan.core.judgement.inputs import EvidenceClass
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
-from backspan.core.quantities import FORCE, MASS, Dimension
+from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.inputs import EvidenceClass
+
+UNKNOWN = math.nan
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,6 +23,11 @@ class Read:
     asks: EvidenceClass
     place: Place
     dimension: Dimension | None
+
+    @property
+    def as_stated(self) -> float:
+        """The number in SI as stated; NaN where nobody stated it."""
+        return UNKNOWN if self.stated is None else self.stated.value
 
 
 def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:
@@ -33,16 +41,32 @@ def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:
     )
 
 
-def piece_reads(
-    case: Case, support: CounterweightedBeam, place: Place
-) -> tuple[tuple[Read, Read], ...]:
-    """Count and mass of each group of pieces on a beam, from the tail inwards."""
+@dataclass(frozen=True, slots=True)
+class GroupReads:
+    """A group of equal pieces on a beam, and how many of them share one place."""
+
+    count: Read
+    mass: Read
+    length: Read
+    per_row: int
+
+
+def piece_reads(case: Case, support: CounterweightedBeam, place: Place) -> tuple[GroupReads, ...]:
+    """The groups of pieces on a beam, from the tail inwards."""
     groups = []
     for index, group in enumerate(support.stack.groups):
         piece = case.piece(group.piece)
         at = (*place, "stack", "groups", index, "count")
-        count = Read("pieces", group.count, EvidenceClass.COUNT, at, None)
-        of_mass = ("kit", "pieces", piece.id, "mass")
-        mass = Read("piece_mass", piece.mass, EvidenceClass.MASS, of_mass, MASS)
-        groups.append((count, mass))
+        kit = ("kit", "pieces", piece.id)
+        long = piece.length_on_beam
+        groups.append(
+            GroupReads(
+                Read("pieces", group.count, EvidenceClass.COUNT, at, None),
+                Read("piece_mass", piece.mass, EvidenceClass.MASS, (*kit, "mass"), MASS),
+                Read(
+                    "piece_length", long, EvidenceClass.GEOMETRY, (*kit, "length_on_beam"), LENGTH
+                ),
+                group.per_row,
+            )
+        )
     return tuple(groups)

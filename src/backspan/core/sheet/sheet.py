@@ -13,12 +13,11 @@ import math
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from backspan.core.judgement.case import Corner, Place
-from backspan.core.judgement.inputs import Inputs
-from backspan.core.sheet.reads import Read
+from backspan.core.numbers import surely_above
+from backspan.core.sheet.case import Corner, Place
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.reads import UNKNOWN, Read
 from backspan.core.worked.formula import AnyFormula, Step
-
-UNKNOWN = math.nan
 
 
 class Sheet(Protocol):
@@ -30,6 +29,12 @@ class Sheet(Protocol):
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """A formula's result; NaN where an argument is."""
 
+    def positive(self, name: str, value: float) -> float:
+        """The value if it is above zero; else NaN, and the answer is a fail that names it.
+
+        What a formula means ends there: behind its domain no sum may come out as a pass.
+        """
+
 
 @dataclass(slots=True)
 class RecordedSheet:
@@ -37,6 +42,7 @@ class RecordedSheet:
 
     inputs: Inputs
     steps: list[Step] = field(default_factory=list)
+    outside: list[str] = field(default_factory=list)
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`; notes the input, its evidence, or that it is not stated."""
@@ -49,23 +55,42 @@ class RecordedSheet:
             self.steps.append(step)
         return step.value
 
+    def positive(self, name: str, value: float) -> float:
+        """As `Sheet.positive`."""
+        return _positive(self.outside, name, value)
+
 
 @dataclass(slots=True)
 class BareSheet:
-    """Keeps nothing but which values were read."""
+    """Keeps nothing but which values were read, and what lay outside its domain.
+
+    `corner` holds the values to take in place of the stated ones, or of none stated.
+    """
 
     corner: Corner
     reads: dict[Place, Read]
+    outside: list[str] = field(default_factory=list)
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`."""
         self.reads[one.place] = one
-        return UNKNOWN if one.stated is None else self.corner.get(one.place, one.stated.value)
+        return self.corner.get(one.place, one.as_stated)
 
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """As `Sheet.do`."""
         value: float = formula.__wrapped__(**arguments)
         return value
+
+    def positive(self, name: str, value: float) -> float:
+        """As `Sheet.positive`."""
+        return _positive(self.outside, name, value)
+
+
+def _positive(outside: list[str], name: str, value: float) -> float:
+    if math.isnan(value) or surely_above(value, limit=0.0):
+        return value
+    outside.append(name)
+    return UNKNOWN
 
 
 def _recorded(inputs: Inputs, one: Read) -> float:

@@ -46,6 +46,11 @@ SENTENCES: dict[str, str] = {
         "The backspan of {taken} is longer than the {inboard} of beam inboard: measure again."
     ),
     "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
+    "outside.inboard": "The beam ends at the fulcrum or outboard of it: nothing can stand on it.",
+    "outside.reach": "The line hangs at the fulcrum or inboard of it: measure the reach again.",
+    "outside.backspan": (
+        "The middle of the counterweight is not inboard of the fulcrum: it holds nothing down."
+    ),
     "label-state.pass": "Label of the beam: {found}.",
     "label-state.fail": "Label of the beam: {found}. Do not use the beam.",
     "label-state.missing": "The state of the beam's label is not recorded.",
@@ -137,6 +142,7 @@ MARGINS: dict[str, tuple[str, str]] = {
     ),
     "most-rated-load": ("holds a rated load of up to {value}",) * 2,
     "most-stall-load": ("holds a stall load of up to {value}",) * 2,
+    "most-stall-load-allowed": ("holds any stall load the rule allows, {value}",) * 2,
     "hoists-that-do": ("hoists of the kit that would do: {value}",) * 2,
     "pieces-per-step-us": ("one more inch of reach costs {value} pieces",) * 2,
     "pieces-per-step-metric": ("10 mm more reach costs {value} pieces",) * 2,
@@ -153,7 +159,6 @@ INPUTS: dict[str, str] = {
     "tail_gap": "tail end to outer end of the stack",
     "beam_length": "length of the beam",
     "beam_mass": "mass of the beam",
-    "credited_beam_mass": "mass of the beam",
     "tip_beyond_line": "suspension line to front end of the beam",
     "centroid_from_tail": "beam's centroid from its tail end",
     "rated_load": "rated load of the hoist",

@@ -8,12 +8,12 @@ import pytest
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import DoesNotApply, Finding, Verdict
-from backspan.core.judgement.check import Check
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind, Rig
 from backspan.core.quantities import Style
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import Mark, RuleSet
+from backspan.core.sheet.check import Check
 from backspan.core.words import say, say_check, say_input, say_margin
 from tests.unit.core.rigs import (
     ARM,

@@ -12,7 +12,7 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import LabelState
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind, PieceGroup, Tieback
-from backspan.core.quantities import MOMENT, parse
+from backspan.core.quantities import FORCE, MOMENT, parse
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -255,8 +255,11 @@ def test_a_tieback_gets_no_credit() -> None:
 
 def test_the_steps_begin_with_the_governing_branch_and_hold_each_step_once() -> None:
     steps = tipping(PROJECT).steps
-    assert steps[0].formula == "required_moment"
-    assert dict(steps[0].arguments)["factor"] == 4.0
+    required = [step for step in steps if step.formula == "required_moment"]
+    assert [dict(step.arguments)["load"] for step in required] == [
+        pytest.approx(parse("1000 lb", FORCE)),
+        pytest.approx(parse("2500 lb", FORCE)),
+    ]
     assert len(set(steps)) == len(steps)
     assert {step.formula for step in steps} >= {"resisting_moment", "factor_reached", "utilisation"}
 

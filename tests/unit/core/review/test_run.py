@@ -10,12 +10,12 @@ import pytest
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import Finding, Message, Verdict
-from backspan.core.judgement.case import AbsentError
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.review import review
 from backspan.core.review.run import governing_of, roll_up
 from backspan.core.rules.shape import RuleError
+from backspan.core.sheet.case import AbsentError
 from tests.unit.core.rigs import (
     ARM,
     EN,

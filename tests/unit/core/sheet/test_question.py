@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import replace
 
 import pytest
 
 from backspan.core.checks import stall_cap
 from backspan.core.findings import Finding, Verdict
-from backspan.core.judgement.case import Place
-from backspan.core.judgement.inputs import EvidenceClass, Inputs
 from backspan.core.mechanics.loads import stall_cap as cap_formula
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import FORCE, LENGTH
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.case import Place
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
@@ -41,13 +42,13 @@ def counted(name: str, number: int, tolerance: int) -> Read:
 
 
 def asked(*reads: Read) -> Asked[tuple[Read, ...]]:
-    return Asked(reads, "D/L", PLACE, value())
+    return Asked(reads, "D/L", PLACE, (value(),))
 
 
-def difference(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Compared:
+def difference(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Iterator[Compared]:
     """A sum that is larger the more the first and the less the second."""
     first, second = (sheet.read(each) for each in one.subject)
-    return Compared(first, second, numbers=(("stall", first, LENGTH), ("cap", second, LENGTH)))
+    yield Compared(first, second, numbers=(("stall", first, LENGTH), ("cap", second, LENGTH)))
 
 
 QUESTION = Question("stall-cap", "stall-cap", LENGTH, difference)
@@ -94,9 +95,9 @@ def test_the_worst_corner_is_found_whichever_way_an_input_does_harm() -> None:
 def test_a_count_is_asked_between_its_ends_too() -> None:
     """Worst in the middle, where neither end is."""
 
-    def hump(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Compared:
+    def hump(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Iterator[Compared]:
         number = sheet.read(one.subject[0])
-        return Compared(number * (10 - number), 24.5)
+        yield Compared(number * (10 - number), 24.5)
 
     found = Question("stall-cap", "stall-cap", LENGTH, hump).judge(
         case(), asked(counted("pieces", 5, 3))
@@ -108,10 +109,10 @@ def test_a_count_is_asked_between_its_ends_too() -> None:
 def test_what_only_one_corner_reads_is_an_input_with_its_evidence() -> None:
     """The second value is read beyond a metre only; nobody vouches for it, so it is open."""
 
-    def sometimes(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Compared:
+    def sometimes(sheet: Sheet, one: Asked[tuple[Read, ...]]) -> Iterator[Compared]:
         first, second = one.subject
         reached = sheet.read(first)
-        return Compared(0.1 * sheet.read(second) if reached > 1.0 else reached, 2.0)
+        yield Compared(0.1 * sheet.read(second) if reached > 1.0 else reached, 2.0)
 
     told = replace(read("backspan", 0.5), stated=StatedValue(0.5, None, Evidence.TOLD))
     found = Question("stall-cap", "stall-cap", LENGTH, sometimes).judge(
@@ -133,8 +134,8 @@ def test_bare_and_recorded_give_the_same_numbers() -> None:
     (asking,) = (
         each for each in stall_cap.asked(case()) if isinstance(each, Asked) and each.name == "D/L"
     )
-    bare = stall_cap.work(BareSheet({}, {}), asking)
-    recorded = stall_cap.work(RecordedSheet(Inputs(case())), asking)
+    (bare,) = stall_cap.work(BareSheet({}, {}), asking)
+    (recorded,) = stall_cap.work(RecordedSheet(Inputs(case())), asking)
     assert bare == recorded
     assert one.demand is not None
     assert one.capacity is not None

@@ -48,11 +48,11 @@ from tests.unit.core.rigs import (
     put,
 )
 
-ROOMS = ("judgement", "checks", "review")
+ROOMS = ("sheet", "checks", "review")
 TREES = [
     read_module(path, under=SRC).tree
     for room in ROOMS
-    for path in sorted((SRC / "backspan" / "core" / room).glob("*.py"))
+    for path in sorted((SRC / "backspan" / "core" / room).rglob("*.py"))
 ]
 
 
@@ -137,6 +137,9 @@ RIGS = [
     on_basis(PROJECT, CREDITED),
     put(STACKED, (*BEAM, "length"), None),
     put(STACKED, (*ARM, "reach"), length("18 ft")),
+    put(STACKED, (*ARM, "reach"), length("15 ft 5 in")),
+    put(STACKED, (*PIECE, "length_on_beam"), length("1 ft")),
+    on_basis(put(PROJECT, (*ARM, "reach"), length("0 in")), QUEBEC),
 ]
 
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from backspan.core.findings import Finding, Message
-from backspan.core.judgement.case import Place
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs, words_of
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.case import Place
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import Inputs, words_of
 
 
 def judge_words(

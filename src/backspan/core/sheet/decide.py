@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from backspan.core.findings import Decider, Message, Need, Verdict
-from backspan.core.judgement.inputs import Inputs
 from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.inputs import Inputs
 
 
 def decide(

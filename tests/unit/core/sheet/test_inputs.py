@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
-from backspan.core.judgement.case import Corner
-from backspan.core.judgement.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.rigs import Fastening
 from backspan.core.quantities import LENGTH, Amount
 from backspan.core.rules.shape import RuleError
+from backspan.core.sheet.case import Corner
+from backspan.core.sheet.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
 from tests.unit.core.rigs import PROJECT, case, finding, stated
 
 TAPED = stated("2 ft", LENGTH, tolerance="1/2 in")
@@ -20,7 +18,7 @@ GEOMETRY, COUNT = EvidenceClass.GEOMETRY, EvidenceClass.COUNT
 
 
 def reader(corner: Corner | None = None) -> Inputs:
-    return Inputs(replace(case(), corner=corner or {}))
+    return Inputs(case(), corner or {})
 
 
 def test_a_measure_is_used_at_the_corner_of_the_case() -> None:

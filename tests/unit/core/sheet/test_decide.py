@@ -8,10 +8,10 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Decider, Message, Need, Verdict
-from backspan.core.judgement.decide import decide
-from backspan.core.judgement.inputs import Inputs
 from backspan.core.rules.selected import Confirmed, SelectedValue
 from backspan.core.rules.shape import Mark
+from backspan.core.sheet.decide import decide
+from backspan.core.sheet.inputs import Inputs
 from tests.unit.core.rigs import PROJECT, case, finding
 
 OPEN = Need(Decider.MEASURER, Message("need.input", (("input", "reach"), ("place", "x"))))

@@ -5,11 +5,11 @@ from __future__ import annotations
 import pytest
 
 from backspan.core.findings import DoesNotApply
-from backspan.core.judgement.case import AbsentError
-from backspan.core.judgement.limits import limit_of, needed_value
-from backspan.core.judgement.subjects import BeamSubject, RuledSubject, counterweighted, under_value
 from backspan.core.quantities import LENGTH, RATIO
 from backspan.core.rules.shape import RuleError
+from backspan.core.sheet.case import AbsentError
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.subjects import BeamSubject, RuledSubject, counterweighted, under_value
 from tests.unit.core.rigs import ARM, EN, OSHA, PROJECT, QUEBEC, RIG, case, on_basis, put
 
 CASE = case()

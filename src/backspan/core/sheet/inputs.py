@@ -11,12 +11,12 @@ from enum import StrEnum
 from typing import TypeVar
 
 from backspan.core.findings import Decider, InputUsed, Message, Need
-from backspan.core.judgement.case import Case, Place
-from backspan.core.judgement.limits import limit_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import RuleError, WordList
+from backspan.core.sheet.case import Case, Corner, Place
+from backspan.core.sheet.limits import limit_of
 
 W = TypeVar("W", bound=StrEnum)
 
@@ -50,6 +50,7 @@ class Inputs:
     """Collects the inputs of one finding as the check reads them."""
 
     case: Case
+    corner: Corner = field(default_factory=dict)
     used: list[InputUsed] = field(default_factory=list)
     not_stated: list[Need] = field(default_factory=list)
     weak: list[Need] = field(default_factory=list)
@@ -67,7 +68,7 @@ class Inputs:
         if stated is None:
             self.want(name, asks, place)
             return None
-        value = self.case.corner.get(place, stated.value)
+        value = self.corner.get(place, stated.value)
         tolerance = tolerance_of(self.case, name, stated, asks, dimension)
         if not self._known(name, place):
             amount = None if tolerance is None else Amount(tolerance, dimension)
@@ -82,7 +83,7 @@ class Inputs:
         if stated is None:
             self.want(name, asks, place)
             return None
-        number = int(self.case.corner.get(place, stated.value))
+        number = int(self.corner.get(place, stated.value))
         if not self._known(name, place):
             values = stated.value, number
             self._record(name, values, stated.tolerance or None, stated, asks=asks, place=place)

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
-from backspan.core.judgement.case import Case, Place
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
 from backspan.core.rules.selected import SelectedRules, SelectedValue
+from backspan.core.sheet.case import Case, Place
 
 
 @dataclass(frozen=True, slots=True)

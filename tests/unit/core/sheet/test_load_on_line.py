@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
-from backspan.core.judgement.inputs import Inputs
-from backspan.core.judgement.load_basis import BasisLoad, LoadReader
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import HungStage
 from backspan.core.quantities import FORCE, parse
 from backspan.core.rules.shape import LoadBasis
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.load_on_line import line_reads, load_on_line
+from backspan.core.sheet.sheet import RecordedSheet
 from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, case, put
 
 POUNDS = {
@@ -30,43 +33,44 @@ MISSING = [
 ]
 
 
-def read(basis: LoadBasis, project: Project = PROJECT) -> tuple[BasisLoad, Inputs]:
-    inputs = Inputs(case(project))
-    return LoadReader(inputs, inputs.case.points[0], LEFT).read(basis), inputs
+def read(basis: LoadBasis, project: Project = PROJECT) -> tuple[float, RecordedSheet]:
+    one = case(project)
+    sheet = RecordedSheet(Inputs(one))
+    return load_on_line(sheet, line_reads(one, one.points[0]), basis), sheet
 
 
 @pytest.mark.parametrize("basis", list(LoadBasis))
 def test_the_load_of_each_basis(basis: LoadBasis) -> None:
-    found, inputs = read(basis)
-    assert found.load == pytest.approx(parse(f"{POUNDS[basis]} lb", FORCE), rel=1e-12)
-    assert inputs.not_stated == inputs.weak == []
+    load, sheet = read(basis)
+    assert load == pytest.approx(parse(f"{POUNDS[basis]} lb", FORCE), rel=1e-12)
+    assert sheet.inputs.not_stated == sheet.inputs.weak == []
 
 
 @pytest.mark.parametrize("basis", list(LoadBasis))
 def test_what_is_worked_out_ends_in_the_load(basis: LoadBasis) -> None:
-    found, _ = read(basis)
-    if found.steps:
-        assert found.steps[-1].value == found.load
+    load, sheet = read(basis)
+    if sheet.steps:
+        assert sheet.steps[-1].value == load
 
 
 @pytest.mark.parametrize(("basis", "place", "name"), MISSING)
 def test_what_a_basis_needs_is_asked_for(
     basis: LoadBasis, place: tuple[str, ...], name: str
 ) -> None:
-    found, inputs = read(basis, put(PROJECT, place, None))
-    assert found.load is None
-    assert [dict(need.what.values)["input"] for need in inputs.not_stated] == [name]
+    load, sheet = read(basis, put(PROJECT, place, None))
+    assert math.isnan(load)
+    assert [dict(need.what.values)["input"] for need in sheet.inputs.not_stated] == [name]
 
 
 def test_without_a_stage_its_share_is_not_known() -> None:
-    found, inputs = read(LoadBasis.HALF_DEAD_FULL_LIVE, put(PROJECT, (*RIG, "stages"), ()))
-    assert found.load is None
-    assert [dict(need.what.values)["input"] for need in inputs.not_stated] == ["stage"]
+    load, sheet = read(LoadBasis.HALF_DEAD_FULL_LIVE, put(PROJECT, (*RIG, "stages"), ()))
+    assert math.isnan(load)
+    assert [dict(need.what.values)["input"] for need in sheet.inputs.not_stated] == ["stage"]
 
 
 def test_two_stages_on_one_point_are_added() -> None:
     stages = (*PROJECT.kit.stages, put(PROJECT.kit.stages[0], ("id",), "S2"))
     both = (HungStage("ST", ("L", "R")), HungStage("S2", ("L", "R")))
     two = put(put(PROJECT, ("kit", "stages"), stages), (*RIG, "stages"), both)
-    found, _ = read(LoadBasis.HALF_DEAD_FULL_LIVE, two)
-    assert found.load == pytest.approx(2 * parse("850 lb", FORCE), rel=1e-12)
+    load, _ = read(LoadBasis.HALF_DEAD_FULL_LIVE, two)
+    assert load == pytest.approx(2 * parse("850 lb", FORCE), rel=1e-12)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import pytest
 
 from backspan.core.findings import DoesNotApply, Finding, Verdict
-from backspan.core.judgement.case import Place
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Piece, PieceKind
@@ -14,6 +13,7 @@ from backspan.core.model.rigs import BackspanFrom, PieceGroup
 from backspan.core.numbers import MOST_COMBINATIONS
 from backspan.core.quantities import MOMENT, Amount, parse, parse_exact
 from backspan.core.review import review
+from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
     ARM,
     BEAM,

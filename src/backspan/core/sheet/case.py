@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError
@@ -41,21 +41,13 @@ def _find(items: Iterable[N], wanted: str, what: str) -> N:
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """One drop with the rules it is held against; `practice` holds the trade's own bands.
-
-    `corner` is where within its doubt each doubtful value is taken (corners.py). While corners are
-    tried, `only` names the one suspension point that is looked at, and `searching` spares what the
-    answer does not depend on: the margins.
-    """
+    """One drop with the rules it is held against; `practice` holds the trade's own bands."""
 
     project: Project
     drop: Drop
     rules: tuple[SelectedRules, ...]
     practice: SelectedRules
     on: datetime.date
-    corner: Corner = field(default_factory=dict)
-    only: str | None = None
-    searching: bool = False
 
     @property
     def subject(self) -> str:
@@ -70,8 +62,7 @@ class Case:
     @property
     def points(self) -> tuple[SuspensionPoint, ...]:
         """The suspension points of the drop's rig; none where there is no rig."""
-        points = () if self.drop.rig is None else self.drop.rig.suspension_points
-        return points if self.only is None else tuple(one for one in points if one.id == self.only)
+        return () if self.drop.rig is None else self.drop.rig.suspension_points
 
     def hoist(self, name: str) -> Hoist:
         """The hoist of that id; AbsentError when there is none."""

@@ -1,0 +1,167 @@
+"""Does the counterweight hold: required against resisting moment, under each rule of the basis."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import (
+    Decider,
+    DoesNotApply,
+    Finding,
+    Message,
+    MessageValue,
+    Need,
+    Verdict,
+)
+from backspan.core.mechanics.loads import stall_cap
+from backspan.core.mechanics.tipping import (
+    factor_reached,
+    required_moment,
+    tipping_moment,
+    utilisation,
+)
+from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing
+from backspan.core.quantities import FORCE, MOMENT, RATIO, Amount
+from backspan.core.rules.selected import SelectedRules, SelectedValue
+from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis
+from backspan.core.sheet.beam_as_built import as_built
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer
+from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.moments import (
+    Branch,
+    SupportReads,
+    branches,
+    factor_values,
+    support_reads,
+)
+from backspan.core.sheet.question import Asked, Judged, Question, Told
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import BeamSubject, counterweighted
+
+ID = "tipping"
+CAP = "hoist.stall-cap"
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A support, and the rule that caps the stall load of its hoist, where there is one."""
+
+    support: SupportReads
+    cap: SelectedValue | None
+
+
+def work(sheet: Sheet, one: Asked[Held]) -> Iterator[Branch]:
+    """Every branch of the rule: its factor times its load at the reach, against what holds."""
+    support = one.subject.support
+    built = as_built(sheet, support.beam)
+    if not surely_nothing(built.counterweight):
+        sheet.positive("backspan", built.backspan)
+    yield from branches(sheet, support, built, one.values)
+
+
+def also(sheet: Sheet, branch: Branch) -> None:
+    """The factor that is reached and the share that is used, for whoever reads the sheet."""
+    turned = sheet.do(tipping_moment, load=branch.load, reach=branch.built.reach)
+    if surely_above(turned, limit=0.0):
+        sheet.do(factor_reached, resisting=branch.capacity, tipping=turned)
+    if surely_above(branch.capacity, limit=0.0):
+        sheet.do(utilisation, demand=branch.demand, capacity=branch.capacity)
+
+
+def tells(judged: Judged[Held, Branch]) -> Told:
+    """What is held against what is required, and what of the beam and the hoist plays a part."""
+    return Told(_message(judged), tuple(_notes(judged)))
+
+
+QUESTION = Question(ID, "", MOMENT, work, tells, also)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding for each counterweighted beam under each rule set of the basis."""
+    for subject in counterweighted(case, ID):
+        if isinstance(subject, DoesNotApply):
+            yield subject
+            continue
+        for rules in case.rules:
+            one = asked(case, subject, rules)
+            yield QUESTION.judge(case, one) if one.values else _no_number(subject, rules)
+
+
+def asked(case: Case, subject: BeamSubject, rules: SelectedRules) -> Asked[Held]:
+    """A beam under the branches of one rule set; no values where the text has no number."""
+    held = Held(support_reads(case, subject), rules.find(CAP))
+    return Asked(held, subject.name, subject.place, factor_values(rules))
+
+
+def _no_number(subject: BeamSubject, rules: SelectedRules) -> Finding:
+    """A text in the basis without a number: a person must decide, the program cannot."""
+    name = rules.rule_set.id
+    return Finding(
+        check=ID,
+        subject=subject.name,
+        place=subject.place,
+        verdict=Verdict.REFER,
+        message=Message("tipping.no-number", (("rule_set", name),)),
+        rules=rules.topic(ID),
+        needs=(Need(Decider.LICENSED_ENGINEER, Message("need.design", (("rule_set", name),))),),
+    )
+
+
+def _message(judged: Judged[Held, Branch]) -> Message:
+    branch, met = judged.weighed.governing, judged.weighed.met
+    values: list[tuple[str, MessageValue]] = [("rule_set", judged.asked.values[0].rule_set)]
+    if branch is None:
+        return Message("tipping.not-known", tuple(values))
+    values += [
+        ("required", Amount(branch.demand, MOMENT)),
+        ("resisting", Amount(at_least(branch.capacity, least=0.0), MOMENT)),
+        ("factor", Amount(branch.rule.factor, RATIO)),
+        ("load", str(branch.rule.load)),
+        ("pieces", int(branch.built.pieces)),
+    ]
+    if surely_nothing(branch.built.counterweight):
+        return Message("tipping.no-pieces", tuple(values))
+    if met is None:
+        return Message("tipping.branch-not-known", tuple(values))
+    held = "tipping.holds" if judged.passed else "tipping.would-hold"
+    return Message(held if met else "tipping.does-not-hold", tuple(values))
+
+
+def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
+    known = [one for one in judged.weighed.branches if one.met is not None]
+    credited = [one for one in known if one.rule.beam_weight is BeamWeight.CREDITED]
+    if any(surely_below(one.own_moment, limit=0.0) for one in known):
+        yield Message("note.beam-weight-harms")
+    elif credited:
+        words = (("rule_set", judged.asked.values[0].rule_set),)
+        yield Message("note.beam-weight-credited", words)
+    elif known and all(one.own is None for one in judged.weighed.branches):
+        yield Message("note.beam-weight-left-out")
+    support = judged.asked.subject.support
+    if support.tiebacks:
+        yield Message("note.tieback-no-credit")
+    if any(("input", "stall_load") in need.what.values for need in judged.inputs.not_stated):
+        yield Message("note.stall-not-known")
+        yield from _at_most_stall(judged)
+
+
+def _at_most_stall(judged: Judged[Held, Branch]) -> Iterator[Message]:
+    """What the stall branch would ask of a hoist that stalls at the most the rule allows."""
+    cap, governing = judged.asked.subject.cap, judged.weighed.governing
+    rated = next((one.used for one in judged.inputs.used if one.name == "rated_load"), None)
+    if cap is None or governing is None or not isinstance(rated, Amount):
+        return
+    most = stall_cap(cap_factor=limit_of(cap, RATIO), rated_load=rated.value).value
+    reach = governing.built.reach
+    for value in judged.asked.values:
+        rule = value.content
+        if isinstance(rule, FactorOnLoad) and rule.load is LoadBasis.HOIST_STALL:
+            required = required_moment(factor=rule.factor, load=most, reach=reach).value
+            words = (
+                ("cap", Amount(most, FORCE)),
+                ("required", Amount(required, MOMENT)),
+                ("resisting", Amount(governing.capacity, MOMENT)),
+            )
+            yield Message("note.stall-at-most", words)

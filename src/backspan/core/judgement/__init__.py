@@ -1,1 +1,0 @@
-"""What every check shares: the case, inputs, doubt, accepted evidence, deciding."""

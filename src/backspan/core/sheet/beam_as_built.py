@@ -1,0 +1,174 @@
+"""A counterweighted beam as it was built: reach, backspan, stack, own weight.
+
+Lengths lie along the beam: tip, suspension line, fulcrum, stack, tail. A backspan was taped, or
+follows from the beam and its stack; then it shrinks as the reach grows, and moves with each piece.
+
+The beam's own weight changes sides: its centroid lies x_G = L/2 - tip - a inboard of the fulcrum.
+Inboard it helps and is left out, outboard it harms and is counted. It can only lie outboard where
+the beam is shorter inboard than outboard, so that only then its length and mass have to be known.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from backspan.core.mechanics.beam_geometry import (
+    backspan_to_stack,
+    beam_centroid,
+    inboard_length,
+    uniform_beam_centroid,
+)
+from backspan.core.mechanics.tipping import weight
+from backspan.core.model.rigs import BackspanFrom
+from backspan.core.numbers import surely_above, surely_below, surely_nothing, total
+from backspan.core.quantities import LENGTH, MASS
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.inputs import EvidenceClass
+from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.stack import Rows, placed_stack, stacked_weight
+from backspan.core.sheet.subjects import BeamSubject
+
+
+@dataclass(frozen=True, slots=True)
+class BeamReads:
+    """What may be read of a counterweighted beam; nothing is read yet."""
+
+    reach: Read
+    backspan: Read
+    tip: Read
+    tail_gap: Read
+    length: Read
+    mass: Read
+    centroid_from_tail: Read
+    groups: tuple[GroupReads, ...]
+    from_stack: bool
+
+
+@dataclass(frozen=True, slots=True)
+class AsBuilt:
+    """The beam in SI; NaN where a value it follows from is not stated.
+
+    `inboard`, `tail_gap` and `stack_inner_end` are known only where the backspan follows from the
+    stack.
+    """
+
+    reach: float
+    backspan: float
+    counterweight: float
+    pieces: float
+    inboard: float = UNKNOWN
+    tail_gap: float = UNKNOWN
+    stack_inner_end: float = UNKNOWN
+
+
+@dataclass(frozen=True, slots=True)
+class OwnWeight:
+    """The beam's weight and its centroid inboard of the fulcrum (negative: outboard)."""
+
+    weight: float
+    centroid_inboard: float
+
+
+def beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
+    """What may be read of a beam, each value with the evidence it asks for and its place."""
+    support = subject.support
+    beam = case.beam(support.beam)
+    on_roof, of_kit = subject.place, ("kit", "beams", beam.id)
+    geometry, mass = EvidenceClass.GEOMETRY, EvidenceClass.MASS
+    gap = support.stack.tail_gap
+    from_tail = beam.centroid_from_tail
+    return BeamReads(
+        reach=Read("reach", support.reach, geometry, (*on_roof, "reach"), LENGTH),
+        backspan=Read("backspan", support.backspan, geometry, (*on_roof, "backspan"), LENGTH),
+        tip=Read(
+            "tip_beyond_line",
+            support.tip_beyond_line,
+            geometry,
+            (*on_roof, "tip_beyond_line"),
+            LENGTH,
+        ),
+        tail_gap=Read("tail_gap", gap, geometry, (*on_roof, "stack", "tail_gap"), LENGTH),
+        length=Read("beam_length", beam.length, geometry, (*of_kit, "length"), LENGTH),
+        mass=Read("beam_mass", beam.mass, mass, (*of_kit, "mass"), MASS),
+        centroid_from_tail=Read(
+            "centroid_from_tail", from_tail, geometry, (*of_kit, "centroid_from_tail"), LENGTH
+        ),
+        groups=piece_reads(case, support, subject.place),
+        from_stack=support.backspan_from is BackspanFrom.STACK,
+    )
+
+
+def as_built(sheet: Sheet, beam: BeamReads) -> AsBuilt:
+    """The beam with its stack."""
+    reach = sheet.read(beam.reach)
+    rows = [
+        Rows(
+            sheet.read(group.count),
+            group.per_row,
+            sheet.read(group.mass),
+            sheet.read(group.length) if beam.from_stack else UNKNOWN,
+        )
+        for group in beam.groups
+    ]
+    pieces = total(group.count for group in rows)
+    if not beam.from_stack:
+        backspan = sheet.read(beam.backspan)
+        return AsBuilt(reach, backspan, stacked_weight(sheet, rows), pieces)
+    gap = sheet.read(beam.tail_gap)
+    inboard = inboard_of(sheet, beam, reach)
+    stack = placed_stack(sheet, rows, tail_gap=gap)
+    backspan = sheet.do(backspan_to_stack, inboard=inboard, stack_centroid=stack.centroid_from_tail)
+    end = stack.inner_end_from_tail
+    return AsBuilt(reach, backspan, stack.weight, pieces, inboard, gap, end)
+
+
+def arms(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
+    """Reach and backspan alone: of a taped backspan nothing of the pieces is read."""
+    if beam.from_stack:
+        built = as_built(sheet, beam)
+        return built.reach, built.backspan
+    return sheet.read(beam.reach), sheet.read(beam.backspan)
+
+
+def inboard_of(sheet: Sheet, beam: BeamReads, reach: float) -> float:
+    """Length of the beam from the fulcrum to its tail."""
+    length, tip = sheet.read(beam.length), sheet.read(beam.tip)
+    return sheet.do(inboard_length, beam_length=length, tip_beyond_line=tip, reach=reach)
+
+
+def tip_or_none(sheet: Sheet, beam: BeamReads) -> float:
+    """What the beam has beyond the line; none where nobody stated it: at the least."""
+    return 0.0 if beam.tip.stated is None else sheet.read(beam.tip)
+
+
+def own_weight(sheet: Sheet, beam: BeamReads, reach: float) -> OwnWeight:
+    """The beam's own weight, its centroid in the middle where none is stated."""
+    middle = _own_centroid(sheet, beam, reach)
+    return OwnWeight(sheet.do(weight, mass=sheet.read(beam.mass)), middle)
+
+
+def _own_centroid(sheet: Sheet, beam: BeamReads, reach: float) -> float:
+    if beam.centroid_from_tail.stated is None:
+        length, tip = sheet.read(beam.length), sheet.read(beam.tip)
+        return sheet.do(uniform_beam_centroid, beam_length=length, tip_beyond_line=tip, reach=reach)
+    from_tail = sheet.read(beam.centroid_from_tail)
+    inboard = inboard_of(sheet, beam, reach)
+    return sheet.do(beam_centroid, inboard=inboard, centroid_from_tail=from_tail)
+
+
+def weight_outboard(sheet: Sheet, beam: BeamReads, built: AsBuilt) -> OwnWeight | None:
+    """The beam's own weight where it pulls outboard; None where it can not, and is left out.
+
+    What would tell is not always stated: then weight and centroid are unknown, not none.
+    """
+    tip = tip_or_none(sheet, beam)
+    # Inboard the beam is at least as long as a backspan that was taped.
+    inboard = built.inboard if beam.from_stack else built.backspan
+    shorter_inboard = surely_below(inboard, limit=built.reach + tip)
+    if not shorter_inboard and beam.centroid_from_tail.stated is None:
+        return None
+    middle = _own_centroid(sheet, beam, built.reach)
+    if surely_nothing(middle) or surely_above(middle, limit=0.0):
+        return None
+    return OwnWeight(sheet.do(weight, mass=sheet.read(beam.mass)), middle)
