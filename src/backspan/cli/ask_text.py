@@ -18,7 +18,7 @@ from backspan.core.questions import (
     say_answer,
     say_label,
 )
-from backspan.core.words import say_margin, shown
+from backspan.core.words import say_margins, shown
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 
@@ -99,10 +99,10 @@ def _numbers(answer: Answer, screen: Screen, style: Style) -> Iterator[str]:
     for line in answer.lines:
         label = say_label(line.id).ljust(width)
         yield f"{' ' * _INDENT}{label}  {shown(line.value, style)}"
-    margins = [say_margin(margin, style) for margin in answer.margins]
-    if margins:
+    if answer.margins:
         yield ""
-        yield screen.paragraph("; ".join(margins), indent=_INDENT, hanging=_INDENT)
+        told = say_margins(answer.margins, style)
+        yield screen.paragraph(told, indent=_INDENT, hanging=_INDENT)
 
 
 def _listed(messages: tuple[Message, ...], screen: Screen, style: Style) -> list[str]:

@@ -18,7 +18,7 @@ from backspan.core.findings import (
     Verdict,
 )
 from backspan.core.quantities import Style
-from backspan.core.words import per_cent, say, say_check, say_input, say_margin, shown
+from backspan.core.words import per_cent, say, say_check, say_input, say_margins, shown
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 
@@ -94,7 +94,7 @@ def _finding(said: Said, style: Style, screen: Screen, *, every: bool) -> Iterat
     yield screen.paragraph(say(finding.message, style), indent=_HANGING)
     # What is short says what to do; what is left beside another open question needs one number.
     shown_margins = finding.margins if every or finding.verdict is Verdict.FAIL else ()
-    margins = "; ".join(say_margin(one, style) for one in shown_margins or finding.margins[:1])
+    margins = say_margins(shown_margins or finding.margins[:1], style)
     if margins:
         yield screen.paragraph(margins, indent=_HANGING)
     for rule in finding.rules[:1]:

@@ -62,6 +62,11 @@ def at_least(x: float, *, least: float) -> float:
     return math.nan if math.isnan(x) or math.isnan(least) else max(x, least)
 
 
+def fewest(*counts: int) -> int:
+    """The smallest of whole numbers, which are never unknown."""
+    return min(counts)
+
+
 def full_rows(count: float, *, per_row: int) -> float:
     """How many full rows of `per_row` a whole `count` makes; unknown where the count is."""
     return count if math.isnan(count) else float(int(count) // per_row)
@@ -83,8 +88,9 @@ def meets(*, demand: float, capacity: float) -> bool:
     Values within 1e-9 of each other, relative to the larger, count as equal, and equal passes.
     Raises NumberError if either is not finite: an unknown number never passes.
     """
-    _finite(demand, "demand")
-    _finite(capacity, "capacity")
+    if not (math.isfinite(demand) and math.isfinite(capacity)):
+        _finite(demand, "demand")
+        _finite(capacity, "capacity")
     return capacity >= demand or math.isclose(capacity, demand, rel_tol=EQUAL_WITHIN)
 
 
@@ -136,15 +142,22 @@ def combinations(choices: Sequence[Sequence[float]]) -> Iterator[tuple[float, ..
     return itertools.product(*choices)
 
 
-def furthest(holds: Callable[[int], bool], *, most: int = MOST_STEPS) -> int:
-    """The largest number of steps up to `most` that holds, where all smaller ones do; else -1."""
-    if not holds(0):
+def furthest(holds: Callable[[int], bool], *, most: int = MOST_STEPS, near: int = 0) -> int:
+    """The largest number of steps up to `most` that holds, where all smaller ones do; else -1.
+
+    It is sought from `near` on, which only saves trials.
+    """
+    first = min(near, most)
+    if first > 0 and not holds(first):
+        return _halved(-1, first, lambda count: not holds(count), down=True) - 1
+    if first <= 0 and not holds(0):
         return -1
-    low, high = 0, 1
-    while high < most and holds(high):
-        low, high = high, high + high
+    low, reach = max(first, 0), 1
+    while low + reach < most and holds(low + reach):
+        low, reach = low + reach, reach + reach
+    high = low + reach
     if high >= most:
-        if holds(most):
+        if low >= most or holds(most):
             return most
         high = most
     return _halved(low, high, lambda count: not holds(count)) - 1
@@ -198,8 +211,16 @@ def _multiple(count: int, step: float) -> float:
     return float(count * Fraction(repr(step)))
 
 
-def _halved(low: int, high: int, reached: Callable[[int], bool]) -> int:
-    """The smallest count in (low, high] that is reached; `high` is, `low` is not."""
+def _halved(low: int, high: int, reached: Callable[[int], bool], *, down: bool = False) -> int:
+    """The smallest count in (low, high] that is reached; `high` is, `low` is not or is before all.
+
+    With `down` it is first sought close below `high`.
+    """
+    reach = 1
+    while down and high - reach > low and reached(high - reach):
+        high, reach = high - reach, reach + reach
+    if down:
+        low = max(low, high - reach)
     while high - low > 1:
         middle = (low + high) // 2
         if reached(middle):

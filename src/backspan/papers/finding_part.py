@@ -11,7 +11,7 @@ from backspan.core.findings import WORST_FIRST, Finding, InputUsed, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.quantities import LENGTH, Style, display
-from backspan.core.words import say, say_check, say_input, say_margin, say_verdict, shown
+from backspan.core.words import say, say_check, say_input, say_margins, say_verdict, shown
 from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
@@ -105,7 +105,7 @@ class FindingWriter:
             "rules": [citation(rule) for rule in finding.rules],
             "inputs": [self._input(one) for one in finding.inputs if _is_stated(one, finding)],
             "steps": [self._step(step) for step in finding.steps],
-            "margins": [say_margin(one, units) for one in finding.margins],
+            "margins": say_margins(finding.margins, units),
             "notes": [say(note, units) for note in finding.notes],
             "needs": [
                 {"who": _with_article(str(one.who)), "what": say(one.what, units)}

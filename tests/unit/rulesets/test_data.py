@@ -77,7 +77,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-pieces": ("40", RATIO),
     "plausible.most-rated-load": ("3000 lb", FORCE),
     "plausible.least-rated-load": ("500 lb", FORCE),
-    "plausible.hoist-mass-to-rated-load": ("1", RATIO),
+    "plausible.most-hoist-mass-to-rated-load": ("1", RATIO),
     "plausible.most-stage-length": ("60 ft", LENGTH),
 }
 

@@ -8,8 +8,9 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.rigs import HungStage, SuspensionPoint
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import decide
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.subjects import in_order
 
 ID = "hanging"
 #: By how many points a stage hangs; with more than two its load is no longer statics alone.
@@ -37,41 +38,33 @@ def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
     if not stages:
         inputs.want("stage", EvidenceClass.OBSERVATION, (*case.place, "rig", "stages"))
         met = None
-    verdict, needs = decide(met=met, inputs=inputs, rules=())
     ending = "none" if met is None else "one" if met else "several"
-    return Finding(
+    return judge_presence(
+        inputs,
         check=ID,
         subject=case.name_of(point),
         place=place,
-        verdict=verdict,
         message=Message(f"stage-on-point.{ending}", (("stages", stages),)),
-        inputs=tuple(inputs.used),
-        needs=needs,
+        met=met,
     )
 
 
 def _judge_stage(case: Case, hung: HungStage) -> Finding:
     inputs = Inputs(case)
     place = (*case.place, "rig", "stages", hung.stage)
-    points = tuple(sorted(set(hung.from_points)))
+    points = in_order(hung.from_points)
     inputs.fact("from_points", ", ".join(points), (*place, "from_points"))
     words = (("stage", hung.stage), ("points", points))
     ending = _ENDINGS.get(len(points), "several")
     refer = Need(Decider.LICENSED_ENGINEER, Message("need.several-points", words))
-    verdict, needs = decide(
-        met=ending in {"two", "several"},
-        inputs=inputs,
-        rules=(),
-        refer=(refer,) if ending == "several" else (),
-    )
-    return Finding(
+    return judge_presence(
+        inputs,
         check=ID,
         subject=f"{case.subject}/{hung.stage}",
         place=place,
-        verdict=verdict,
         message=Message(f"stage-hangs.{ending}", words),
-        inputs=tuple(inputs.used),
-        needs=needs,
+        met=ending in {"two", "several"},
+        refer=(refer,) if ending == "several" else (),
     )
 
 

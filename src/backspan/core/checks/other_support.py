@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.findings import Decider, DoesNotApply, Message, Need
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import decide
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.presence import judge_presence
 
 ID = "other-support"
 
@@ -27,15 +27,14 @@ def judge(case: Case) -> Iterator[Answer]:
         inputs.fact("support", str(support.kind), (*place, "other_support", "kind"))
         words = (("kind", str(support.kind)), ("document", support.document or "-"))
         refer = Need(Decider.LICENSED_ENGINEER, Message("need.other-support", words))
-        verdict, needs = decide(met=True, inputs=inputs, rules=(), refer=(refer,))
-        yield Finding(
+        yield judge_presence(
+            inputs,
             check=ID,
             subject=name,
             place=place,
-            verdict=verdict,
             message=Message("other-support", words),
-            inputs=tuple(inputs.used),
-            needs=needs,
+            met=True,
+            refer=(refer,),
         )
 
 

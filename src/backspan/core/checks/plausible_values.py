@@ -16,9 +16,9 @@ from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimensi
 from backspan.core.sheet.beam_as_built import as_built, beam_reads
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import decide
 from backspan.core.sheet.inputs import Inputs, where
 from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject
 
@@ -59,18 +59,16 @@ def _finding(case: Case, one: Questioned) -> Finding:
     bound = Amount(limit_of(rule, one.dimension), one.dimension)
     words = (("input", one.name), ("value", value), ("bound", bound))
     need = Need(Decider.COMPETENT_PERSON, Message("need.look-again", words))
-    verdict, needs = decide(met=True, inputs=inputs, rules=(), refer=(need,))
-    return Finding(
+    return judge_presence(
+        inputs,
         check=ID,
         subject=case.subject,
         place=one.place,
-        verdict=verdict,
         message=Message("unlikely.small" if one.least else "unlikely.large", words),
-        governing=rule.key,
-        question=f"{one.name} {where(one.place)} {rule.key}",
+        met=True,
         rules=(rule,),
-        inputs=tuple(inputs.used),
-        needs=needs,
+        refer=(need,),
+        question=f"{one.name} {where(one.place)} {rule.key}",
     )
 
 
@@ -176,14 +174,15 @@ def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:
                 least="pull-to-rated-load",
             )
     mass = hoist.mass
-    if mass is not None and weight(mass=mass.value).value > hoist.rated_load.value:
-        key = "plausible.hoist-mass-to-rated-load"
+    if mass is not None:
+        # A practice value like the others: a hoist lighter than what it lifts is what is expected.
         heavy = StatedValue(
             weight(mass=mass.value).value / hoist.rated_load.value,
             by=mass.by,
             checked_by=mass.checked_by,
         )
-        yield Questioned("hoist_mass", (*place, "mass"), heavy, RATIO, key, least=False)
+        at, most = (*place, "mass"), "hoist-mass-to-rated-load"
+        yield from _band(case, "hoist_mass", heavy, RATIO, at, most=most)
 
 
 def _band(

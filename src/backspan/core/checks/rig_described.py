@@ -8,8 +8,8 @@ from backspan.core.findings import Finding, Message
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import decide
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.presence import judge_presence
 
 ID = "rig-described"
 
@@ -19,9 +19,14 @@ def judge(case: Case) -> Iterator[Answer]:
     if not case.points:
         inputs = Inputs(case)
         inputs.want("suspension_points", EvidenceClass.OBSERVATION, (*case.place, "rig"))
-        verdict, needs = decide(met=None, inputs=inputs, rules=())
-        message = Message("rig.none")
-        yield Finding(ID, case.subject, case.place, verdict, message, needs=needs)
+        yield judge_presence(
+            inputs,
+            check=ID,
+            subject=case.subject,
+            place=case.place,
+            message=Message("rig.none"),
+            met=None,
+        )
     for point in case.points:
         yield _judge_point(case, point)
 
@@ -43,16 +48,14 @@ def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
     if not supports:
         inputs.want("support", EvidenceClass.OBSERVATION, place)
         met = None
-    verdict, needs = decide(met=met, inputs=inputs, rules=())
     ending = "none" if met is None else "one" if met else "several"
-    return Finding(
+    return judge_presence(
+        inputs,
         check=ID,
         subject=case.name_of(point),
         place=place,
-        verdict=verdict,
         message=Message(f"support.{ending}", (("point", point.id),)),
-        inputs=tuple(inputs.used),
-        needs=needs,
+        met=met,
     )
 
 

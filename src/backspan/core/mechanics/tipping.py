@@ -131,17 +131,6 @@ def most_load(*, resisting: Moment, factor: Ratio, reach: Length) -> Force:
     return resisting / (factor * reach)
 
 
-@formula(symbol="d_in")
-def most_fulcrum_shift(
-    *, resisting: Moment, required: Moment, factor: Ratio, load: Force, counterweight: Force
-) -> Length:
-    """How far the fulcrum may move inboard: reach grows and backspan shrinks by the same length.
-
-    Source: k P (a + d) = W (b - d) solved for d.
-    """
-    return (resisting - required) / (factor * load + counterweight)
-
-
 @formula(symbol="n")
 def pieces_in_weight(*, counterweight: Force, piece_weight: Force) -> Ratio:
     """Pieces that make up a weight, before rounding to whole ones.
@@ -149,19 +138,3 @@ def pieces_in_weight(*, counterweight: Force, piece_weight: Force) -> Ratio:
     Source: arithmetic.
     """
     return counterweight / piece_weight
-
-
-@formula(symbol="n_more")
-def pieces_for_more_reach(
-    *,
-    factor: Ratio,
-    load: Force,
-    more_reach: Length,
-    backspan: Length,
-    piece_weight: Force,
-) -> Ratio:
-    """Pieces that a little more reach costs at the same backspan.
-
-    Source: the trade's counterweight formula of 1996, differenced in the reach.
-    """
-    return factor * load * more_reach / (backspan * piece_weight)

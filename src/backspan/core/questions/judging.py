@@ -23,7 +23,7 @@ from backspan.core.sheet.check import Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.moments import Branch
-from backspan.core.sheet.question import Weighed
+from backspan.core.sheet.question import Weighed, weigh
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet
 from backspan.core.worked.formula import Step
 
@@ -81,7 +81,7 @@ def worked_of(case: Case) -> Worked:
     inputs = Inputs(case)
     sheet = RecordedSheet(inputs)
     branches = tuple(tipping.QUESTION.work(sheet, one))
-    weighed = Weighed(branches, tuple(sheet.outside))
+    weighed = weigh(branches, sheet.outside)
     return Worked(case, one, inputs, weighed, tuple(sheet.steps))
 
 

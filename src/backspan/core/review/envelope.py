@@ -72,6 +72,7 @@ def _points(
 ) -> Iterator[EnvelopePoint]:
     """The furthest reach that holds at each backspan, taken as exact."""
     step = roof_step(LENGTH, case.project.units)
+    count = 0
     support = one.subject.support
     beam = support.beam
     for part in range(_PARTS + 1):
@@ -85,8 +86,9 @@ def _points(
             found = QUESTION.bare({**worst.corner, **reach}, there, {})
             return not found.outside and all(one.met for one in found.branches)
 
-        reach = max(0, furthest(holds)) * step
-        yield EnvelopePoint(Amount(backspan, LENGTH), Amount(reach, LENGTH))
+        near = count * part // (part - 1) if part > 1 else 0
+        count = max(0, furthest(holds, near=near))
+        yield EnvelopePoint(Amount(backspan, LENGTH), Amount(count * step, LENGTH))
 
 
 def _backspan(there: Asked[Held]) -> float:

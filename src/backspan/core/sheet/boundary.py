@@ -18,9 +18,16 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Generic
 
-from backspan.core.numbers import MOST_STEPS, furthest, nearest
+from backspan.core.numbers import (
+    MOST_STEPS,
+    furthest,
+    nearest,
+    surely_above,
+    surely_below,
+    whole_down,
+)
 from backspan.core.sheet.case import Case, Place
-from backspan.core.sheet.question import Asked, C, Question, S, Weighed, Worst
+from backspan.core.sheet.question import Asked, C, Compared, Question, S, Weighed, Worst
 from backspan.core.sheet.reads import Read
 
 
@@ -41,6 +48,21 @@ class Change:
         }
 
 
+def every(_: Compared) -> bool:
+    """Any branch of an answer."""
+    return True
+
+
+def holds(found: Weighed[C]) -> bool:
+    """Whether the answer is yes."""
+    return found.met is True
+
+
+def fails(found: Weighed[C]) -> bool:
+    """Whether the answer is no."""
+    return found.met is False
+
+
 @dataclass(frozen=True, slots=True)
 class Search(Generic[S, C]):
     """One question of one subject, whose boundaries are sought."""
@@ -56,38 +78,59 @@ class Search(Generic[S, C]):
         values = _with(self.worst.offsets, change.moved(count))
         return self.question.bare(values, self.asked, {})
 
-    def room(self, change: Change) -> int:
-        """The most steps after which the answer still is yes; -1 where the start is not."""
-        there, everywhere = self._held(change)
-        found = furthest(there, most=change.most)
-        if found >= 0 and not everywhere(found):
-            return furthest(everywhere, most=found)
-        return found
+    def room(self, change: Change, only: Callable[[C], bool] = every) -> int:
+        """The most steps after which the branches asked for still hold; -1 where none does."""
+        found = furthest(
+            lambda count: _hold(self.at(change, count), only),
+            most=change.most,
+            near=self._guess(change, only),
+        )
+        return self.within(change, found, only)
+
+    def within(self, change: Change, count: int, only: Callable[[C], bool] = every) -> int:
+        """As `room`, up to `count` steps, most likely all of them."""
+
+        def everywhere(steps: int) -> bool:
+            return self._everywhere(change, steps, lambda found: _hold(found, only))
+
+        if count < 0 or everywhere(count):
+            return count
+        return furthest(everywhere, most=count - 1, near=count - 1)
 
     def short(self, change: Change) -> int | None:
         """The fewest steps after which the answer no longer is no; None where no number is.
 
         What is unknown stays unknown: the steps are what is short at the least.
         """
-        there, everywhere = self._held(change, unknown=True)
-        found = nearest(there, most=change.most)
-        if found is not None and not everywhere(found):
-            return nearest(everywhere, most=change.most)
-        return found
+        found = nearest(lambda count: not fails(self.at(change, count)), most=change.most)
+        if found is None or self._everywhere(change, found, lambda at: not fails(at)):
+            return found
+        return nearest(
+            lambda count: self._everywhere(change, count, lambda at: not fails(at)),
+            most=change.most,
+        )
 
-    def _held(
-        self, change: Change, *, unknown: bool = False
-    ) -> tuple[Callable[[int], bool], Callable[[int], bool]]:
-        accepted = {True, None} if unknown else {True}
+    def _guess(self, change: Change, only: Callable[[C], bool]) -> int:
+        """Where the boundary would be if what is short grew by the same at each step."""
+        none, one = (
+            [branch.shortfall for branch in self.at(change, count).branches if only(branch)]
+            for count in (0, 1)
+        )
+        ends = [
+            whole_down(-before / (after - before))
+            for before, after in zip(none, one, strict=False)
+            if surely_above(after, limit=before) and surely_below(before, limit=0.0)
+        ]
+        return min(ends, default=0)
 
-        def there(count: int) -> bool:
-            return self.at(change, count).met in accepted
+    def _everywhere(
+        self, change: Change, count: int, accepts: Callable[[Weighed[C]], bool]
+    ) -> bool:
+        return self.question.everywhere(self.case, self.asked, change.moved(count), accepts)
 
-        def everywhere(count: int) -> bool:
-            at = self.question.worst(self.case, self.asked, change.moved(count))
-            return at is not None and at.found.met in accepted
 
-        return there, everywhere
+def _hold(found: Weighed[C], only: Callable[[C], bool]) -> bool:
+    return not found.outside and all(branch.met for branch in found.branches if only(branch))
 
 
 def search_of(case: Case, question: Question[S, C], asked: Asked[S]) -> Search[S, C] | None:

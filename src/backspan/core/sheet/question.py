@@ -66,11 +66,10 @@ class Compared:
     @property
     def ratio(self) -> float:
         """Demand over capacity; without limit where nothing resists, none where it is unknown."""
-        if self.met is None:
-            return 0.0
         if self.capacity <= 0.0:
             return math.inf if self.demand > 0.0 else 0.0
-        return self.demand / self.capacity
+        share = self.demand / self.capacity
+        return 0.0 if math.isnan(share) else share
 
     @property
     def shortfall(self) -> float:
@@ -84,24 +83,16 @@ S = TypeVar("S")
 
 @dataclass(frozen=True, slots=True)
 class Weighed(Generic[C]):
-    """All branches of an answer; `outside` names what left its domain."""
+    """All branches of an answer, what they come to, and what left its domain."""
 
     branches: tuple[C, ...]
-    outside: tuple[str, ...] = ()
-
-    @property
-    def met(self) -> bool | None:
-        """False where one branch is known to fail, None where one is unknown, else True."""
-        all_met = {branch.met for branch in self.branches}
-        if self.outside or False in all_met:
-            return False
-        return None if None in all_met or not all_met else True
-
-    @property
-    def governing(self) -> C | None:
-        """The known branch with most demand over capacity, the first of equals."""
-        known = [branch for branch in self.branches if branch.met is not None]
-        return max(known, key=lambda one: (one.ratio, one.shortfall), default=None)
+    outside: tuple[str, ...]
+    met: bool | None
+    """False where one branch is known to fail, None where one is unknown, else True."""
+    governing: C | None
+    """The known branch with most demand over capacity, the first of equals."""
+    rank: tuple[int, float, float]
+    """The worse, the smaller."""
 
     @property
     def shown(self) -> C | None:
@@ -109,18 +100,29 @@ class Weighed(Generic[C]):
         only = self.branches[0] if len(self.branches) == 1 else None
         return self.governing or only
 
-    @property
-    def rank(self) -> tuple[int, float, float]:
-        """The worse, the smaller."""
-        governing = self.governing
-        of_ratio = (0.0, 0.0)
-        if self.outside:
-            of_ratio = (-math.inf, 0.0)
-        elif governing is not None:
-            of_ratio = (-governing.ratio, -governing.shortfall)
-        elif self.shown is not None and not math.isnan(self.shown.demand):
-            of_ratio = (0.0, -self.shown.demand)
-        return (_WORST_FIRST.index(self.met), *of_ratio)
+
+def weigh(branches: Iterable[C], outside: Iterable[str] = ()) -> Weighed[C]:
+    """What the branches of an answer come to."""
+    every, left = tuple(branches), tuple(outside)
+    failed, unknown = bool(left), not every
+    governing, most = None, (-math.inf, -math.inf)
+    for branch in every:
+        met = branch.met
+        if met is None:
+            unknown = True
+            continue
+        failed = failed or not met
+        share = (branch.ratio, branch.shortfall)
+        if share > most:
+            governing, most = branch, share
+    met = False if failed else None if unknown else True
+    if left:
+        most = (math.inf, 0.0)
+    elif governing is None:
+        # Of what cannot be compared, what asks most is the worst.
+        asked_for = every[0].demand if len(every) == 1 else math.nan
+        most = (0.0, 0.0 if math.isnan(asked_for) else asked_for)
+    return Weighed(every, left, met, governing, (_WORST_FIRST.index(met), -most[0], -most[1]))
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,21 +229,43 @@ class Question(Generic[S, C]):
                 at = self.bare(there, one, reads)
                 if at.rank < rank:
                     corner, found, rank = there, at, at.rank
-            if _doubts(case, reads, moved).keys() == doubts.keys():
+            if len(_doubts(case, reads, moved)) == len(doubts):
                 return Worst(corner, found, stated, reads)
+
+    def everywhere(
+        self,
+        case: Case,
+        one: Asked[S],
+        moved: Mapping[Place, float],
+        accepts: Callable[[Weighed[C]], bool],
+    ) -> bool:
+        """Whether every corner is accepted where the values in `moved` are stated instead."""
+        reads: dict[Place, Read] = {}
+        if not accepts(self.bare(moved, one, reads)):
+            return False
+        while True:
+            doubts = _doubts(case, reads, moved)
+            corners = corners_of(doubts)
+            if corners is None:
+                return False
+            if not all(accepts(self.bare({**moved, **ends}, one, reads)) for ends in corners):
+                return False
+            if len(_doubts(case, reads, moved)) == len(doubts):
+                return True
 
     def bare(self, values: Corner, one: Asked[S], reads: dict[Place, Read]) -> Weighed[C]:
         """Numbers alone, with `values` in place of the stated ones; `reads` grows by all read."""
         sheet = BareSheet(values, reads)
         branches = tuple(self.work(sheet, one))
-        return Weighed(branches, tuple(sheet.outside))
+        return weigh(branches, sheet.outside)
 
     def _recorded(
         self, case: Case, corner: Corner, one: Asked[S], reads: Iterable[Read]
     ) -> Finding:
         inputs = Inputs(case, corner)
         sheet = RecordedSheet(inputs)
-        weighed = Weighed(tuple(self.work(sheet, one)), tuple(sheet.outside))
+        branches = tuple(self.work(sheet, one))
+        weighed = weigh(branches, sheet.outside)
         governing = weighed.governing
         if governing is not None and self.also is not None:
             self.also(sheet, governing)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
@@ -23,11 +23,13 @@ class Read:
     asks: EvidenceClass
     place: Place
     dimension: Dimension | None
+    as_stated: float = field(init=False)
+    """The number in SI as stated; NaN where nobody stated it."""
 
-    @property
-    def as_stated(self) -> float:
-        """The number in SI as stated; NaN where nobody stated it."""
-        return UNKNOWN if self.stated is None else self.stated.value
+    def __post_init__(self) -> None:
+        """Take the number out once: searches read it thousands of times."""
+        number = UNKNOWN if self.stated is None else self.stated.value
+        object.__setattr__(self, "as_stated", number)
 
 
 def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:

@@ -73,8 +73,9 @@ class BareSheet:
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`."""
-        self.reads[one.place] = one
-        return self.corner.get(one.place, one.as_stated)
+        place = one.place
+        self.reads[place] = one
+        return self.corner.get(place, one.as_stated)
 
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """As `Sheet.do`."""

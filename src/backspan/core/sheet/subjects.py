@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
@@ -58,6 +58,11 @@ def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | Doe
         else:
             for rules, value in having:
                 yield RuledSubject(beam, rules, value)
+
+
+def in_order(names: Iterable[str]) -> tuple[str, ...]:
+    """Names without repeats, in an order that does not depend on how they were written down."""
+    return tuple(sorted(set(names)))
 
 
 def no_rule(case: Case, key: str) -> Message:

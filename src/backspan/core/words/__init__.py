@@ -7,6 +7,7 @@ from backspan.core.words.say import (
     say_check,
     say_input,
     say_margin,
+    say_margins,
     say_verdict,
     shown,
 )
@@ -20,6 +21,7 @@ __all__ = [
     "say_check",
     "say_input",
     "say_margin",
+    "say_margins",
     "say_verdict",
     "shown",
 ]

@@ -125,6 +125,11 @@ SENTENCES: dict[str, str] = {
     "compare.no-backspan": "the counterweight is not inboard of the fulcrum",
 }
 
+#: Before all that is left: two changes at once are not told of.
+ONE_CHANGE = "One change only: {margins}."
+#: A spare piece is no invitation to take one off.
+STAY_ON = "As built; pieces stay on until the stage is dismantled."
+
 #: The margins counted in pieces, when it is one.
 ONE_PIECE: dict[str, tuple[str, str]] = {
     "pieces-spare": ("1 piece spare", "1 piece short"),

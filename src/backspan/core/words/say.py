@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from backspan.core.errors import BackspanError
 from backspan.core.findings import Margin, Message, MessageValue, Verdict
@@ -35,6 +35,15 @@ def say_margin(margin: Margin, style: Style) -> str:
         raise WordsError(f"margin {margin.id!r} has no words")
     text = pair[1] if margin.beyond else pair[0]
     return text.format(value=shown(margin.value, style))
+
+
+def say_margins(margins: Sequence[Margin], style: Style) -> str:
+    """All that is left or short, told as what it is: each by itself, all else as built."""
+    if not margins:
+        return ""
+    told = english.ONE_CHANGE.format(margins="; ".join(say_margin(one, style) for one in margins))
+    spare = any(one.id in english.ONE_PIECE and not one.beyond and one.value for one in margins)
+    return f"{told} {english.STAY_ON}" if spare else told
 
 
 def say_input(name: str) -> str:

@@ -39,7 +39,6 @@ def _by_name(*symbols: Symbol) -> Mapping[str, Symbol]:
 SYMBOLS: Mapping[str, Symbol] = _by_name(
     # Lengths along the beam
     Symbol("reach", "a", "fulcrum to suspension line, outboard", LENGTH),
-    Symbol("more_reach", "a_more", "reach added to the reach as built", LENGTH),
     Symbol("backspan", "b", "fulcrum to centroid of counterweight, inboard", LENGTH),
     Symbol("beam_length", "L", "full length of the beam as assembled", LENGTH),
     Symbol("tip_beyond_line", "t", "suspension line to the front end of the beam", LENGTH),

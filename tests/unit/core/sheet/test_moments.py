@@ -8,7 +8,7 @@ from backspan.core.model.basis import ReadingChoice, RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.sheet.beam_as_built import as_built
 from backspan.core.sheet.moments import Branch, branches, factor_values, support_reads
-from backspan.core.sheet.question import Weighed
+from backspan.core.sheet.question import Weighed, weigh
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from tests.unit.core.rigs import (
@@ -39,7 +39,7 @@ def sums(project: Project, choice: RuleChoice = OSHA) -> Weighed[Branch]:
     support, sheet = support_reads(one, left), BareSheet({}, {})
     values = factor_values(one.rules[0])
     built = as_built(sheet, support.beam)
-    return Weighed(tuple(branches(sheet, support, built, values)))
+    return weigh(branches(sheet, support, built, values))
 
 
 def governing(found: Weighed[Branch]) -> str:

@@ -16,6 +16,7 @@ from backspan.core.words import (
     say_check,
     say_input,
     say_margin,
+    say_margins,
     say_verdict,
     shown,
 )
@@ -107,3 +108,15 @@ def test_nothing_said_calls_anything_safe() -> None:
         english.ONE_LINE_CAUTION,
     ]
     assert not [text for text in said if re.search(r"\bsafe", text, re.IGNORECASE)]
+
+
+def test_what_is_left_is_told_as_one_change_and_pieces_stay_on() -> None:
+    reach, spare = Margin("more-reach", Amount(0.0254, LENGTH)), Margin("pieces-spare", 2)
+    short = Margin("pieces-spare", 2, beyond=True)
+    assert say_margins((), Style.US) == ""
+    assert say_margins((reach,), Style.US) == 'One change only: 1" more reach.'
+    assert say_margins((spare, reach), Style.US) == (
+        'One change only: 2 pieces spare; 1" more reach.'
+        " As built; pieces stay on until the stage is dismantled."
+    )
+    assert say_margins((short,), Style.US) == "One change only: 2 pieces short."
