@@ -5,7 +5,8 @@ counterweight. A rule asks that its moment about the fulcrum be at least k times
 pieces stand from the tail inwards, each with its weight at its middle, so that a row whose middle
 lies c from the tail turns w (L_in - c), where L_in = length - tip - reach. Where the backspan b was
 taped, the whole counterweight W turns W b. The beam's own weight is counted where it pulls
-outboard; inboard it is left out, unless the rule credits it.
+outboard; inboard it is left out, unless the rule credits it. A beam is no help to pieces whose
+middle is not inboard of the fulcrum: they hold nothing down.
 
 A doubtful value may be anything within its tolerance, each by itself: the support holds when it
 holds at the worst of all. Nothing here rounds, so an answer is either yes or no, and how near.
@@ -86,7 +87,14 @@ class Support:
         own = self._beam_moment(values)
         counted = own if rule.credits_beam else min(Fraction(0), self._looked_at(values, own))
         required = Fraction(rule.factor) * self._load(rule.load, values) * values["reach"]
-        return Moments(required, self._stack_moment(values) + counted)
+        stack = self._stack_moment(values)
+        if stack <= 0 and self._weighs(values):
+            counted = min(Fraction(0), counted)
+        return Moments(required, stack + counted)
+
+    def _weighs(self, values: Values) -> bool:
+        groups = enumerate(self.beam.stack.groups)
+        return any(values[f"count {n}"] * values[f"mass {group.piece}"] for n, group in groups)
 
     def harms(self, values: Values) -> bool:
         """Whether the beam's own weight is counted as pulling outboard."""
