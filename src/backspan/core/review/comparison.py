@@ -2,6 +2,10 @@
 
 A factor alone says little: what it multiplies changes the answer more. Both are shown, with
 the mark of how far each value was verified.
+
+The counterweight a rule asks for is W = (k P a - G x_G) / b, which grows without end as the
+backspan b goes to nothing and changes its sign there: beyond, no counterweight holds, and a number
+would be read as if one did. So there is none.
 """
 
 from __future__ import annotations

@@ -1,4 +1,10 @@
-"""The moments of one counterweighted beam: every branch of a rule, required against resisting."""
+"""The moments of one counterweighted beam: every branch of a rule, required against resisting.
+
+About the fulcrum the load P turns with P a, and a rule asks that k P a be held. The counterweight
+holds W b: nothing at b = 0 and less than nothing beyond, so that a pass there would rest on the
+beam alone. The beam's own weight holds G x_G, and pulls where x_G is negative: what holds at one
+reach may not at a longer one, although no piece was touched, and by more than the load alone.
+"""
 
 from __future__ import annotations
 
