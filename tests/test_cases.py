@@ -80,7 +80,7 @@ def reviewed(case: dict[str, Any]) -> Review:
     for path, value in case.get("set", {}).items():
         change(data, path, value)
     if "basis" in case:
-        data["basis"]["tipping"] = [case["basis"]]
+        data["basis"]["tipping"] = [case["basis"]] if case["basis"] else []
     text = yaml.safe_dump(data, sort_keys=False)
     return review(parse_project(text, "case.yaml"), "D", LIBRARY, on=ON)
 

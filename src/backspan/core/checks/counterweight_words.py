@@ -98,7 +98,7 @@ def _asked(
     case: Case, check: str, row: WordRow
 ) -> Iterator[tuple[BeamSubject, SelectedValue, bool] | DoesNotApply]:
     """Each beam with the list it is held against, and whether that is the trade's own."""
-    if row.custom is None or any(rules.find(row.key) for rules in case.rules):
+    if row.custom is None or any(rules.find(row.key) for rules in case.under(row.key)):
         for one in under_value(case, check, row.key):
             yield one if isinstance(one, DoesNotApply) else (one.beam, one.value, False)
         return

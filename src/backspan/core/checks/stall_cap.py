@@ -48,7 +48,7 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
     """The hoist of each suspension point under each rule set that caps its stall load."""
-    having = [value for rules in case.rules if (value := rules.find(KEY)) is not None]
+    having = [value for rules in case.under(KEY) if (value := rules.find(KEY)) is not None]
     if not case.points:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
     for point in case.points:

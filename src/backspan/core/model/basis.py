@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from typing import Any, ClassVar
 
 from backspan.core.model.evidence import STRICT
@@ -31,11 +31,26 @@ class RuleChoice:
 
 @dataclass(frozen=True, slots=True)
 class Basis:
-    """The rule sets used for each topic; every rule set named must be met."""
+    """The rule sets used for each topic; every rule set named must be met.
+
+    A topic that names none is held against those of tipping.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     tipping: tuple[RuleChoice, ...]
+    hoist: tuple[RuleChoice, ...] = ()
+    counterweight: tuple[RuleChoice, ...] = ()
+    geometry: tuple[RuleChoice, ...] = ()
+
+    def of(self, topic: str) -> tuple[RuleChoice, ...]:
+        """The rule sets of a topic, its own or those of tipping."""
+        own: tuple[RuleChoice, ...] = getattr(self, topic)
+        return own or self.tipping
+
+
+#: The topics a project may choose rule sets for.
+TOPICS = tuple(one.name for one in fields(Basis))
 
 
 @dataclass(frozen=True, slots=True)

@@ -29,7 +29,7 @@ _Problems = Iterator[ReferenceProblem]
 
 
 def problems(project: Project) -> tuple[ReferenceProblem, ...]:
-    """Every absent or doubled name, and every drop, point or lifeline outside its edge."""
+    """Every absent or doubled name, and all that lies where it can not or is empty."""
     return (*name_problems(project), *place_problems(project))
 
 
@@ -49,8 +49,11 @@ def name_problems(project: Project) -> tuple[ReferenceProblem, ...]:
 
 
 def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
-    """Every edge without length, and every drop, point or lifeline outside its edge."""
+    """Every edge without length, every drop, point or lifeline outside its edge, an empty basis."""
     found: list[ReferenceProblem] = []
+    if not project.basis.tipping:
+        expected = "at least one, with its edition"
+        found.append(ReferenceProblem(("basis", "tipping"), "no rule set", expected))
     for number, roof in enumerate(project.site.roofs):
         for index, edge in enumerate(roof.edges):
             if _length(edge) <= _SLACK:

@@ -7,7 +7,7 @@ vouches for it. Every answer says so.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeVar
 
 from backspan.core.model.basis import Basis, RuleChoice
@@ -26,7 +26,7 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.site import Site
 from backspan.core.questions.shape import Asked
-from backspan.core.review.basis import PRACTICE, selected_rules
+from backspan.core.review.basis import PRACTICE, rules_of, selected_rules
 from backspan.core.rules.selected import SelectedRules
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.subjects import BeamSubject
@@ -98,20 +98,20 @@ def rigged_of(
 def case_for(asked: Asked, rigged: Rigged, choices: Sequence[RuleChoice]) -> Case:
     """The case of that beam under those rule sets. Raises RuleError for one that is not there."""
     project = _project(asked, rigged, choices)
-    rules = tuple(selected_rules(project, choice, asked.library) for choice in choices)
+    drop = project.drops[0]
     practice = selected_rules(project, PRACTICE, asked.library)
-    return Case(project, project.drops[0], rules, practice, asked.on)
+    return Case(project, drop, rules_of(project, drop, asked.library), practice, asked.on)
 
 
 def with_rig(case: Case, asked: Asked, rigged: Rigged) -> Case:
     """The same case with another beam in it."""
     project = _project(asked, rigged, case.project.basis.tipping)
-    return Case(project, project.drops[0], case.rules, case.practice, case.on)
+    return replace(case, project=project, drop=project.drops[0])
 
 
 def rules_of_case(case: Case) -> SelectedRules:
     """The one rule set a question is asked under."""
-    return case.rules[0]
+    return case.under("tipping")[0]
 
 
 def subject_of(case: Case) -> BeamSubject:

@@ -7,7 +7,7 @@ from backspan.core.findings import Message
 from backspan.core.mechanics import loads
 from backspan.core.quantities import FORCE, RATIO, Amount
 from backspan.core.questions.choosing import rule_choice
-from backspan.core.questions.imagined import Rigged, case_for
+from backspan.core.questions.imagined import Rigged, case_for, rules_of_case
 from backspan.core.questions.judging import (
     answer_of,
     findings_of,
@@ -26,10 +26,10 @@ def _answer(asked: Asked) -> Answer:
     choice = rule_choice(asked.word("rules") or DEFAULT_RULES, asked.library)
     rigged = Rigged(rated=rated, reach=1.0, piece=1.0, pieces=0, stall=stall)
     case = case_for(asked, rigged, (choice,))
-    factor, value = stall_cap_of(case), case.rules[0].find(stall_cap.KEY)
+    factor, value = stall_cap_of(case), rules_of_case(case).find(stall_cap.KEY)
     notes = (*questioned(asked, case), Message("note.asker-vouches"))
     if factor is None or value is None:
-        message = Message("stall.no-cap", (("rule_set", case.rules[0].rule_set.id),))
+        message = Message("stall.no-cap", (("rule_set", rules_of_case(case).rule_set.id),))
         return Answer(message, notes=notes)
     cap = loads.stall_cap(cap_factor=factor, rated_load=rated)
     lines = [Line("most-stall", Amount(cap.value, FORCE)), *_break_even(case, rated)]
@@ -44,7 +44,7 @@ def _answer(asked: Asked) -> Answer:
 
 def _break_even(case: Case, rated: float) -> tuple[Line, ...]:
     """The stall load above which the stall branch of the tipping rule governs."""
-    rules = [value.content for value in factor_values(case.rules[0])]
+    rules = [value.content for value in factor_values(rules_of_case(case))]
     factors = {rule.load: rule.factor for rule in rules if isinstance(rule, FactorOnLoad)}
     of_rated, of_stall = factors.get(LoadBasis.HOIST_RATED), factors.get(LoadBasis.HOIST_STALL)
     if of_rated is None or of_stall is None:

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from backspan.core.findings import BasisLine
-from backspan.core.model.basis import RuleChoice
+from backspan.core.model.basis import TOPICS, RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.rules.selected import Confirmed, RuleLibrary, SelectedRules
 from backspan.core.rules.shape import RuleError
+from backspan.core.sheet.case import Case
+
+#: What a rule set is used for where nothing names another.
+EVERY_TOPIC = "every topic"
 
 #: The custom of the trade that questions values; part of every basis, chosen by edition too.
 PRACTICE = RuleChoice("trade-practice", "2026")
@@ -51,27 +55,39 @@ def confirmations(project: Project, rule_set: str, edition: str) -> dict[str, Co
 
 def rules_of(
     project: Project, drop: Drop, library: RuleLibrary, basis: Sequence[RuleChoice] | None = None
-) -> tuple[SelectedRules, ...]:
-    """The rule sets a drop must meet: the basis given, else the project's and the drop's own."""
-    choices = basis if basis is not None else (*project.basis.tipping, *drop.also_meets)
-    return tuple(selected_rules(project, choice, library) for choice in choices)
+) -> Mapping[str, tuple[SelectedRules, ...]]:
+    """The rule sets a drop must meet on each topic: the basis given, else its project's and own.
+
+    Raises RuleError for a rule set that is not at hand, and where a topic has none at all: a drop
+    held against nothing would pass.
+    """
+    selected: dict[RuleChoice, SelectedRules] = {}
+    found = {}
+    for topic in TOPICS:
+        of_project = project.basis.of(topic)
+        choices = (*of_project, *drop.also_meets) if basis is None else tuple(basis)
+        if not choices or not (of_project or basis):
+            raise RuleError(f"the basis names no rule set for {topic}; name at least one")
+        for choice in choices:
+            if choice not in selected:
+                selected[choice] = selected_rules(project, choice, library)
+        found[topic] = tuple(selected[choice] for choice in choices)
+    return found
 
 
-def basis_lines(
-    project: Project, drop: Drop, rules: Sequence[SelectedRules], practice: SelectedRules
-) -> tuple[BasisLine, ...]:
-    """The basis as every paper prints it."""
-    of_project = {(one.rule_set, one.edition) for one in project.basis.tipping}
-    of_drop = {(one.rule_set, one.edition) for one in drop.also_meets} - of_project
-    lines = [
-        _line(
-            "tipping",
-            one,
-            added=(one.rule_set.id, one.rule_set.edition) in of_drop,
-        )
-        for one in rules
-    ]
-    return (*lines, _line("evidence and plausible values", practice, added=False))
+def basis_lines(case: Case) -> tuple[BasisLine, ...]:
+    """The basis as every paper prints it: each rule set with the topics it is used for."""
+    of_project = {
+        (one.rule_set, one.edition) for topic in TOPICS for one in case.project.basis.of(topic)
+    }
+    lines = []
+    for rules in case.rules:
+        topics = [topic for topic in TOPICS if rules in case.topics[topic]]
+        name = EVERY_TOPIC if len(topics) == len(TOPICS) else ", ".join(topics)
+        key = (rules.rule_set.id, rules.rule_set.edition)
+        of_drop = {(one.rule_set, one.edition) for one in case.drop.also_meets}
+        lines.append(_line(name, rules, added=key in of_drop - of_project))
+    return (*lines, _line("evidence and plausible values", case.practice, added=False))
 
 
 def _line(topic: str, rules: SelectedRules, *, added: bool) -> BasisLine:

@@ -114,7 +114,7 @@ def _rows(case: Case, subject: BeamSubject, library: RuleLibrary) -> Iterator[Co
 
 def _readings(case: Case, library: RuleLibrary) -> Iterator[tuple[SelectedValue, bool]]:
     """Every rule value and reading that is compared, and whether the basis judges by it."""
-    in_basis = {(one.rule_set.id, one.rule_set.edition): one for one in case.rules}
+    in_basis = {(one.rule_set.id, one.rule_set.edition): one for one in case.under(TOPIC)}
     for rule_set in library.rule_sets:
         key = (rule_set.id, rule_set.edition)
         rules = in_basis.get(key) or SelectedRules(rule_set, {}, confirmations(case.project, *key))

@@ -17,7 +17,7 @@ from backspan.core.model.evidence import StatedValue
 from backspan.core.numbers import furthest
 from backspan.core.quantities import LENGTH, MASS, Amount, roof_step
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.moments import Branch
+from backspan.core.sheet.moments import TOPIC, Branch
 from backspan.core.sheet.question import Asked, Worst
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
@@ -57,7 +57,7 @@ def _where_it_falls_shortest(
 ) -> tuple[Asked[Held], Worst[Branch], Branch] | None:
     """The rule, the corner and the branch with least to spare; None where nothing is known."""
     shortest = None
-    for rules in case.rules:
+    for rules in case.under(TOPIC):
         one = asked(case, subject, rules)
         worst = QUESTION.worst(case, one) if one.values else None
         branch = None if worst is None else worst.found.governing

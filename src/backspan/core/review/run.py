@@ -93,7 +93,7 @@ def review_findings(case: Case) -> Review:
         on=case.on,
         units=case.project.units,
         verdict=roll_up(findings),
-        basis=basis_lines(case.project, case.drop, case.rules, case.practice),
+        basis=basis_lines(case),
         findings=findings,
         not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
         governing=governing_of(findings),

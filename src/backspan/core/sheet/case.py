@@ -45,9 +45,21 @@ class Case:
 
     project: Project
     drop: Drop
-    rules: tuple[SelectedRules, ...]
+    topics: Mapping[str, tuple[SelectedRules, ...]]
     practice: SelectedRules
     on: datetime.date
+
+    def under(self, key: str) -> tuple[SelectedRules, ...]:
+        """The rule sets of a topic, or of the topic a rule value belongs to."""
+        return self.topics[key.partition(".")[0]]
+
+    @property
+    def rules(self) -> tuple[SelectedRules, ...]:
+        """All rule sets of the basis, those of tipping first."""
+        found: list[SelectedRules] = []
+        for rules in self.topics.values():
+            found += [one for one in rules if not any(one is other for other in found)]
+        return tuple(found)
 
     @property
     def subject(self) -> str:

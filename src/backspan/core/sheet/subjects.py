@@ -49,7 +49,7 @@ def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | Doe
 
     Where no rule set of the basis has it, one reason is given for each beam.
     """
-    having = [(rules, value) for rules in case.rules if (value := rules.find(key)) is not None]
+    having = [(rules, value) for rules in case.under(key) if (value := rules.find(key)) is not None]
     for beam in counterweighted(case, check):
         if isinstance(beam, DoesNotApply):
             yield beam
@@ -67,5 +67,5 @@ def in_order(names: Iterable[str]) -> tuple[str, ...]:
 
 def no_rule(case: Case, key: str) -> Message:
     """Why nothing is held against a value: no rule set of the basis has it."""
-    names = tuple(rules.rule_set.id for rules in case.rules)
+    names = tuple(rules.rule_set.id for rules in case.under(key))
     return Message("na.no-rule", (("value", key), ("rule_sets", names)))

@@ -102,7 +102,7 @@ def test_the_day_changes_nothing_but_the_date() -> None:
 
 def test_a_basis_that_is_given_replaces_the_project_s() -> None:
     what_if = review(PROJECT, "D", LIBRARY, on=ON, basis=(NEW_ZEALAND,))
-    assert [line.rule_set for line in what_if.basis if line.topic == "tipping"] == [
+    assert [line.rule_set for line in what_if.basis if line.topic == "every topic"] == [
         NEW_ZEALAND.rule_set
     ]
     assert what_if.configuration == review(PROJECT, "D", LIBRARY, on=ON).configuration

@@ -38,7 +38,7 @@ from backspan.core.sheet.beam_as_built import BeamReads
 from backspan.core.sheet.beam_fits import BACKSPAN_FITS, STACK_FITS
 from backspan.core.sheet.boundary import Change, Search, search_of
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.moments import Branch
+from backspan.core.sheet.moments import TOPIC, Branch
 from backspan.core.sheet.question import Asked, Compared
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
@@ -52,7 +52,7 @@ def margins(case: Case) -> Iterator[tuple[FindingKey, tuple[Margin, ...]]]:
     for subject in counterweighted(case, QUESTION.check):
         if isinstance(subject, DoesNotApply):
             continue
-        for rules in case.rules:
+        for rules in case.under(TOPIC):
             one = asked(case, subject, rules)
             if one.values:
                 yield QUESTION.key_of(one), tuple(_of_beam(case, subject, rules, one))

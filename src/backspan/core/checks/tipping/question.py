@@ -30,6 +30,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.moments import (
+    TOPIC,
     Branch,
     SupportReads,
     branches,
@@ -84,15 +85,22 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(subject, DoesNotApply):
             yield subject
             continue
-        for rules in case.rules:
+        for rules in case.under(TOPIC):
             one = asked(case, subject, rules)
             yield QUESTION.judge(case, one) if one.values else _no_number(subject, rules)
 
 
 def asked(case: Case, subject: BeamSubject, rules: SelectedRules) -> Asked[Held]:
     """A beam under the branches of one rule set; no values where the text has no number."""
-    held = Held(support_reads(case, subject), rules.find(CAP))
+    held = Held(support_reads(case, subject), _cap_under(case, rules))
     return Asked(held, subject.name, subject.place, factor_values(rules))
+
+
+def _cap_under(case: Case, rules: SelectedRules) -> SelectedValue | None:
+    """The cap on the stall load that goes with a rule set: its own, where hoists are under it."""
+    of_hoists = case.under(CAP)
+    under = [rules] if any(one is rules for one in of_hoists) else of_hoists
+    return next((cap for one in under if (cap := one.find(CAP)) is not None), None)
 
 
 def _no_number(subject: BeamSubject, rules: SelectedRules) -> Finding:
