@@ -9,7 +9,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from backspan.core.mechanics import FORMULAS
-from backspan.core.quantities import CoherentSet, Dimension, coherent_unit
+from backspan.core.quantities import SAME, CoherentSet, Dimension, coherent_unit
 from backspan.core.worked.symbols import CONSTANTS, SYMBOLS, Symbol
 from backspan.core.worked.table import FormulaDescription, describe_all
 
@@ -101,6 +101,8 @@ def _result_row(formula: FormulaDescription) -> tuple[str, ...]:
 
 
 def _units(dimension: Dimension) -> str:
+    if dimension == SAME:
+        return "that of what is compared"
     sets = (CoherentSet.METRES_NEWTONS, CoherentSet.FEET_POUNDS)
     texts = dict.fromkeys(coherent_unit(dimension, one)[0] for one in sets)
     return ", ".join(text for text in texts if text) or "none"

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as some
 
 from backspan.core.mechanics import FORMULAS
-from backspan.core.quantities import DIMENSIONS, RATIO, Dimension, Force, Length, Mass, Moment
+from backspan.core.quantities import DIMENSIONS, RATIO, SAME, Dimension, Force, Length, Mass, Moment
 from backspan.core.worked.arithmetic import evaluate
 from backspan.core.worked.expression import Constant, leaves
 from backspan.core.worked.formula import AnyFormula, formula
@@ -32,6 +32,7 @@ EXPONENTS = {
     "linear mass": (1, -1, 0),
     "conductor area": (0, 2, 0),
     "acceleration": (0, 1, -2),
+    "one kind of quantity": (3, -2, 5),  # any: a formula of it holds for all
 }
 
 #: Formulas that name a constant with a unit, and the constant: a new one is added by hand.
@@ -131,4 +132,4 @@ def test_constants_with_units_are_known_by_name() -> None:
 
 
 def test_every_dimension_has_its_exponents() -> None:
-    assert {one.name for one in DIMENSIONS} == set(EXPONENTS)
+    assert {one.name for one in (*DIMENSIONS, SAME)} == set(EXPONENTS)

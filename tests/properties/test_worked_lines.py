@@ -7,6 +7,7 @@ out again by Python, and must give the printed result within its printed digits.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -20,6 +21,8 @@ from backspan.core.quantities import (
     LENGTH,
     MASS,
     MOMENT,
+    RATIO,
+    SAME,
     CoherentSet,
     Dimension,
     Style,
@@ -54,12 +57,14 @@ def values(dimension: Dimension) -> some.SearchStrategy[float]:
 
 def step_of(data: some.DataObject, formula: AnyFormula, description: FormulaDescription) -> Step:
     """A use of the formula; where it divides by nothing, the same numbers a little apart."""
-    arguments = {name: data.draw(values(one), name) for name, one in description.parameters}
+    general = any(one == SAME for _, one in description.parameters)
+    of = data.draw(some.sampled_from((LENGTH, MOMENT, RATIO)), "of") if general else None
+    arguments = {name: data.draw(values(of or one), name) for name, one in description.parameters}
     try:
-        return formula(**arguments)
+        return replace(formula(**arguments), of=of)
     except ZeroDivisionError:
         spread = {name: value * (1 + at / 8) for at, (name, value) in enumerate(arguments.items())}
-        return formula(**spread)
+        return replace(formula(**spread), of=of)
 
 
 def worked_from_text(text: str) -> float:

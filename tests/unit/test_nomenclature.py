@@ -5,7 +5,7 @@ import re
 import pytest
 
 from backspan.core.mechanics import FORMULAS
-from backspan.core.quantities import CoherentSet, coherent_unit
+from backspan.core.quantities import SAME, CoherentSet, coherent_unit
 from backspan.core.worked.symbols import SYMBOLS
 from backspan.core.worked.table import describe
 from tools.write_nomenclature import PAGE, WORDS, page
@@ -25,7 +25,9 @@ def test_every_name_of_a_formula_has_its_row(name: str) -> None:
     found = {row[0]: row for row in rows(names)}
     for parameter, dimension in describe(FORMULAS[name]).parameters:
         symbol = SYMBOLS[parameter]
-        metric = coherent_unit(dimension, CoherentSet.METRES_NEWTONS)[0] or "none"
+        metric = "that of what is compared"
+        if dimension != SAME:
+            metric = coherent_unit(dimension, CoherentSet.METRES_NEWTONS)[0] or "none"
         unit = found[parameter].pop()
         assert found[parameter] == [parameter, symbol.symbol, symbol.meaning]
         assert unit.split(", ")[0] == metric

@@ -95,15 +95,6 @@ def factor_reached(*, resisting: Moment, tipping: Moment) -> Ratio:
     return resisting / tipping
 
 
-@formula(symbol="U")
-def utilisation(*, demand: Moment, capacity: Moment) -> Ratio:
-    """Share of the capacity that the demand uses: 1 is exactly met.
-
-    Source: statics.
-    """
-    return demand / capacity
-
-
 @formula(symbol="a_max")
 def most_reach(*, resisting: Moment, factor: Ratio, load: Force) -> Length:
     """Largest reach that a resisting moment holds under a factored load.

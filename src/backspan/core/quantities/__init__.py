@@ -21,6 +21,7 @@ from backspan.core.quantities.units import (
     MOMENT,
     PRESSURE,
     RATIO,
+    SAME,
     SPEED,
     STANDARD_GRAVITY,
     Acceleration,
@@ -34,6 +35,7 @@ from backspan.core.quantities.units import (
     Moment,
     Pressure,
     Ratio,
+    Same,
     Speed,
 )
 
@@ -51,6 +53,7 @@ __all__ = [
     "MOMENT",
     "PRESSURE",
     "RATIO",
+    "SAME",
     "SPEED",
     "STANDARD_GRAVITY",
     "TAPE_STEP",
@@ -70,6 +73,7 @@ __all__ = [
     "Pressure",
     "QuantityError",
     "Ratio",
+    "Same",
     "Speed",
     "Style",
     "Unit",

@@ -224,6 +224,9 @@ DIMENSIONS = (
     ACCELERATION,
 )
 
+#: Of a formula that holds for any kind of quantity: its arguments share one, which the step names.
+SAME = Dimension(name="one kind of quantity", si="", units=(), forms=())
+
 # To the type checker each is a plain float, in the SI unit of its dimension.
 Length: TypeAlias = Annotated[float, LENGTH]
 Area: TypeAlias = Annotated[float, AREA]
@@ -237,3 +240,4 @@ Ratio: TypeAlias = Annotated[float, RATIO]
 LinearMass: TypeAlias = Annotated[float, LINEAR_MASS]
 ConductorArea: TypeAlias = Annotated[float, CONDUCTOR_AREA]
 Acceleration: TypeAlias = Annotated[float, ACCELERATION]
+Same: TypeAlias = Annotated[float, SAME]

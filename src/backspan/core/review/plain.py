@@ -14,7 +14,7 @@ from backspan.core.wire import report_number
 from backspan.core.words import per_cent, say, shown
 from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import WorkedLine, worked_line
-from backspan.core.worked.table import FormulaDescription
+from backspan.core.worked.table import FormulaDescription, dimensions_of
 
 Data = dict[str, Any]
 
@@ -129,7 +129,7 @@ class Writer:
         """A computed step: formula, arguments and result in SI, and the line that is printed."""
         line = self.line(step)
         description = self.formulas[step.formula]
-        dimensions = dict(description.parameters)
+        dimensions = dimensions_of(step, description)
         printed = {number.name: number for number in line.numbers}
         return {
             "formula": step.formula,

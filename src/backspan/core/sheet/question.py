@@ -17,7 +17,8 @@ from dataclasses import dataclass, replace
 from typing import Generic, TypeVar
 
 from backspan.core.findings import DoesNotApply, Finding, FindingKey, Message, MessageValue
-from backspan.core.numbers import meets
+from backspan.core.mechanics.share import utilisation
+from backspan.core.numbers import meets, surely_above
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Corner, Place
@@ -277,6 +278,9 @@ class Question(Generic[S, C]):
         shown = weighed.shown
         demand = math.nan if shown is None else shown.demand
         capacity = math.nan if shown is None else shown.capacity
+        if governing is not None and surely_above(governing.capacity, limit=0.0):
+            step = utilisation(demand=governing.demand, capacity=governing.capacity)
+            sheet.steps.append(replace(step, of=self.dimension))
         told = self._told(Judged(case, one, weighed, inputs, met is True and not needs))
         return Finding(
             check=self.check,

@@ -11,16 +11,22 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Generic, ParamSpec
 
+from backspan.core.quantities import Dimension
+
 P = ParamSpec("P")
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One use of a formula: its name, the arguments by name, the result in SI."""
+    """One use of a formula: its name, the arguments by name, the result in SI.
+
+    `of` is the kind of quantity of a formula that holds for any (`Same`).
+    """
 
     formula: str
     arguments: tuple[tuple[str, float], ...]
     value: float
+    of: Dimension | None = None
 
 
 class Formula(Generic[P]):

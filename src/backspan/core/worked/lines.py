@@ -7,11 +7,11 @@ expression, give the printed result; `worked_line` writes no line for which they
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from backspan.core.numbers import NumberError
-from backspan.core.quantities import CoherentSet, Dimension, Style, coherent_unit
+from backspan.core.quantities import SAME, CoherentSet, Dimension, Style, coherent_unit
 from backspan.core.worked.arithmetic import error_bound, evaluate
 from backspan.core.worked.expression import (
     Constant,
@@ -32,7 +32,7 @@ from backspan.core.worked.numerals import (
     write_number,
 )
 from backspan.core.worked.symbols import CONSTANTS, SYMBOLS, Symbol
-from backspan.core.worked.table import FormulaDescription
+from backspan.core.worked.table import FormulaDescription, dimensions_of
 
 DIGITS = 6
 MOST_DIGITS = 15
@@ -145,7 +145,7 @@ def _quantities(
     values = dict(step.arguments)
     found = [
         _in_unit(values[name], _symbol(name, symbols, dimension), style)
-        for name, dimension in description.parameters
+        for name, dimension in dimensions_of(step, description).items()
     ]
     named = {one.name: one for one in leaves(description.expression) if isinstance(one, Constant)}
     found += [
@@ -156,6 +156,8 @@ def _quantities(
 
 def _symbol(name: str, symbols: Mapping[str, Symbol], dimension: Dimension | None) -> Symbol:
     symbol = symbols.get(name)
+    if symbol is not None and dimension is not None and symbol.dimension == SAME:
+        return replace(symbol, dimension=dimension)
     if symbol is None or dimension not in {None, symbol.dimension}:
         kind = "" if dimension is None else f" as {dimension.wanted}"
         raise WorkedError(f"{name!r} has no symbol{kind}; add it to the nomenclature")

@@ -17,6 +17,7 @@ from backspan.core.quantities import (
     MASS,
     MOMENT,
     RATIO,
+    SAME,
     Dimension,
 )
 
@@ -71,8 +72,8 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
     Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),
     Symbol("resisting", "M_res", "moment that holds the support down", MOMENT),
-    Symbol("demand", "M_d", "moment asked for", MOMENT),
-    Symbol("capacity", "M_c", "moment that is there", MOMENT),
+    Symbol("demand", "D", "what is asked for", SAME),
+    Symbol("capacity", "C", "what is there to meet it", SAME),
     Symbol("moment", "S", "moment of the stack about the tail end", MOMENT),
     Symbol("moment_before", "S_0", "moment of the groups before about the tail end", MOMENT),
     # Ratios

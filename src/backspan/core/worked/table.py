@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, get_type_hints
 
-from backspan.core.quantities import Dimension
+from backspan.core.quantities import SAME, Dimension
 from backspan.core.worked.expression import (
     Expression,
     SourceMissingError,
@@ -15,7 +15,7 @@ from backspan.core.worked.expression import (
     from_source,
     from_text,
 )
-from backspan.core.worked.formula import AnyFormula
+from backspan.core.worked.formula import AnyFormula, Step
 
 _SOURCE = "Source:"
 
@@ -31,6 +31,16 @@ class FormulaDescription:
     expression: Expression
     title: str
     source: str
+
+
+def dimensions_of(step: Step, description: FormulaDescription) -> dict[str, Dimension]:
+    """The dimension of each argument of a step; WorkedError where a general one is not named."""
+    found = {}
+    for name, dimension in description.parameters:
+        if dimension == SAME and step.of is None:
+            raise WorkedError(f"{step.formula}: the step does not say of which kind {name!r} is")
+        found[name] = step.of if dimension == SAME and step.of is not None else dimension
+    return found
 
 
 def describe(formula: AnyFormula, table: Mapping[str, str] | None = None) -> FormulaDescription:

@@ -4,6 +4,7 @@ import json
 import subprocess
 import sys
 from compileall import compile_dir
+from dataclasses import replace
 from pathlib import Path
 from shutil import copytree, ignore_patterns
 from types import FunctionType
@@ -31,9 +32,10 @@ ROOT = Path(__file__).resolve().parents[4]
 PRINT_LINES = """
 import json
 import sys
+from dataclasses import replace
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
-from backspan.core.quantities import Style
+from backspan.core.quantities import LENGTH, Style
 from backspan.core.worked.expression import SourceMissingError, from_source
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import describe
@@ -46,7 +48,7 @@ for formula in FORMULAS.values():
     except SourceMissingError:
         description = describe(formula, FORMULA_TABLE)
     arguments = {name: 2.0 + at for at, (name, _) in enumerate(description.parameters)}
-    line = worked_line(formula(**arguments), description, Style.US)
+    line = worked_line(replace(formula(**arguments), of=LENGTH), description, Style.US)
     lines.append([line.title, line.plain, line.source])
 print(json.dumps(lines))
 """
@@ -191,6 +193,6 @@ def test_compiled_files_alone_print_the_same_lines(tmp_path: Path) -> None:
     for one in FORMULAS.values():
         description = describe(one)
         arguments = {name: 2.0 + at for at, (name, _) in enumerate(description.parameters)}
-        line = worked_line(one(**arguments), description, Style.US)
+        line = worked_line(replace(one(**arguments), of=LENGTH), description, Style.US)
         expected.append([line.title, line.plain, line.source])
     assert json.loads(run.stdout) == expected

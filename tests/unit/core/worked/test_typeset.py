@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 import typst
 
@@ -71,7 +73,7 @@ def test_the_typesetter_takes_the_line_of_every_formula() -> None:
         description = describe(formula)
         arguments = {name: 2.0 + at for at, (name, _) in enumerate(description.parameters)}
         for style in Style:
-            line = worked_line(formula(**arguments), description, style)
+            line = worked_line(replace(formula(**arguments), of=LENGTH), description, style)
             lines.append(f"$ {typst_line(line)} $")
     tree = from_text("-root(a) * larger(b, c)", parameters=NAMES, constants={}, place="test")
     lines.append(f"$ {typst_math(tree, NAMES)} $")

@@ -19,7 +19,6 @@ from backspan.core.mechanics.tipping import (
     factor_reached,
     required_moment,
     tipping_moment,
-    utilisation,
 )
 from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing
 from backspan.core.quantities import FORCE, MOMENT, RATIO, Amount
@@ -63,12 +62,10 @@ def work(sheet: Sheet, one: Asked[Held]) -> Iterator[Branch]:
 
 
 def also(sheet: Sheet, branch: Branch) -> None:
-    """The factor that is reached and the share that is used, for whoever reads the sheet."""
+    """The factor that is reached, for whoever reads the sheet."""
     turned = sheet.do(tipping_moment, load=branch.load, reach=branch.built.reach)
     if surely_above(turned, limit=0.0):
         sheet.do(factor_reached, resisting=branch.capacity, tipping=turned)
-    if surely_above(branch.capacity, limit=0.0):
-        sheet.do(utilisation, demand=branch.demand, capacity=branch.capacity)
 
 
 def tells(judged: Judged[Held, Branch]) -> Told:
