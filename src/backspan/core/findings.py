@@ -119,6 +119,8 @@ class Finding:
     margins: tuple[Margin, ...] = ()
     notes: tuple[Message, ...] = ()
     needs: tuple[Need, ...] = ()
+    figures: tuple[tuple[str, Amount], ...] = ()
+    """What was worked out of the subject on the way, for drawings that show it."""
 
     @property
     def key(self) -> FindingKey:

@@ -13,7 +13,7 @@ from backspan.core.model.kit import Beam, Piece
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, PieceGroup, SuspensionPoint
 from backspan.core.model.site import Edge
-from backspan.drawings.values import Known, known, worked_out_backspan
+from backspan.drawings.values import Known, known, worked_out
 
 # Nominal lengths for the dashed picture of what nobody stated; no answer uses them.
 SETBACK = 0.6
@@ -149,8 +149,8 @@ def _fulcrum(
 
 def _backspan(support: CounterweightedBeam, findings: tuple[Finding, ...]) -> Known | None:
     if support.backspan_from is BackspanFrom.STACK:
-        return worked_out_backspan(findings)
-    return known(support.backspan) or worked_out_backspan(findings)
+        return worked_out(findings, "backspan")
+    return known(support.backspan) or worked_out(findings, "backspan")
 
 
 def _groups(

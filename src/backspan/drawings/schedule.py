@@ -30,7 +30,7 @@ COLUMNS = (
     Column("Backspan", 0.22),
     Column("Counterweight", 0.225),
     Column("Hoist rated load", 0.155),
-    Column("Tipping", 0.11),
+    Column("Answer", 0.11),
 )
 
 
@@ -68,7 +68,7 @@ def _row(project: Project, beam: PlannedBeam) -> tuple[Cell, ...]:
         _length(beam.picture.backspan, units),
         _counterweight(project, beam),
         _rated(project, beam),
-        answer_of(beam.findings, "tipping") or no_answer(beam.review, beam.point.id, "tipping"),
+        answer_of(beam.findings) or no_answer(beam.review),
     )
 
 

@@ -127,8 +127,8 @@ def _section_point(
         _bearing(edge, point),
         _foot(edge, point),
         None if fulcrum is None else fulcrum.kind,
-        answer_of(found, "tipping"),
-        no_answer(review, point.id, "tipping"),
+        answer_of(found),
+        no_answer(review),
     )
 
 

@@ -46,7 +46,7 @@ def draw_view(
 
 
 def _title(section: Section) -> None:
-    """The points of the view, and the answer on tipping as sign and word."""
+    """The points of the view, and the worst answer on them as sign and word."""
     left, _, right, top = section.cell
     base = top - 7.0
     answer = section.view.first.answer
@@ -57,8 +57,8 @@ def _title(section: Section) -> None:
     x = left + 5.0
     texts = [Text(Layer.LABEL, (x, base), name, TITLE, bold=True)]
     x += text_width(name, height=TITLE, bold=True) + 8.0
-    texts.append(Text(Layer.LABEL, (x, base), "Tipping:", TEXT))
-    x += text_width("Tipping:", height=TEXT) + 2.0
+    texts.append(Text(Layer.LABEL, (x, base), "Answer:", TEXT))
+    x += text_width("Answer:", height=TEXT) + 2.0
     if answer is not None:
         middle = section.canvas.frame.to_drawing((x + SIGN / 2, base + TEXT / 2))
         section.canvas.add(answer_sign(answer, middle, size=SIGN))

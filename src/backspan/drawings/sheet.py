@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from backspan.core.findings import BasisLine, Review, Verdict
+from backspan.core.model.basis import TOPICS
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
 from backspan.drawings.flow import HEADING, Flow
@@ -88,10 +89,11 @@ def basis_of(project: Project, reviews: tuple[Review, ...]) -> tuple[BasisLine, 
         for line in review.basis:
             lines.setdefault((line.rule_set, line.edition), line)
     if not lines:
-        for choice in project.basis.tipping:
-            readings = tuple((one.value, one.reading) for one in choice.readings)
-            line = BasisLine("tipping", choice.rule_set, choice.edition, "", readings)
-            lines.setdefault((choice.rule_set, choice.edition), line)
+        for topic in TOPICS:
+            for choice in project.basis.of(topic):
+                readings = tuple((one.value, one.reading) for one in choice.readings)
+                line = BasisLine(topic, choice.rule_set, choice.edition, "", readings)
+                lines.setdefault((choice.rule_set, choice.edition), line)
     return tuple(lines.values())
 
 

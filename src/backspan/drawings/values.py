@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import pairwise
 
-from backspan.core.findings import Finding, InputUsed, Review, Verdict
+from backspan.core.findings import Finding, Review, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import (
     FORCE,
@@ -17,7 +17,7 @@ from backspan.core.quantities import (
     display,
     display_round,
 )
-from backspan.drawings.wording import NO_FINDING, NOT_APPLICABLE, NOT_REVIEWED
+from backspan.drawings.wording import NO_FINDING, NOT_REVIEWED
 
 METRES_FROM = 10.0
 INCH = 0.0254
@@ -57,46 +57,24 @@ def _on_point(place: tuple[str | int, ...], point: str) -> bool:
     return ("suspension_points", point) in pairwise(place)
 
 
-def worked_out_backspan(findings: tuple[Finding, ...]) -> Known | None:
-    """The backspan that a tipping or beam-length finding worked out or used; None without one."""
-    for check in ("tipping", "beam-length"):
-        for finding in findings:
-            if finding.check == check:
-                found = _input(finding.inputs, "backspan") or _step(finding, "backspan_to_stack")
-                if found is not None:
-                    return found
+def worked_out(findings: tuple[Finding, ...], figure: str) -> Known | None:
+    """A length that a finding worked out on the way to its answer; None where none did."""
+    for finding in findings:
+        for name, amount in finding.figures:
+            if name == figure and amount.dimension == LENGTH:
+                return Known(amount.value, worked_out=True)
     return None
 
 
-def _input(inputs: tuple[InputUsed, ...], name: str) -> Known | None:
-    for one in inputs:
-        amount = one.stated
-        if one.name == name and isinstance(amount, Amount) and amount.dimension == LENGTH:
-            return Known(amount.value, one.evidence, None, worked_out=True)
-    return None
-
-
-def _step(finding: Finding, formula: str) -> Known | None:
-    for step in finding.steps:
-        if step.formula == formula:
-            return Known(step.value, worked_out=True)
-    return None
-
-
-def answer_of(findings: tuple[Finding, ...], check: str) -> Verdict | None:
-    """The answer of one check over all rule sets, the worst first; None where it gave none."""
-    found = {finding.verdict for finding in findings if finding.check == check}
+def answer_of(findings: tuple[Finding, ...]) -> Verdict | None:
+    """The worst answer of the findings; None where there is none."""
+    found = {finding.verdict for finding in findings}
     return next((verdict for verdict in WORST_FIRST if verdict in found), None)
 
 
-def no_answer(review: Review | None, point: str, check: str) -> str:
-    """Why a check gave no answer on a suspension point, in words."""
-    if review is None:
-        return NOT_REVIEWED
-    left_out = any(
-        one.check == check and _on_point(one.place, point) for one in review.not_applicable
-    )
-    return NOT_APPLICABLE if left_out else NO_FINDING
+def no_answer(review: Review | None) -> str:
+    """Why there is no answer, in words."""
+    return NOT_REVIEWED if review is None else NO_FINDING
 
 
 def length_text(value: float, style: Style) -> str:

@@ -29,7 +29,6 @@ NOT_JUDGED = "not judged by this program"
 NOT_MEASURED = "not measured"
 NOT_STATED = "not stated"
 NOT_REVIEWED = "not reviewed"
-NOT_APPLICABLE = "does not apply"
 NO_FINDING = "no finding"
 ANGLES = (
     "The angle at a tieback is in plan, from the line of its beam; without a figure it is under "

@@ -9,7 +9,6 @@ from backspan.core.findings import (
     Envelope,
     EnvelopePoint,
     Finding,
-    InputUsed,
     Message,
     Review,
     Verdict,
@@ -42,18 +41,14 @@ def finding(
     drop_id: str, point_id: str, verdict: Verdict, backspan: float | None = None
 ) -> Finding:
     """A tipping finding on one point."""
-    used = (
-        ()
-        if backspan is None
-        else (InputUsed("backspan", Amount(backspan, LENGTH), Amount(backspan, LENGTH), None),)
-    )
+    figures = () if backspan is None else (("backspan", Amount(backspan, LENGTH)),)
     return Finding(
         "tipping",
         f"{drop_id}/{point_id}",
         ("drops", drop_id, "rig", "suspension_points", point_id, "counterweighted_beam"),
         verdict,
         Message("tipping.holds"),
-        inputs=used,
+        figures=figures,
     )
 
 

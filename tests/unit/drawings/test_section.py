@@ -3,7 +3,7 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import BasisLine, DoesNotApply, Message, Verdict
+from backspan.core.findings import BasisLine, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.people import Person
 from backspan.core.model.rigs import (
@@ -27,7 +27,7 @@ from tests.unit.drawings.inspection import (
     words_of,
 )
 from tests.unit.drawings.sample import beam_support, drop, length, measured, point, project
-from tests.unit.drawings.sample_reviews import finding, review_of, reviews
+from tests.unit.drawings.sample_reviews import finding, review_of
 
 
 def section_of(*supports: CounterweightedBeam) -> Scene:
@@ -179,12 +179,17 @@ def test_without_a_review_the_sheet_says_so() -> None:
     assert "not reviewed" in words_of(drop_section(project(), "N-01", None))
 
 
-def test_a_check_that_does_not_apply_is_not_called_unreviewed() -> None:
-    place = ("drops", "N-03", "rig", "suspension_points", "SP2", "counterweighted_beam")
-    left_out = DoesNotApply("tipping", "N-03/SP2", place, Message("na.no-counterweight"))
-    review = replace(reviews()["N-03"], not_applicable=(left_out,))
-    assert "does not apply" in words_of(drop_section(project(), "N-03", review))
+def test_a_point_without_a_finding_is_not_called_unreviewed() -> None:
     assert "no finding" in words_of(scene_named("N-03"))
+    assert "not reviewed" in words_of(drop_section(project(), "N-03", None))
+
+
+def test_a_point_has_the_worst_answer_of_any_check_on_it() -> None:
+    """A drawing knows no check by name: what fails there is told, whatever it is about."""
+    held = finding("N-01", "SP1", Verdict.PASS)
+    other = replace(held, check="stall-cap", verdict=Verdict.FAIL)
+    scene = drop_section(project(), "N-01", review_of("N-01", Verdict.FAIL, (held, other)))
+    assert len(symbols_of(scene, SymbolName.FAIL)) == 1
 
 
 def test_the_worst_answer_over_several_rule_sets_is_shown() -> None:

@@ -142,6 +142,7 @@ class Told:
 
     message: Message
     notes: tuple[Message, ...] = ()
+    figures: tuple[tuple[str, Amount], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -298,6 +299,7 @@ class Question(Generic[S, C]):
             steps=tuple(dict.fromkeys(sheet.steps)),
             notes=told.notes,
             needs=needs,
+            figures=told.figures,
         )
 
     def _told(self, judged: Judged[S, C]) -> Told:

@@ -21,7 +21,7 @@ from backspan.core.mechanics.tipping import (
     tipping_moment,
 )
 from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing
-from backspan.core.quantities import FORCE, MOMENT, RATIO, Amount
+from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis
 from backspan.core.sheet.beam_as_built import as_built
@@ -70,7 +70,9 @@ def also(sheet: Sheet, branch: Branch) -> None:
 
 def tells(judged: Judged[Held, Branch]) -> Told:
     """What is held against what is required, and what of the beam and the hoist plays a part."""
-    return Told(_message(judged), tuple(_notes(judged)))
+    governing = judged.weighed.governing
+    figures = (("backspan", Amount(governing.built.backspan, LENGTH)),) if governing else ()
+    return Told(_message(judged), tuple(_notes(judged)), figures)
 
 
 QUESTION = Question(ID, "", MOMENT, work, tells, also)
