@@ -14,7 +14,7 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.question import Asked, Compared, Question
-from backspan.core.sheet.reads import GroupReads, Read, piece_reads
+from backspan.core.sheet.reads import GroupReads, Read, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.words_allowed import judge_words
@@ -70,12 +70,11 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, Compared], Read]]:
     """Each limit the label states; the number of pieces, to be asked for, where it states none."""
-    place, rating = ("kit", "beams", beam.id, "label"), EvidenceClass.RATING
+    place = ("kit", "beams", beam.id, "label")
     if label.most_mass is not None:
-        of_mass = Read("label_mass", label.most_mass, rating, (*place, "most_mass"), MASS)
-        yield WHOLE_MASS, of_mass
+        yield WHOLE_MASS, read_of("label_mass", label, place)
     if label.most_pieces is not None or label.most_mass is None:
-        yield PIECES, Read("label_pieces", label.most_pieces, rating, (*place, "most_pieces"), None)
+        yield PIECES, read_of("label_pieces", label, place)
 
 
 def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:

@@ -11,12 +11,12 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply
-from backspan.core.quantities import MASS
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
 from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.reads import read_of
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, under_value
 from backspan.core.sheet.words_allowed import judge_words
 
@@ -50,8 +50,7 @@ def marking(inputs: Inputs, beam: BeamSubject) -> Words:
     found: list[str] = []
     for group in beam.support.stack.groups:
         piece = inputs.case.piece(group.piece)
-        place = ("kit", "pieces", piece.id, "mass")
-        inputs.measure("piece_mass", piece.mass, MASS, EvidenceClass.MASS, place)
+        inputs.number(read_of("piece_mass", piece, ("kit", "pieces", piece.id)))
         found.append("not stated" if piece.mass.evidence is None else str(piece.mass.evidence))
     return _or_wanted(inputs, beam, found)
 

@@ -10,30 +10,31 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
-from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
 from backspan.core.numbers import exact_sum, meets, surely_above
-from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Amount, Dimension
-from backspan.core.sheet.beam_as_built import as_built, beam_reads
+from backspan.core.quantities import RATIO, Amount, Dimension
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.beam_as_built import BeamReads, as_built, beam_reads
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs, where
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject
 
 ID = "plausible-values"
+_PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
 
 
 @dataclass(frozen=True, slots=True)
 class Questioned:
-    """A value outside the band the trade knows, or against another value."""
+    """A value outside the band the trade knows, or too far from another value."""
 
-    name: str
-    place: Place
-    stated: StatedValue[float]
-    dimension: Dimension
-    key: str
+    read: Read
+    stated: StatedValue[float] | StatedValue[int]
+    rule: SelectedValue
     least: bool
 
 
@@ -45,166 +46,123 @@ def judge(case: Case) -> Iterator[Answer]:
     for one in questioned:
         again = one.stated.checked_by
         if again is not None and again != one.stated.by:
-            words = (("input", one.name), ("by", again))
-            yield DoesNotApply(ID, case.subject, one.place, Message("na.looked-again", words))
+            words = (("input", one.read.quantity.name), ("by", again))
+            reason = Message("na.looked-again", words)
+            yield DoesNotApply(ID, case.subject, one.read.place, reason)
         else:
             yield _finding(case, one)
 
 
 def _finding(case: Case, one: Questioned) -> Finding:
     inputs = Inputs(case)
-    value = Amount(one.stated.value, one.dimension)
-    inputs.fact(one.name, value, one.place)
-    rule = needed_value(case.practice, one.key)
-    bound = Amount(limit_of(rule, one.dimension), one.dimension)
-    words = (("input", one.name), ("value", value), ("bound", bound))
+    name, place = one.read.quantity.name, one.read.place
+    dimension = _dimension(one.read)
+    value = Amount(one.stated.value, dimension)
+    inputs.fact(name, value, place)
+    bound = Amount(limit_of(one.rule, dimension), dimension)
+    words = (("input", name), ("value", value), ("bound", bound))
     need = Need(Decider.COMPETENT_PERSON, Message("need.look-again", words))
     return judge_presence(
         inputs,
         check=ID,
         subject=case.subject,
-        place=one.place,
+        place=place,
         message=Message("unlikely.small" if one.least else "unlikely.large", words),
         met=True,
-        rules=(rule,),
+        rules=(one.rule,),
         refer=(need,),
-        question=f"{one.name} {where(one.place)} {rule.key}",
+        question=f"{name} {where(place)} {one.rule.key}",
     )
 
 
 def _questions(case: Case) -> Iterator[Questioned]:
     seen: set[Place] = set()
-    for point in case.points:
-        for one in (*_of_beam(case, point), *_of_hoist(case, case.hoist(point.hoist))):
-            if one.place not in seen:
-                seen.add(one.place)
+    for read in _numbers(case):
+        for one in _outside(case, read):
+            if read.place not in seen:
+                seen.add(read.place)
                 yield one
+
+
+def _numbers(case: Case) -> Iterator[Read]:
+    """Every number that has a band, those worked out of others among them."""
+    for point in case.points:
+        support = point.counterweighted_beam
+        if support is not None:
+            place = (*case.place_of(point), "counterweighted_beam")
+            yield from _of_beam(case, BeamSubject(point, support, case.name_of(point), place))
+        yield from _of_hoist(case.hoist(point.hoist))
     for hung in () if case.drop.rig is None else case.drop.rig.stages:
-        stage = case.stage(hung.stage)
-        place = ("kit", "stages", stage.id, "length")
-        yield from _band(case, "stage_length", stage.length, LENGTH, place, most="stage-length")
+        yield read_of("stage_length", case.stage(hung.stage), ("kit", "stages", hung.stage))
 
 
-def _of_beam(case: Case, point: SuspensionPoint) -> Iterator[Questioned]:
-    beam = point.counterweighted_beam
-    if beam is None:
-        return
-    place = (*case.place_of(point), "counterweighted_beam")
-    yield from _band(
-        case, "reach", beam.reach, LENGTH, (*place, "reach"), least="reach", most="reach"
-    )
-    yield from _band(
-        case,
-        "backspan",
-        beam.backspan,
-        LENGTH,
-        (*place, "backspan"),
-        least="backspan",
-        most="backspan",
-    )
-    yield from _taped_against_stack(case, BeamSubject(point, beam, case.name_of(point), place))
-    for group in beam.stack.groups:
-        piece = case.piece(group.piece)
-        mass_place = ("kit", "pieces", piece.id, "mass")
-        yield from _band(
-            case,
-            "piece_mass",
-            piece.mass,
-            MASS,
-            mass_place,
-            least="piece-mass",
-            most="piece-mass",
-        )
-    yield from _pieces_on_beam(case, beam, (*place, "stack", "groups"))
-
-
-def _pieces_on_beam(case: Case, beam: CounterweightedBeam, place: Place) -> Iterator[Questioned]:
-    """All pieces of one beam together; looked at again when every count was."""
-    counts = [group.count for group in beam.stack.groups]
+def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
+    beam = beam_reads(case, subject)
+    yield from (beam.reach, beam.backspan)
+    yield from _taped_against_stack(beam)
+    yield from (group.mass for group in beam.groups)
+    counts = [group.count for group in subject.support.stack.groups]
     if counts:
         # Whoever counted a group and counted it again is still one person.
         again = [one.checked_by if one.checked_by != one.by else None for one in counts]
-        total = StatedValue(
+        whole = StatedValue(
             exact_sum(one.value for one in counts),
             by=counts[0].by,
             checked_by=again[0] if all(again) else None,
         )
-        yield from _band(case, "pieces", total, RATIO, place, most="pieces")
+        yield Read(QUANTITIES["pieces"], whole, (*subject.place, "stack", "groups"))
 
 
-def _taped_against_stack(case: Case, subject: BeamSubject) -> Iterator[Questioned]:
+def _taped_against_stack(beam: BeamReads) -> Iterator[Read]:
     """The taped backspan against the one the beam and the stack give, where both are known."""
-    beam, taped = beam_reads(case, subject), subject.support.backspan
+    taped = beam.backspan.stated
     if taped is None or beam.from_stack:
         return
     built = as_built(BareSheet({}, {}), replace(beam, from_stack=True))
     if math.isnan(built.backspan) or not surely_above(built.counterweight, limit=0.0):
         return
-    apart = StatedValue(abs(taped.value - built.backspan), by=taped.by, checked_by=taped.checked_by)
-    place, most = beam.backspan.place, "backspan-against-stack"
-    yield from _band(case, "backspan_apart", apart, LENGTH, place, most=most)
+    apart = abs(taped.value - built.backspan)
+    yield _beside("backspan_apart", apart, taped, beam.backspan.place)
 
 
-def _of_hoist(case: Case, hoist: Hoist) -> Iterator[Questioned]:
-    place = ("kit", "hoists", hoist.id)
-    yield from _band(
-        case,
-        "rated_load",
-        hoist.rated_load,
-        FORCE,
-        (*place, "rated_load"),
-        least="rated-load",
-        most="rated-load",
-    )
-    pulls = (
-        ("stall_load", "stall_load_to_rated", hoist.stall_load),
-        ("limiter_trip", "limiter_trip_to_rated", hoist.limiter_trip),
-    )
-    for field, name, stated in pulls:
-        if stated is not None:
-            to_rated = StatedValue(
-                stated.value / hoist.rated_load.value, by=stated.by, checked_by=stated.checked_by
-            )
-            yield from _band(
-                case,
-                name,
-                to_rated,
-                RATIO,
-                (*place, field),
-                least="pull-to-rated-load",
-            )
-    mass = hoist.mass
-    if mass is not None:
-        # A practice value like the others: a hoist lighter than what it lifts is what is expected.
-        heavy = StatedValue(
-            weight(mass=mass.value).value / hoist.rated_load.value,
-            by=mass.by,
-            checked_by=mass.checked_by,
-        )
-        at, most = (*place, "mass"), "hoist-mass-to-rated-load"
-        yield from _band(case, "hoist_mass", heavy, RATIO, at, most=most)
+def _of_hoist(hoist: Hoist) -> Iterator[Read]:
+    """What is on its plate, and each of its other numbers over its rated load."""
+    place, rated = ("kit", "hoists", hoist.id), hoist.rated_load.value
+    yield read_of("rated_load", hoist, place)
+    for name, beside in _PULLS:
+        pull = read_of(name, hoist, place)
+        if pull.stated is not None:
+            yield _beside(beside, pull.as_stated / rated, pull.stated, pull.place)
+    if hoist.mass is not None:
+        # A hoist lighter than what it lifts is what the trade expects.
+        share = weight(mass=hoist.mass.value).value / rated
+        yield _beside("hoist_mass", share, hoist.mass, (*place, "mass"))
 
 
-def _band(
-    case: Case,
-    name: str,
-    stated: StatedValue[float] | None,
-    dimension: Dimension,
-    place: Place,
-    *,
-    least: str | None = None,
-    most: str | None = None,
-) -> Iterator[Questioned]:
+def _beside(
+    name: str, number: float, stated: StatedValue[float] | StatedValue[int], place: Place
+) -> Read:
+    """A number worked out of a stated one: who looked at that one again looked at this."""
+    worked_out = StatedValue(number, by=stated.by, checked_by=stated.checked_by)
+    return Read(QUANTITIES[name], worked_out, place)
+
+
+def _outside(case: Case, read: Read) -> Iterator[Questioned]:
+    stated, quantity = read.stated, read.quantity
     if stated is None:
         return
-    for side, bound in (("least", least), ("most", most)):
-        if bound is None:
+    for side, bound in (("least", quantity.least), ("most", quantity.most)):
+        if not bound:
             continue
-        key = f"plausible.{side}-{bound}"
-        limit = limit_of(needed_value(case.practice, key), dimension)
+        rule = needed_value(case.practice, f"plausible.{side}-{bound}")
+        limit = limit_of(rule, _dimension(read))
         low, high = (limit, stated.value) if side == "least" else (stated.value, limit)
         if not meets(demand=low, capacity=high):
-            yield Questioned(name, place, stated, dimension, key, least=side == "least")
+            yield Questioned(read, stated, rule, least=side == "least")
+
+
+def _dimension(read: Read) -> Dimension:
+    return read.quantity.dimension or RATIO
 
 
 CHECK = Check(ID, judge)

@@ -144,7 +144,7 @@ def _row(case: Case, one: Asked[SupportReads], *, in_basis: bool) -> ComparisonR
     (found,) = worst.found.branches
     load = None if math.isnan(found.load) else Amount(found.load, FORCE)
     if math.isnan(found.demand):
-        lacking = tuple(read.name for read in worst.reads.values() if read.stated is None)
+        lacking = tuple(read.quantity.name for read in worst.reads.values() if read.stated is None)
         reason = Message("compare.not-known", (("inputs", lacking),))
         if worst.found.outside or not lacking:
             reason = Message("compare.no-backspan")

@@ -21,10 +21,8 @@ from backspan.core.mechanics.beam_geometry import (
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.rigs import BackspanFrom
 from backspan.core.numbers import surely_above, surely_below, surely_nothing, total
-from backspan.core.quantities import LENGTH, MASS
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.inputs import EvidenceClass
-from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads
+from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.stack import Rows, placed_stack, stacked_weight
 from backspan.core.sheet.subjects import BeamSubject
@@ -75,25 +73,14 @@ def beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
     support = subject.support
     beam = case.beam(support.beam)
     on_roof, of_kit = subject.place, ("kit", "beams", beam.id)
-    geometry, mass = EvidenceClass.GEOMETRY, EvidenceClass.MASS
-    gap = support.stack.tail_gap
-    from_tail = beam.centroid_from_tail
     return BeamReads(
-        reach=Read("reach", support.reach, geometry, (*on_roof, "reach"), LENGTH),
-        backspan=Read("backspan", support.backspan, geometry, (*on_roof, "backspan"), LENGTH),
-        tip=Read(
-            "tip_beyond_line",
-            support.tip_beyond_line,
-            geometry,
-            (*on_roof, "tip_beyond_line"),
-            LENGTH,
-        ),
-        tail_gap=Read("tail_gap", gap, geometry, (*on_roof, "stack", "tail_gap"), LENGTH),
-        length=Read("beam_length", beam.length, geometry, (*of_kit, "length"), LENGTH),
-        mass=Read("beam_mass", beam.mass, mass, (*of_kit, "mass"), MASS),
-        centroid_from_tail=Read(
-            "centroid_from_tail", from_tail, geometry, (*of_kit, "centroid_from_tail"), LENGTH
-        ),
+        reach=read_of("reach", support, on_roof),
+        backspan=read_of("backspan", support, on_roof),
+        tip=read_of("tip_beyond_line", support, on_roof),
+        tail_gap=read_of("tail_gap", support.stack, (*on_roof, "stack")),
+        length=read_of("beam_length", beam, of_kit),
+        mass=read_of("beam_mass", beam, of_kit),
+        centroid_from_tail=read_of("centroid_from_tail", beam, of_kit),
         groups=piece_reads(case, support, subject.place),
         from_stack=support.backspan_from is BackspanFrom.STACK,
     )

@@ -12,11 +12,13 @@ from typing import TypeVar
 
 from backspan.core.findings import Decider, InputUsed, Message, Need
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.quantities import Amount, Dimension
+from backspan.core.quantities import Amount
+from backspan.core.quantities.named import Quantity
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import RuleError, WordList
 from backspan.core.sheet.case import Case, Corner, Place
 from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.reads import UNKNOWN, Read
 
 W = TypeVar("W", bound=StrEnum)
 
@@ -29,11 +31,6 @@ class EvidenceClass(StrEnum):
     MASS = "evidence.mass"
     COUNT = "evidence.count"
     OBSERVATION = "evidence.observation"
-
-
-#: How far off a measured value may be whose tolerance nobody stated; a value of the practice rules.
-_USUAL = {EvidenceClass.GEOMETRY: "tolerance.taped-length"}
-_USUAL_OF = {"piece_length": "tolerance.piece-length"}
 
 
 _SUPPLIER = {
@@ -56,37 +53,24 @@ class Inputs:
     weak: list[Need] = field(default_factory=list)
     policies: list[SelectedValue] = field(default_factory=list)
 
-    def measure(
-        self,
-        name: str,
-        stated: StatedValue[float] | StatedValue[int] | None,
-        dimension: Dimension,
-        asks: EvidenceClass,
-        place: Place,
-    ) -> float | None:
-        """A measured input at the case's corner, in SI; None when it is not stated."""
+    def number(self, read: Read) -> float:
+        """A stated number at the corner, in SI; NaN where nobody stated it."""
+        quantity, stated, place = read.quantity, read.stated, read.place
+        asks = EvidenceClass(quantity.evidence)
         if stated is None:
-            self.want(name, asks, place)
-            return None
-        value = self.corner.get(place, stated.value)
-        tolerance = tolerance_of(self.case, name, stated, asks, dimension)
-        if not self._known(name, place):
-            amount = None if tolerance is None else Amount(tolerance, dimension)
-            values = Amount(stated.value, dimension), Amount(value, dimension)
-            self._record(name, values, amount, stated, asks=asks, place=place)
-        return value
-
-    def count(
-        self, name: str, stated: StatedValue[int] | None, asks: EvidenceClass, place: Place
-    ) -> int | None:
-        """A counted input at the case's corner; None when it is not stated."""
-        if stated is None:
-            self.want(name, asks, place)
-            return None
-        number = int(self.corner.get(place, stated.value))
-        if not self._known(name, place):
-            values = stated.value, number
-            self._record(name, values, stated.tolerance or None, stated, asks=asks, place=place)
+            self.want(quantity.name, asks, place)
+            return UNKNOWN
+        number = self.corner.get(place, stated.value)
+        if not self._known(quantity.name, place):
+            tolerance = tolerance_of(self.case, read)
+            self._record(
+                quantity.name,
+                (_amount(stated.value, quantity), _amount(number, quantity)),
+                None if tolerance is None else _amount(tolerance, quantity),
+                stated,
+                asks=asks,
+                place=place,
+            )
         return number
 
     def word(
@@ -157,27 +141,22 @@ class Inputs:
             self.weak.append(Need(_SUPPLIER[asks], message))
 
 
-def tolerance_of(
-    case: Case,
-    name: str,
-    stated: StatedValue[float] | StatedValue[int],
-    asks: EvidenceClass,
-    dimension: Dimension | None,
-) -> float | None:
+def tolerance_of(case: Case, read: Read) -> float | None:
     """How far off a stated value may be: as stated, else as is usual; None where it is exact."""
-    measured = stated.tolerance is None and stated.evidence is Evidence.MEASURED
-    if dimension is None or not measured:
+    stated, quantity = read.stated, read.quantity
+    if stated is None:
+        return None
+    if quantity.dimension is None:
+        return stated.tolerance or None
+    measured = stated.evidence is Evidence.MEASURED
+    if stated.tolerance is not None or not quantity.tolerance or not measured:
         return stated.tolerance
-    return usual_tolerance(case, name, asks, dimension)
+    usual = case.practice.find(quantity.tolerance)
+    return None if usual is None else limit_of(usual, quantity.dimension)
 
 
-def usual_tolerance(
-    case: Case, name: str, asks: EvidenceClass, dimension: Dimension
-) -> float | None:
-    """How far off such a value may be where nobody states it; None where it is taken as exact."""
-    key = _USUAL_OF.get(name, _USUAL.get(asks))
-    found = None if key is None else case.practice.find(key)
-    return None if found is None else limit_of(found, dimension)
+def _amount(number: float, quantity: Quantity) -> Amount | int:
+    return int(number) if quantity.dimension is None else Amount(number, quantity.dimension)
 
 
 def accepted_evidence(case: Case, asks: EvidenceClass) -> SelectedValue:

@@ -6,14 +6,11 @@ from dataclasses import dataclass
 
 from backspan.core.mechanics import loads
 from backspan.core.mechanics.tipping import weight
-from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.numbers import total
-from backspan.core.quantities import FORCE, MASS
 from backspan.core.rules.shape import LoadBasis
-from backspan.core.sheet.case import Case
-from backspan.core.sheet.inputs import EvidenceClass
-from backspan.core.sheet.reads import UNKNOWN, Read, hoist_reads
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.reads import UNKNOWN, Read, hoist_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 
 _SHARES = {
@@ -24,7 +21,7 @@ _SHARES = {
 
 @dataclass(frozen=True, slots=True)
 class LineReads:
-    """What may be read of the load on a suspension point; `stage` is to be asked for if none."""
+    """What may be read of the load on a suspension point, and where a stage would hang."""
 
     rated_load: Read
     stall_load: Read
@@ -32,33 +29,25 @@ class LineReads:
     rope_mass: Read
     bottom_weight: Read
     stages: tuple[tuple[Read, Read], ...]
-    stage: Read
+    point: Place
 
 
 def line_reads(case: Case, point: SuspensionPoint) -> LineReads:
     """What may be read of the load on a suspension point, with evidence and places."""
     hoist, at = case.hoist(point.hoist), case.place_of(point)
     rated, stall = hoist_reads(case, point)
-    trip = ("kit", "hoists", hoist.id, "limiter_trip")
-    mass = EvidenceClass.MASS
-
-    def of_stage(name: str, stage: str, stated: StatedValue[float] | None) -> Read:
-        return Read(name, stated, mass, ("kit", "stages", stage, name), MASS)
-
+    stages = [(one, ("kit", "stages", one.id)) for one in case.stages_on(point)]
     return LineReads(
         rated,
         stall,
-        Read("limiter_trip", hoist.limiter_trip, EvidenceClass.RATING, trip, FORCE),
-        Read("rope_mass", point.rope_mass, mass, (*at, "rope_mass"), MASS),
-        Read("bottom_weight", point.bottom_weight, mass, (*at, "bottom_weight"), MASS),
+        read_of("limiter_trip", hoist, ("kit", "hoists", hoist.id)),
+        read_of("rope_mass", point, at),
+        read_of("bottom_weight", point, at),
         tuple(
-            (
-                of_stage("dead_mass", one.id, one.dead_mass),
-                of_stage("intended_load", one.id, one.intended_load),
-            )
-            for one in case.stages_on(point)
+            (read_of("dead_mass", one, place), read_of("intended_load", one, place))
+            for one, place in stages
         ),
-        Read("stage", None, EvidenceClass.OBSERVATION, at, None),
+        at,
     )
 
 
@@ -76,7 +65,7 @@ def load_on_line(sheet: Sheet, line: LineReads, basis: LoadBasis) -> float:
             bottom_weight=sheet.do(weight, mass=sheet.read(line.bottom_weight)),
         )
     if not line.stages:
-        sheet.read(line.stage)
+        sheet.want("stage", line.point)
         return UNKNOWN
     dead = sheet.do(weight, mass=total([sheet.read(one) for one, _ in line.stages]))
     live = sheet.do(weight, mass=total([sheet.read(one) for _, one in line.stages]))

@@ -336,7 +336,7 @@ def _doubts(
     doubts = {}
     for place, one in reads.items():
         if one.stated is not None:
-            tolerance = tolerance_of(case, one.name, one.stated, one.asks, one.dimension)
+            tolerance = tolerance_of(case, one)
             if tolerance:
                 stated = moved.get(place, one.stated.value)
                 doubts[place] = values_of(stated=stated, tolerance=tolerance)

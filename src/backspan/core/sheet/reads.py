@@ -1,4 +1,4 @@
-"""One value a check may read: what it is called, where it stands, what evidence it asks for."""
+"""One number a check may read: which quantity it is, where it stands, what is stated."""
 
 from __future__ import annotations
 
@@ -7,22 +7,19 @@ from dataclasses import dataclass, field
 
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
-from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension
+from backspan.core.quantities.named import QUANTITIES, Quantity
 from backspan.core.sheet.case import Case, Place
-from backspan.core.sheet.inputs import EvidenceClass
 
 UNKNOWN = math.nan
 
 
 @dataclass(frozen=True, slots=True)
 class Read:
-    """A stated number of the project; `dimension` is None for a count."""
+    """A number of the project that may be read; nobody need have stated it."""
 
-    name: str
+    quantity: Quantity
     stated: StatedValue[float] | StatedValue[int] | None
-    asks: EvidenceClass
     place: Place
-    dimension: Dimension | None
     as_stated: float = field(init=False)
     """The number in SI as stated; NaN where nobody stated it."""
 
@@ -32,15 +29,10 @@ class Read:
         object.__setattr__(self, "as_stated", number)
 
 
-def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:
-    """Rated load and stall load of the hoist on a suspension point."""
-    hoist = case.hoist(point.hoist)
-    place = ("kit", "hoists", hoist.id)
-    rating = EvidenceClass.RATING
-    return (
-        Read("rated_load", hoist.rated_load, rating, (*place, "rated_load"), FORCE),
-        Read("stall_load", hoist.stall_load, rating, (*place, "stall_load"), FORCE),
-    )
+def read_of(name: str, record: object, place: Place) -> Read:
+    """The quantity of that name as the record at `place` states it."""
+    quantity = QUANTITIES[name]
+    return Read(quantity, getattr(record, quantity.field), (*place, quantity.field))
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,21 +45,24 @@ class GroupReads:
     per_row: int
 
 
+def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:
+    """Rated load and stall load of the hoist on a suspension point."""
+    hoist = case.hoist(point.hoist)
+    place = ("kit", "hoists", hoist.id)
+    return read_of("rated_load", hoist, place), read_of("stall_load", hoist, place)
+
+
 def piece_reads(case: Case, support: CounterweightedBeam, place: Place) -> tuple[GroupReads, ...]:
     """The groups of pieces on a beam, from the tail inwards."""
     groups = []
     for index, group in enumerate(support.stack.groups):
         piece = case.piece(group.piece)
-        at = (*place, "stack", "groups", index, "count")
         kit = ("kit", "pieces", piece.id)
-        long = piece.length_on_beam
         groups.append(
             GroupReads(
-                Read("pieces", group.count, EvidenceClass.COUNT, at, None),
-                Read("piece_mass", piece.mass, EvidenceClass.MASS, (*kit, "mass"), MASS),
-                Read(
-                    "piece_length", long, EvidenceClass.GEOMETRY, (*kit, "length_on_beam"), LENGTH
-                ),
+                read_of("pieces", group, (*place, "stack", "groups", index)),
+                read_of("piece_mass", piece, kit),
+                read_of("piece_length", piece, kit),
                 group.per_row,
             )
         )

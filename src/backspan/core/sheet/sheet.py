@@ -15,7 +15,7 @@ from typing import Protocol
 
 from backspan.core.numbers import surely_above
 from backspan.core.sheet.case import Corner, Place
-from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.inputs import EvidenceClass, Inputs
 from backspan.core.sheet.reads import UNKNOWN, Read
 from backspan.core.worked.formula import AnyFormula, Step
 
@@ -25,6 +25,9 @@ class Sheet(Protocol):
 
     def read(self, one: Read) -> float:
         """The number in SI at the corner looked at; NaN where nobody stated it."""
+
+    def want(self, name: str, place: Place) -> None:
+        """Note that something is not there that somebody has to look for."""
 
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """A formula's result; NaN where an argument is."""
@@ -46,7 +49,11 @@ class RecordedSheet:
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`; notes the input, its evidence, or that it is not stated."""
-        return _recorded(self.inputs, one)
+        return self.inputs.number(one)
+
+    def want(self, name: str, place: Place) -> None:
+        """As `Sheet.want`."""
+        self.inputs.want(name, EvidenceClass.OBSERVATION, place)
 
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """As `Sheet.do`; notes the step."""
@@ -77,6 +84,9 @@ class BareSheet:
         self.reads[place] = one
         return self.corner.get(place, one.as_stated)
 
+    def want(self, name: str, place: Place) -> None:
+        """As `Sheet.want`: what is not there is unknown, and nothing else follows."""
+
     def do(self, formula: AnyFormula, **arguments: float) -> float:
         """As `Sheet.do`."""
         value: float = formula.__wrapped__(**arguments)
@@ -92,11 +102,3 @@ def _positive(outside: list[str], name: str, value: float) -> float:
         return value
     outside.append(name)
     return UNKNOWN
-
-
-def _recorded(inputs: Inputs, one: Read) -> float:
-    if one.dimension is None:
-        count = inputs.count(one.name, one.stated, one.asks, one.place)  # type: ignore[arg-type]  # a count is stated in whole numbers
-        return UNKNOWN if count is None else count
-    number = inputs.measure(one.name, one.stated, one.dimension, one.asks, one.place)
-    return UNKNOWN if number is None else number

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from backspan.core.quantities.named import QUANTITIES
+
 SENTENCES: dict[str, str] = {
     # what a check found
     "rig.none": "No suspension point is recorded for this drop.",
@@ -154,35 +156,12 @@ MARGINS: dict[str, tuple[str, str]] = {
 }
 
 INPUTS: dict[str, str] = {
-    "reach": "reach, fulcrum to suspension line",
-    "backspan": "backspan, fulcrum to centroid of the counterweight",
-    "backspan_apart": "difference between the taped backspan and the stack's own centroid",
-    "pieces": "pieces on the beam",
-    "piece_mass": "mass of one piece",
-    "piece_length": "length of beam one row of pieces takes",
+    **{name: one.words for name, one in QUANTITIES.items()},
     "piece_kind": "kind of piece",
-    "tail_gap": "tail end to outer end of the stack",
-    "beam_length": "length of the beam",
-    "beam_mass": "mass of the beam",
-    "tip_beyond_line": "suspension line to front end of the beam",
-    "centroid_from_tail": "beam's centroid from its tail end",
-    "rated_load": "rated load of the hoist",
-    "stall_load": "stall load of the hoist",
-    "stall_load_to_rated": "stall load over rated load",
-    "limiter_trip_to_rated": "load at which the limiter cuts power, over rated load",
-    "limiter_trip": "load at which the hoist's limiter cuts power",
-    "hoist_mass": "hoist's own weight over its rated load",
-    "rope_mass": "mass of the suspension line",
-    "bottom_weight": "stabilising weight on the line",
-    "dead_mass": "mass of all that hangs, without people and material",
-    "intended_load": "people, tools and material intended",
     "fastening": "how the pieces are held",
     "label": "label of the beam",
     "label_state": "state of the beam's label",
-    "label_pieces": "pieces the label allows",
-    "label_mass": "counterweight the label allows",
     "stage": "stage that hangs here",
-    "stage_length": "length of the stage",
     "from_points": "suspension points of the stage",
     "support": "support",
     "suspension_points": "suspension points",

@@ -20,6 +20,7 @@ from backspan.core.quantities import (
     SAME,
     Dimension,
 )
+from backspan.core.quantities.named import QUANTITIES
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,27 +39,25 @@ def _by_name(*symbols: Symbol) -> Mapping[str, Symbol]:
 
 #: Every parameter name of every formula.
 SYMBOLS: Mapping[str, Symbol] = _by_name(
+    # What a project states, as its row says
+    *(
+        Symbol(one.name, one.symbol, one.words, one.dimension or RATIO)
+        for one in QUANTITIES.values()
+        if one.symbol
+    ),
     # Lengths along the beam
-    Symbol("reach", "a", "fulcrum to suspension line, outboard", LENGTH),
-    Symbol("backspan", "b", "fulcrum to centroid of counterweight, inboard", LENGTH),
-    Symbol("beam_length", "L", "full length of the beam as assembled", LENGTH),
-    Symbol("tip_beyond_line", "t", "suspension line to the front end of the beam", LENGTH),
     Symbol("inboard", "L_in", "fulcrum to the tail end of the beam", LENGTH),
     Symbol("beam_centroid_inboard", "x_G", "fulcrum to centroid of the beam, inboard", LENGTH),
-    Symbol("centroid_from_tail", "c_G", "tail end to centroid of the beam", LENGTH),
     # The stack
-    Symbol("piece_length", "l_p", "length of beam that one row of pieces takes", LENGTH),
     Symbol("stack_length", "l", "length of beam that a group of rows takes", LENGTH),
     Symbol("length_before", "x_0", "tail end to the inner end of the rows before", LENGTH),
     Symbol("outer_end", "x_out", "tail end to the outer end of a group of rows", LENGTH),
     Symbol("centroid", "c_row", "tail end to centroid of a group of rows", LENGTH),
     Symbol("stack_centroid", "c", "tail end to centroid of the whole stack", LENGTH),
-    Symbol("pieces", "n", "number of pieces", RATIO),
     Symbol("rows", "n_row", "number of rows of pieces", RATIO),
     # Masses and forces
     Symbol("mass", "m", "mass of a thing that is weighed", MASS),
     Symbol("load", "P", "load at the suspension line that a rule names", FORCE),
-    Symbol("rated_load", "P_r", "rated load of the hoist", FORCE),
     Symbol("dead_load", "P_D", "weight of all that hangs without people and material", FORCE),
     Symbol("live_load", "P_L", "weight of people, tools and material on the stage", FORCE),
     Symbol("hoist_pull", "T_h", "pull of the hoist on its line", FORCE),

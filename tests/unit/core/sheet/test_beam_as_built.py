@@ -123,7 +123,7 @@ def test_own_weight_is_looked_at_where_the_beam_is_shorter_inboard(
     sheet = BareSheet({}, reads)
     beam = reads_of(put(PROJECT, (*ARM, "reach"), length(reach)))
     outboard = weight_outboard(sheet, beam, as_built(sheet, beam))
-    assert ("beam_mass" in {one.name for one in reads.values()}) is looked_at
+    assert ("beam_mass" in {one.quantity.name for one in reads.values()}) is looked_at
     assert (outboard is not None) is counted
 
 

@@ -2,19 +2,32 @@
 
 from __future__ import annotations
 
+import math
+from dataclasses import replace
+
 import pytest
 
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.rigs import Fastening
 from backspan.core.quantities import LENGTH, Amount
+from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.shape import RuleError
-from backspan.core.sheet.case import Corner
+from backspan.core.sheet.case import Corner, Place
 from backspan.core.sheet.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
+from backspan.core.sheet.reads import Read
 from tests.unit.core.rigs import PROJECT, case, finding, stated
 
 TAPED = stated("2 ft", LENGTH, tolerance="1/2 in")
 PLACE = ("drops", "D", "reach")
-GEOMETRY, COUNT = EvidenceClass.GEOMETRY, EvidenceClass.COUNT
+COUNTED = StatedValue(10, 1, Evidence.MEASURED)
+
+
+def reach(value: StatedValue[float] | None = TAPED, place: Place = PLACE) -> Read:
+    return Read(QUANTITIES["reach"], value, place)
+
+
+def pieces(value: StatedValue[int] | None = COUNTED) -> Read:
+    return Read(QUANTITIES["pieces"], value, PLACE)
 
 
 def reader(corner: Corner | None = None) -> Inputs:
@@ -23,7 +36,7 @@ def reader(corner: Corner | None = None) -> Inputs:
 
 def test_a_measure_is_used_at_the_corner_of_the_case() -> None:
     inputs = reader({PLACE: 0.62})
-    assert inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE) == 0.62
+    assert inputs.number(reach()) == 0.62
     (used,) = inputs.used
     assert used.stated == Amount(TAPED.value, LENGTH)
     assert used.used == Amount(0.62, LENGTH)
@@ -32,23 +45,23 @@ def test_a_measure_is_used_at_the_corner_of_the_case() -> None:
 
 def test_a_count_is_used_at_the_corner_of_the_case() -> None:
     inputs = reader({PLACE: 9})
-    assert inputs.count("pieces", StatedValue(10, 1, Evidence.MEASURED), COUNT, PLACE) == 9
+    assert inputs.number(pieces()) == 9
     (used,) = inputs.used
     assert (used.stated, used.used, used.tolerance) == (10, 9, 1)
 
 
 def test_elsewhere_than_at_the_corner_nothing_moves() -> None:
     inputs = reader({("drops", "E", "reach"): 0.62})
-    assert inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE) == TAPED.value
-    assert inputs.count("pieces", StatedValue(10, 1, Evidence.MEASURED), COUNT, PLACE) == 10
+    assert inputs.number(reach()) == TAPED.value
+    assert inputs.number(pieces()) == 10
     assert [one.used for one in inputs.used] == [one.stated for one in inputs.used]
 
 
 def test_what_is_not_stated_is_asked_for_once() -> None:
     inputs = reader()
     for _ in range(2):
-        assert inputs.measure("reach", None, LENGTH, GEOMETRY, PLACE) is None
-        assert inputs.count("pieces", None, COUNT, PLACE) is None
+        assert math.isnan(inputs.number(reach(None)))
+        assert math.isnan(inputs.number(pieces(None)))
         assert inputs.word("fastening", None, EvidenceClass.OBSERVATION, PLACE) is None
     asked = [dict(need.what.values)["input"] for need in inputs.not_stated]
     assert asked == ["reach", "pieces", "fastening"]
@@ -62,7 +75,10 @@ def test_only_accepted_evidence_is_good_enough(
     evidence: Evidence | None, asks: EvidenceClass
 ) -> None:
     inputs = reader()
-    inputs.measure("reach", stated("2 ft", LENGTH, evidence), LENGTH, asks, PLACE)
+    read = Read(
+        replace(QUANTITIES["reach"], evidence=str(asks)), stated("2 ft", LENGTH, evidence), PLACE
+    )
+    inputs.number(read)
     accepted = words_of(accepted_evidence(case(), asks))
     assert accepted
     assert (inputs.weak == []) is (evidence is not None and str(evidence) in accepted)
@@ -71,14 +87,14 @@ def test_only_accepted_evidence_is_good_enough(
 def test_a_value_read_twice_is_listed_once() -> None:
     inputs = reader()
     for _ in range(2):
-        inputs.measure("reach", stated("2 ft", LENGTH, Evidence.TOLD), LENGTH, GEOMETRY, PLACE)
+        inputs.number(reach(stated("2 ft", LENGTH, Evidence.TOLD)))
     assert len(inputs.used) == len(inputs.weak) == 1
 
 
 def test_one_name_at_two_places_is_listed_twice() -> None:
     inputs = reader()
     for place in (PLACE, ("drops", "D", "other")):
-        inputs.measure("reach", stated("2 ft", LENGTH, Evidence.TOLD), LENGTH, GEOMETRY, place)
+        inputs.number(reach(stated("2 ft", LENGTH, Evidence.TOLD), place))
     assert len(inputs.used) == len(inputs.weak) == 2
 
 
@@ -94,7 +110,7 @@ def test_a_word_keeps_who_said_so() -> None:
 
 def test_the_policies_of_evidence_are_noted() -> None:
     inputs = reader()
-    inputs.measure("reach", TAPED, LENGTH, GEOMETRY, PLACE)
+    inputs.number(reach())
     assert [policy.key for policy in inputs.policies] == ["evidence.geometry"]
 
 

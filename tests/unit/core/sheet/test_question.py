@@ -13,9 +13,10 @@ from backspan.core.findings import Finding, Verdict
 from backspan.core.mechanics.loads import stall_cap as cap_formula
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import FORCE, LENGTH
+from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Place
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
@@ -33,12 +34,12 @@ def value() -> SelectedValue:
 
 def read(name: str, number: float | None, tolerance: float = 0.0) -> Read:
     stated = None if number is None else StatedValue(number, tolerance, Evidence.MEASURED)
-    return Read(name, stated, EvidenceClass.GEOMETRY, (*PLACE, name), LENGTH)
+    return Read(QUANTITIES[name], stated, (*PLACE, name))
 
 
 def counted(name: str, number: int, tolerance: int) -> Read:
     stated = StatedValue(number, tolerance, Evidence.MEASURED)
-    return Read(name, stated, EvidenceClass.COUNT, (*PLACE, name), None)
+    return Read(QUANTITIES[name], stated, (*PLACE, name))
 
 
 def asked(*reads: Read) -> Asked[tuple[Read, ...]]:
@@ -152,4 +153,4 @@ def test_unknown_goes_through_a_formula_and_leaves_no_step() -> None:
 
 def test_a_read_says_its_dimension() -> None:
     rated = hoist_reads(case(), case().points[0])[0]
-    assert rated.dimension is FORCE
+    assert rated.quantity.dimension is FORCE

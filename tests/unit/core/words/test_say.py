@@ -43,7 +43,7 @@ def test_inputs_are_told_in_the_words_of_the_trade() -> None:
     assert say(need, Style.US) == "State reach, fulcrum to suspension line (drops/D)."
     several = Message("compare.not-known", (("inputs", ("rope_mass", "bottom_weight")),))
     assert say(several, Style.US) == (
-        "not stated: mass of the suspension line; stabilising weight on the line"
+        "not stated: mass of the suspension line; weight hung on the line to steady it"
     )
 
 

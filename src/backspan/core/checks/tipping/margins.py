@@ -164,7 +164,7 @@ def _length(
 def _until_none(read: Read, step: float) -> int:
     """Steps a length may shrink by: the gap at the tail to nothing, any other not quite."""
     left = read.as_stated / step
-    return whole_down(left) if read.name == "tail_gap" else whole_up(left) - 1
+    return whole_down(left) if read.quantity.zero else whole_up(left) - 1
 
 
 def _price(search: _Search, beam: BeamReads) -> Iterator[Margin]:

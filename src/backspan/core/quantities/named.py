@@ -1,0 +1,272 @@
+"""Every number of a project that a check may read, each said once.
+
+One row gives the words people read, the symbol formulas print, where the number stands in the
+project file, what evidence a check asks of it, what it is called in a question on the roof, the
+band the trade expects it in, and how far off it may be where nobody says so. Reads, needs,
+plausible-value questions, the nomenclature page and the values of `ask` come from here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from backspan.core.quantities.dimension import Dimension
+from backspan.core.quantities.units import FORCE, LENGTH, MASS, RATIO
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Quantity:
+    """One named number; `dimension` is None for a count.
+
+    `evidence` and `tolerance` are keys of the practice rules, `least` and `most` too, less their
+    "plausible.least-" and "plausible.most-". `record` and `field` say where it is stated: of
+    derived numbers there is no record. `asked` is its name in a question, `hint` what is told
+    beside it where its words do not say enough.
+    """
+
+    name: str
+    words: str
+    dimension: Dimension | None
+    evidence: str = ""
+    record: str = ""
+    field: str = ""
+    symbol: str = ""
+    asked: str = ""
+    hint: str = ""
+    zero: bool = False
+    """Whether none of it is a value like any other."""
+    least: str = ""
+    most: str = ""
+    tolerance: str = ""
+
+
+GEOMETRY, RATING, MASSES = "evidence.geometry", "evidence.rating", "evidence.mass"
+COUNT, OBSERVATION = "evidence.count", "evidence.observation"
+_TAPED = "tolerance.taped-length"
+
+
+def _by_name(*quantities: Quantity) -> Mapping[str, Quantity]:
+    return MappingProxyType({one.name: one for one in quantities})
+
+
+def _taped(name: str, words: str, record: str, field: str = "", **more: str | bool) -> Quantity:
+    """A length that is measured on the roof."""
+    given = {"tolerance": _TAPED} | more
+    return Quantity(
+        name=name,
+        words=words,
+        dimension=LENGTH,
+        evidence=GEOMETRY,
+        record=record,
+        field=field or name,
+        **given,  # type: ignore[arg-type]  # texts and one truth, each of the field it names
+    )
+
+
+#: Every quantity by its name.
+QUANTITIES: Mapping[str, Quantity] = _by_name(
+    # The beam where it stands
+    _taped(
+        "reach",
+        "reach, fulcrum to suspension line",
+        "counterweighted_beam",
+        symbol="a",
+        asked="reach",
+        least="reach",
+        most="reach",
+    ),
+    _taped(
+        "backspan",
+        "backspan, fulcrum to centroid of the counterweight",
+        "counterweighted_beam",
+        symbol="b",
+        asked="backspan",
+        least="backspan",
+        most="backspan",
+    ),
+    _taped(
+        "tip_beyond_line",
+        "suspension line to front end of the beam",
+        "counterweighted_beam",
+        symbol="t",
+        asked="tip",
+        zero=True,
+    ),
+    _taped(
+        "tail_gap",
+        "tail end to outer end of the stack",
+        "stack",
+        asked="tail-gap",
+        zero=True,
+    ),
+    # The beam itself
+    _taped(
+        "beam_length",
+        "length of the beam as assembled",
+        "beam",
+        "length",
+        symbol="L",
+        asked="beam",
+    ),
+    _taped("centroid_from_tail", "beam's centroid from its tail end", "beam", symbol="c_G"),
+    Quantity(
+        name="beam_mass",
+        words="mass of the beam",
+        dimension=MASS,
+        evidence=MASSES,
+        record="beam",
+        field="mass",
+        asked="beam-mass",
+        hint="wanted where its own weight counts",
+    ),
+    Quantity(
+        name="label_pieces",
+        words="pieces the label allows",
+        dimension=None,
+        evidence=RATING,
+        record="label",
+        field="most_pieces",
+    ),
+    Quantity(
+        name="label_mass",
+        words="counterweight the label allows",
+        dimension=MASS,
+        evidence=RATING,
+        record="label",
+        field="most_mass",
+    ),
+    # Its counterweight
+    Quantity(
+        name="pieces",
+        words="pieces on the beam",
+        dimension=None,
+        evidence=COUNT,
+        record="group",
+        field="count",
+        symbol="n",
+        asked="pieces",
+        hint="on this one beam",
+        zero=True,
+        most="pieces",
+    ),
+    Quantity(
+        name="piece_mass",
+        words="mass of one piece",
+        dimension=MASS,
+        evidence=MASSES,
+        record="piece",
+        field="mass",
+        asked="piece",
+        hint="from its stamp",
+        least="piece-mass",
+        most="piece-mass",
+    ),
+    _taped(
+        "piece_length",
+        "length of beam one row of pieces takes",
+        "piece",
+        "length_on_beam",
+        symbol="l_p",
+        asked="piece-length",
+        tolerance="tolerance.piece-length",
+    ),
+    # What hangs from it
+    Quantity(
+        name="rated_load",
+        words="rated load of the hoist",
+        dimension=FORCE,
+        evidence=RATING,
+        record="hoist",
+        field="rated_load",
+        symbol="P_r",
+        asked="rated",
+        hint="from its label",
+        least="rated-load",
+        most="rated-load",
+    ),
+    Quantity(
+        name="stall_load",
+        words="stall load of the hoist",
+        dimension=FORCE,
+        evidence=RATING,
+        record="hoist",
+        field="stall_load",
+        asked="stall",
+        hint="or the load at which its limiter cuts power",
+    ),
+    Quantity(
+        name="limiter_trip",
+        words="load at which the hoist's limiter cuts power",
+        dimension=FORCE,
+        evidence=RATING,
+        record="hoist",
+        field="limiter_trip",
+        asked="limiter",
+    ),
+    Quantity(
+        name="rope_mass",
+        words="mass of the suspension line",
+        dimension=MASS,
+        evidence=MASSES,
+        record="suspension_point",
+        field="rope_mass",
+        asked="rope",
+    ),
+    Quantity(
+        name="bottom_weight",
+        words="weight hung on the line to steady it",
+        dimension=MASS,
+        evidence=MASSES,
+        record="suspension_point",
+        field="bottom_weight",
+        asked="bottom",
+        zero=True,
+    ),
+    Quantity(
+        name="dead_mass",
+        words="mass of all that hangs, without people and material",
+        dimension=MASS,
+        evidence=MASSES,
+        record="stage",
+        field="dead_mass",
+        asked="dead",
+    ),
+    Quantity(
+        name="intended_load",
+        words="people, tools and material intended",
+        dimension=MASS,
+        evidence=MASSES,
+        record="stage",
+        field="intended_load",
+        asked="live",
+        zero=True,
+    ),
+    _taped("stage_length", "length of the stage", "stage", "length", most="stage-length"),
+    # What is only looked at beside another number
+    Quantity(
+        name="backspan_apart",
+        words="difference between the taped backspan and the stack's own centroid",
+        dimension=LENGTH,
+        most="backspan-against-stack",
+    ),
+    Quantity(
+        name="stall_load_to_rated",
+        words="stall load over rated load",
+        dimension=RATIO,
+        least="pull-to-rated-load",
+    ),
+    Quantity(
+        name="limiter_trip_to_rated",
+        words="load at which the limiter cuts power, over rated load",
+        dimension=RATIO,
+        least="pull-to-rated-load",
+    ),
+    Quantity(
+        name="hoist_mass",
+        words="hoist's own weight over its rated load",
+        dimension=RATIO,
+        most="hoist-mass-to-rated-load",
+    ),
+)
