@@ -36,6 +36,7 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.site import Anchor, Edge, Roof, Site
 from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
+from backspan.core.quantities.named import QUANTITIES
 from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import Case, Place
@@ -63,6 +64,25 @@ RIG: Place = ("drops", "D", "rig")
 LEFT: Place = (*RIG, "suspension_points", "L")
 ARM: Place = (*LEFT, "counterweighted_beam")
 STACK: Place = (*ARM, "stack")
+
+#: Where the records of the left point stand that quantities are stated in.
+RECORDS: dict[str, Place] = {
+    "counterweighted_beam": ARM,
+    "stack": STACK,
+    "group": (*STACK, "groups", 0),
+    "suspension_point": LEFT,
+    "beam": BEAM,
+    "label": (*BEAM, "label"),
+    "piece": PIECE,
+    "hoist": HOIST,
+    "stage": STAGE,
+}
+
+
+def place_of(name: str) -> Place:
+    """Where the quantity of that name is stated for the left point."""
+    quantity = QUANTITIES[name]
+    return (*RECORDS[quantity.record], quantity.field)
 
 
 def stated(
