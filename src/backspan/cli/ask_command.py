@@ -118,6 +118,11 @@ def _asking(topic: Topic) -> click.Command:
                 help="How to print the answer.",
             ),
             click.Option(
+                ["--worked"],
+                is_flag=True,
+                help="Also the numbers, the arithmetic, every rule and every caution.",
+            ),
+            click.Option(
                 ["--style"],
                 type=click.Choice(["us", "metric"]),
                 help="Units of the answer; without it, those of the values.",
@@ -136,11 +141,12 @@ def answer_question(
     values: tuple[str, ...],
     *,
     form: str,
+    worked: bool,
     style: str | None,
     confirmations: Path | None,
 ) -> int:
     """Read the values, answer, print; the exit status of the answer."""
-    from backspan.cli.ask_text import answer_text
+    from backspan.cli.ask_text import answer_text, short_text
     from backspan.cli.screen import put, screen_of
     from backspan.cli.units import style_of
     from backspan.core.questions import answer, read_values
@@ -162,6 +168,8 @@ def answer_question(
     if form == "json":
         data = answer_data(topic, given, found, style=units, formulas=formulas)
         put(report_text(data).encode("utf-8"))
-    else:
+    elif worked:
         put(answer_text(topic, given, found, screen_of(), style=units, formulas=formulas))
+    else:
+        put(short_text(found, screen_of(), style=units))
     return status_of(found.verdict)

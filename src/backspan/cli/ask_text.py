@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from backspan.cli.citing import cited
+from backspan.cli.citing import cited, reference
 from backspan.cli.comparing import comparison_text
 from backspan.cli.screen import Screen
 from backspan.core.findings import Message
@@ -18,7 +18,7 @@ from backspan.core.questions import (
     say_answer,
     say_label,
 )
-from backspan.core.words import say_margins, shown
+from backspan.core.words import english, say_margins, shown
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
 
@@ -34,6 +34,28 @@ def topics_text() -> str:
         lines += [f"{' ' * _INDENT}backspan ask {topic.id} {topic.example}", ""]
     lines.append("The values of a topic: backspan ask TOPIC --help")
     return "\n".join(lines) + "\n"
+
+
+def short_text(answer: Answer, screen: Screen, *, style: Style) -> str:
+    """Three lines: the answer and what it still needs, what governs, the clause and the caution."""
+    parts = [*_said(answer, screen, style, indent=0)]
+    if answer.comparison:
+        parts += ["", comparison_text(answer.comparison, screen, style), ""]
+    governs = _governs(answer, style)
+    if governs:
+        parts.append(screen.paragraph(governs, hanging=_INDENT))
+    clause = f"{reference(answer.rules[0])}. " if answer.rules else ""
+    parts.append(screen.paragraph(f"{clause}{english.ONE_LINE_CAUTION}", hanging=_INDENT))
+    return "\n".join(parts) + "\n"
+
+
+def _governs(answer: Answer, style: Style) -> str:
+    """The branch that governs and what it reaches; where none does, the numbers there are."""
+    told = {line.id: shown(line.value, style) for line in answer.lines}
+    if "governing" in told:
+        reached = [f"{say_label(one)} {told[one]}" for one in told if one.startswith("factor-")]
+        return "; ".join([f"Governs: {told['governing']}", *reached])
+    return "; ".join(f"{say_label(one)} {text}" for one, text in told.items())
 
 
 def answer_text(
@@ -78,14 +100,18 @@ def _head(
     )
     yield screen.paragraph(f"{topic.question} {given}.")
     yield ""
+    yield from _said(answer, screen, style, indent=_INDENT)
+
+
+def _said(answer: Answer, screen: Screen, style: Style, *, indent: int) -> Iterator[str]:
     said = say_answer(answer.message, style)
     if answer.verdict is not None:
         said = f"{screen.verdict(answer.verdict)}: {said}"
-    yield screen.paragraph(said, indent=_INDENT, hanging=_INDENT)
+    yield screen.paragraph(said, indent=indent, hanging=_INDENT)
     for need in answer.needs:
         what = say_answer(need.what, style)
         text = f"Needed from the {_bare(str(need.who))}: {what}"
-        yield screen.paragraph(text, indent=_INDENT, hanging=_HANGING)
+        yield screen.paragraph(text, indent=indent, hanging=_HANGING)
 
 
 def _bare(who: str) -> str:

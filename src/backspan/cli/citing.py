@@ -10,12 +10,13 @@ from backspan.core.rules.shape import FactorOnLoad
 
 def cited(rule: SelectedValue, style: Style = Style.US) -> str:
     """Text, edition, clause, mark and what is asked, such as a paper would cite it."""
-    clause = rule.provenance.clause
     reading = f', read as "{rule.reading}"' if rule.of_readings > 1 else ""
-    return (
-        f"{rule.rule_set} {rule.edition}, {clause} [{mark_of(rule)}]{reading}:"
-        f" {_asked(rule, style)}"
-    )
+    return f"{reference(rule)}{reading}: {_asked(rule, style)}"
+
+
+def reference(rule: SelectedValue) -> str:
+    """Text, edition, clause and mark."""
+    return f"{rule.rule_set} {rule.edition}, {rule.provenance.clause} [{mark_of(rule)}]"
 
 
 def _asked(rule: SelectedValue, style: Style) -> str:

@@ -24,7 +24,7 @@ def test_topics_are_listed_with_an_example_to_copy(run: Run) -> None:
 def test_every_example_is_answered_with_cautions(run: Run, topic: object) -> None:
     for one in TOPICS:
         if one is topic:
-            ran = run("ask", one.id, *one.example.split())
+            ran = run("ask", one.id, *one.example.split(), "--worked")
             assert ran.status in (0, 10)
             assert "Local codes" in ran.out
             assert max(len(line) for line in ran.out.splitlines()) <= 80
@@ -32,12 +32,32 @@ def test_every_example_is_answered_with_cautions(run: Run, topic: object) -> Non
 
 
 def test_a_number_is_told_first_and_its_arithmetic_after(run: Run) -> None:
-    ran = run("ask", "counterweight", *RIG, "stall=1250lb")
+    ran = run("ask", "counterweight", *RIG, "stall=1250lb", "--worked")
     assert ran.status == 0
     text = ran.out
     assert "26 pieces of 55 lb on this beam" in text
     assert text.index("pieces needed") < text.index("M_req = k · P · a")
     assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [read]: 4 x hoist rated load" in text
+
+
+@pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: str(topic.id))
+def test_by_default_three_lines_do_with_the_caution_among_them(run: Run, topic: object) -> None:
+    for one in TOPICS:
+        if one is topic and one.id != "compare":
+            ran = run("ask", one.id, *one.example.split())
+            assert ran.status in (0, 10)
+            told = [line for line in ran.out.splitlines() if not line.startswith("  ")]
+            needs = [line for line in told if line.startswith("Needed from")]
+            assert len(told) - len(needs) <= 3
+            assert "local codes come first" in " ".join(ran.out.split())
+            assert max(len(line) for line in ran.out.splitlines()) <= 80
+
+
+def test_the_three_lines_are_answer_what_governs_and_the_clause_with_its_mark(run: Run) -> None:
+    answer, governs, clause, *_ = run("ask", "counterweight", *RIG, "stall=1250lb").out.splitlines()
+    assert "26 pieces of 55 lb on this beam" in answer
+    assert governs == "Governs: 4 x hoist rated load; factor reached 4.1112"
+    assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [read]." in clause
 
 
 @pytest.mark.parametrize(
