@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from backspan.core.ask import answer, read_values, topic_of
 from backspan.core.quantities import Amount, Style
-from backspan.core.questions import answer, read_values, topic_of
 from tests.published.published_rig import LIBRARY, ON, in_unit
 
 

@@ -12,7 +12,7 @@ from backspan.cli.app import SuggestingGroup
 from backspan.cli.status import Status, status_of
 
 if TYPE_CHECKING:
-    from backspan.core.questions import Topic
+    from backspan.core.ask import Topic
 
 HELP = """\
 Answer one question of the roof from a few values.
@@ -43,7 +43,7 @@ class Topics(SuggestingGroup):
 
     def list_commands(self, ctx: click.Context) -> list[str]:  # noqa: ARG002 - click's own form
         """The topics, in the order of the register."""
-        from backspan.core.questions import TOPICS
+        from backspan.core.ask import TOPICS
 
         return [topic.id for topic in TOPICS]
 
@@ -53,7 +53,7 @@ class Topics(SuggestingGroup):
         cmd_name: str,
     ) -> click.Command | None:
         """The command that asks a topic."""
-        from backspan.core.questions import TOPICS
+        from backspan.core.ask import TOPICS
 
         return next((_asking(topic) for topic in TOPICS if topic.id == cmd_name), None)
 
@@ -149,8 +149,8 @@ def answer_question(
     from backspan.cli.ask_text import answer_text, short_text
     from backspan.cli.screen import put, screen_of
     from backspan.cli.units import style_of
-    from backspan.core.questions import answer, read_values
-    from backspan.core.questions.report import answer_data
+    from backspan.core.ask import answer, read_values
+    from backspan.core.ask.report import answer_data
     from backspan.core.review.report import formula_descriptions, report_text
     from backspan.exchange.files import load_confirmations, load_rule_library
 

@@ -7,9 +7,7 @@ from collections.abc import Iterator, Mapping
 from backspan.cli.citing import cited, reference
 from backspan.cli.comparing import comparison_text
 from backspan.cli.screen import Screen
-from backspan.core.findings import Message
-from backspan.core.quantities import Style
-from backspan.core.questions import (
+from backspan.core.ask import (
     CAUTIONS,
     TOPICS,
     Answer,
@@ -18,6 +16,8 @@ from backspan.core.questions import (
     say_answer,
     say_label,
 )
+from backspan.core.findings import Message
+from backspan.core.quantities import Style
 from backspan.core.words import english, say_margins, shown
 from backspan.core.worked.lines import worked_line
 from backspan.core.worked.table import FormulaDescription
@@ -111,7 +111,7 @@ def _said(answer: Answer, screen: Screen, style: Style, *, indent: int) -> Itera
     for need in answer.needs:
         what = say_answer(need.what, style)
         text = f"Needed from the {_bare(str(need.who))}: {what}"
-        yield screen.paragraph(text, indent=indent, hanging=_HANGING)
+        yield screen.paragraph(text, indent=indent, hanging=indent + _INDENT)
 
 
 def _bare(who: str) -> str:

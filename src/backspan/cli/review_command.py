@@ -110,7 +110,7 @@ def reviews_of(
 
     Raises a usage error for a drop the project does not have.
     """
-    from backspan.core.questions import rule_choice, suggested
+    from backspan.core.ask import rule_choice, suggested
     from backspan.core.review import review
     from backspan.exchange.files import load_rule_library
 

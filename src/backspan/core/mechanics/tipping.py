@@ -95,33 +95,6 @@ def factor_reached(*, resisting: Moment, tipping: Moment) -> Ratio:
     return resisting / tipping
 
 
-@formula(symbol="a_max")
-def most_reach(*, resisting: Moment, factor: Ratio, load: Force) -> Length:
-    """Largest reach that a resisting moment holds under a factored load.
-
-    Source: the required moment factor x load x reach solved for the reach.
-    """
-    return resisting / (factor * load)
-
-
-@formula(symbol="b_min")
-def least_backspan(*, required: Moment, counterweight: Force) -> Length:
-    """Smallest backspan at which a counterweight resists a moment.
-
-    Source: the trade's counterweight formula of 1996 solved for the backspan.
-    """
-    return required / counterweight
-
-
-@formula(symbol="P_max")
-def most_load(*, resisting: Moment, factor: Ratio, reach: Length) -> Force:
-    """Largest load at the suspension line that a resisting moment holds with a factor.
-
-    Source: the required moment factor x load x reach solved for the load.
-    """
-    return resisting / (factor * reach)
-
-
 @formula(symbol="n")
 def pieces_in_weight(*, counterweight: Force, piece_weight: Force) -> Ratio:
     """Pieces that make up a weight, before rounding to whole ones.

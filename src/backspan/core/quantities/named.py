@@ -147,7 +147,6 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="count",
         symbol="n",
         asked="pieces",
-        hint="on this one beam",
         zero=True,
         most="pieces",
     ),

@@ -9,11 +9,11 @@ from typing import Any
 
 import pytest
 
+from backspan.core.ask import TOPICS, answer, read_values
+from backspan.core.ask.report import answer_data
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.basis import RuleChoice
 from backspan.core.quantities import Style
-from backspan.core.questions import TOPICS, answer, read_values
-from backspan.core.questions.report import answer_data
 from backspan.core.review import review
 from backspan.core.review.report import (
     formula_descriptions,
@@ -26,7 +26,7 @@ from backspan.core.wire import canonical
 from backspan.core.words import per_cent
 from backspan.exchange.files import load
 from tests.architecture.source import ROOT
-from tests.unit.core.questions.asking import LIBRARY, ON
+from tests.unit.core.ask.asking import LIBRARY, ON
 
 PAGE = ROOT / "docs" / "json-review.md"
 FORMULAS = formula_descriptions()

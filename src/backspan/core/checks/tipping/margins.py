@@ -66,16 +66,6 @@ def most_that_fit(case: Case, one: Asked[Held]) -> int:
     return 0 if fits is None else whole_down(at_least(fits.room(change), least=0.0))
 
 
-def fewest_pieces(case: Case, one: Asked[Held]) -> int | None:
-    """The fewest pieces of the innermost group that the known branches hold with; None if none."""
-    beam = one.subject.support.beam
-    search = search_of(case, QUESTION, one)
-    if search is None or not beam.groups:
-        return None
-    most = most_that_fit(case, one) if beam.from_stack else MOST_STEPS
-    return search.short(Change(((beam.groups[-1].count, 1),), most=most, start=0.0))
-
-
 def _of_beam(
     case: Case, subject: BeamSubject, rules: SelectedRules, one: Asked[Held]
 ) -> Iterator[Margin]:

@@ -1,10 +1,12 @@
-"""A rule set named in a few words: `uk-bs-5974`, or with its edition `us-wa-wac-296-874@2007`."""
+"""Names as people write them: a rule set, `us-wa-wac-296-874@2007`, and what was meant instead."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
+from backspan.core.ask.shape import QuestionError
 from backspan.core.model.basis import RuleChoice
-from backspan.core.questions.shape import QuestionError
-from backspan.core.questions.suggesting import suggested
+from backspan.core.model.identifiers import did_you_mean
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import RuleSet
 
@@ -35,3 +37,13 @@ def rule_choice(text: str, library: RuleLibrary) -> RuleChoice:
     """As `chosen_rule_set`, in the form a basis takes."""
     found = chosen_rule_set(text, library)
     return RuleChoice(found.id, found.edition)
+
+
+def suggested(wanted: str, choices: Iterable[str], *, what: str) -> str:
+    """The choices most like `wanted` or holding it, else all there are, headed by `what`."""
+    names = list(choices)
+    holding = [name for name in names if wanted and wanted.casefold() in name.casefold()]
+    meant = did_you_mean(wanted, names)
+    if not meant and holding:
+        meant = f"did you mean {' or '.join(holding)}?"
+    return meant or f"{what}: {', '.join(names) or 'none'}"

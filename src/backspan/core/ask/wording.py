@@ -2,61 +2,34 @@
 
 from __future__ import annotations
 
-import re
-
 from backspan.core.findings import Message
 from backspan.core.quantities import Style
 from backspan.core.words import WordsError, say, say_input, shown
 
-_ONE_PIECE = re.compile(r"(?<![\d,.])1 pieces")
-
 SENTENCES: dict[str, str] = {
     "ask.not-known": "Under {rule_set} this cannot be worked out from what is given.",
     "ask.no-number": "{rule_set} gives no factor that could be worked out here.",
-    "counterweight.needed": (
-        "{pieces} pieces of {piece} on this beam: {required} needed ({factor} x {load})."
+    "ask.most": "{input}: at most {value} ({factor} x {load}).",
+    "ask.least": "{input}: at least {value} ({factor} x {load}).",
+    "ask.by-what-is-known": "{input}: {value} by what is known ({factor} x {load}).",
+    "ask.open": (
+        "{input}: {value} by the rated load alone, {there} if the hoist stalls at the most allowed,"
+        " {stall}."
     ),
-    "counterweight.open": (
-        "{pieces} pieces by the rated load alone; {most_pieces} if the hoist stalls at the most"
+    "ask.open-ratio": (
+        "{input}: {value} by the rated load alone, {there} if it stalls at the most allowed,"
+        " {stall} x rated."
+    ),
+    "ask.open-none": (
+        "{input}: {value} by the rated load alone, none is enough if the hoist stalls at the most"
         " allowed, {stall}."
     ),
-    "counterweight.at-least": (
-        "At least {pieces} pieces of {piece}, by what is known ({factor} x {load})."
-    ),
-    "reach.most": "Out to {reach} ({factor} x {load}).",
-    "reach.open": (
-        "Out to {reach} by the rated load alone; {least_reach} if the hoist stalls at the most"
-        " allowed, {stall}."
-    ),
-    "reach.none": "Not held at any reach ({factor} x {load}).",
-    "reach.any": "Held at any reach that was tried: look at the numbers again.",
-    "backspan.least": "At least {backspan} of backspan ({factor} x {load}).",
-    "backspan.open": (
-        "At least {backspan} by the rated load alone; {most_backspan} if the hoist stalls at the"
-        " most allowed, {stall}."
-    ),
-    "backspan.none": "Not held at any backspan that was tried ({factor} x {load}).",
-    "hoist.most": "Hoists rated up to {rated} ({factor} x {load}).",
-    "hoist.open": (
-        "Hoists rated up to {rated} by the rated load alone; {least_rated} if they stall at the"
-        " most allowed, {stall_ratio} x rated."
-    ),
-    "hoist.none": "No hoist is held ({factor} x {load}).",
-    "hoist.any": "Held for any hoist that was tried: look at the numbers again.",
-    "stack.fits": "{pieces} pieces fit: they take {length} of the {inboard} inboard.",
-    "stack.needed": "{pieces} pieces of {piece}, with the true middle of the stack.",
-    "stack.open": (
-        "{pieces} pieces by the rated load alone; {most_pieces} if the hoist stalls at the most"
-        " allowed, {stall}."
-    ),
-    "stack.open-too-short": (
-        "{pieces} pieces by the rated load alone; beam too short if the hoist stalls at the most"
-        " allowed, {stall}."
-    ),
-    "stack.too-short": (
+    "ask.none": "{input}: none holds ({factor} x {load}).",
+    "ask.any": "{input}: any that was tried holds, look at the numbers again.",
+    "ask.too-short": (
         "Beam too short: the {most} pieces that fit hold {held}; {required} is required."
     ),
-    "moment": "{load} at {reach} turns with {moment}.",
+    "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
     "compare.range": "From {least} to {most} pieces, by the rule that applies.",
@@ -87,6 +60,9 @@ CAUTIONS: tuple[str, ...] = (
     "Stop, and have the rig reviewed, if anything on the roof differs from what was given.",
 )
 
+#: What ends the name of a number for a hoist that stalls at the most its rule allows.
+AT_MOST_STALL = "-at-most-stall"
+
 LABELS: dict[str, str] = {
     "required": "counterweight needed",
     "pieces-needed": "pieces needed",
@@ -96,14 +72,9 @@ LABELS: dict[str, str] = {
     "governing": "governing",
     "most-stall": "most stall load allowed",
     "stall-governs-above": "stall load governs above",
-    "required-at-most-stall": "counterweight needed at that stall load",
-    "pieces-at-most-stall": "pieces needed at that stall load",
     "most-reach": "most reach",
-    "most-reach-at-most-stall": "most reach at that stall load",
     "least-backspan": "least backspan",
-    "least-backspan-at-most-stall": "least backspan at that stall load",
     "most-rated": "most rated load",
-    "most-rated-at-most-stall": "most rated load at that stall ratio",
     "most-stall-ratio": "most stall ratio allowed",
     "inboard": "beam inboard of the fulcrum",
     "stack-length": "length the stack takes",
@@ -131,13 +102,15 @@ def say_answer(message: Message, style: Style) -> str:
         for name, value in message.values
     }
     try:
-        return _ONE_PIECE.sub("1 piece", template.format(**texts))
+        told = template.format(**texts)
+        return told[:1].upper() + told[1:] if template.startswith("{input}:") else told
     except KeyError as error:
         raise WordsError(f"message {message.id!r} lacks the value {error}") from error
 
 
 def say_label(line: str) -> str:
     """The label of a number of an answer. Raises WordsError where there is none."""
-    if line not in LABELS:
+    name = line.removesuffix(AT_MOST_STALL)
+    if name not in LABELS:
         raise WordsError(f"line {line!r} has no label")
-    return LABELS[line]
+    return LABELS[name] if name == line else f"{LABELS[name]} at that stall load"

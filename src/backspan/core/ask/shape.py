@@ -1,10 +1,10 @@
-"""The shape of a question and of its answer: data that every topic fills and others only read."""
+"""The shape of a question of the roof: a topic, the values it takes, the answer it gives."""
 
 from __future__ import annotations
 
 import datetime
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from backspan.core.errors import BackspanError
@@ -12,19 +12,21 @@ from backspan.core.findings import ComparisonRow, Margin, Message, Need, Verdict
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import Sign
 from backspan.core.quantities import Amount, Dimension, Style
+from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.selected import RuleLibrary, SelectedValue
 from backspan.core.worked.formula import Step
 
-#: A value as the asker gave it: a number with its dimension, a count, a word.
+#: A value as it was given: a quantity, a count, or a word.
 Given = Amount | int | str
 
 
 class QuestionError(BackspanError, ValueError):
-    """A question that cannot be asked so: every problem, each with what would do instead."""
+    """A question that cannot be asked; holds every problem, a line each."""
 
     def __init__(self, *problems: str) -> None:
-        self.problems = problems
+        """Keep the problems in the order they were found."""
         super().__init__("\n".join(problems))
+        self.problems = problems
 
 
 class Kind(StrEnum):
@@ -61,6 +63,19 @@ class Parameter:
         return "5ft6in" if '"' in self.form else self.form.replace(" ", "").replace(",", "")
 
 
+def parameter_of(name: str, *, needed: bool) -> Parameter:
+    """The parameter by which a question takes a quantity, as its row says."""
+    one = QUANTITIES[name]
+    return Parameter(
+        one.asked,
+        f"{one.words}, {one.hint}" if one.hint else one.words,
+        Kind.COUNT if one.dimension is None else Kind.QUANTITY,
+        dimension=one.dimension,
+        needed=needed,
+        sign=Sign.NOT_NEGATIVE if one.zero else Sign.POSITIVE,
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """The values of one question, read, with all that an answer rests on besides them."""
@@ -72,26 +87,20 @@ class Asked:
     confirmations: tuple[Confirmation, ...] = ()
 
     def number(self, name: str) -> float | None:
-        """A quantity in SI; None where it was not given."""
+        """A number in SI, or a count; None where it was not given."""
         given = self.values.get(name)
-        return given.value if isinstance(given, Amount) else None
-
-    def needed(self, name: str) -> float:
-        """A quantity in SI that the topic cannot do without; QuestionError where it is absent."""
-        number = self.number(name)
-        if number is None:
-            raise QuestionError(f"{name} is not given; write for example {name}=...")
-        return number
-
-    def count(self, name: str) -> int | None:
-        """A whole number; None where it was not given."""
-        given = self.values.get(name)
+        if isinstance(given, Amount):
+            return given.value
         return given if isinstance(given, int) else None
 
     def word(self, name: str) -> str | None:
         """A word; None where it was not given."""
         given = self.values.get(name)
         return given if isinstance(given, str) else None
+
+    def having(self, name: str, value: Given) -> Asked:
+        """The same question with one value given."""
+        return replace(self, values={**self.values, name: value})
 
 
 @dataclass(frozen=True, slots=True)

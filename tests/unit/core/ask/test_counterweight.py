@@ -6,7 +6,7 @@ import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.model.basis import Confirmation
-from tests.unit.core.questions.asking import POUND, amount, ask, count, ids, notes, wanted
+from tests.unit.core.ask.asking import POUND, amount, ask, count, ids, notes, wanted
 
 RIG = "rated=1000lb reach=4ft backspan=11ft6in piece=55lb"
 SHORT = "rated=1000lb reach=2ft backspan=12ft piece=55lb"
@@ -15,14 +15,10 @@ SHORT = "rated=1000lb reach=2ft backspan=12ft piece=55lb"
 def test_the_pieces_of_a_manual() -> None:
     found = ask("counterweight", RIG, "stall=1250lb")
     assert found.verdict is None
-    assert found.message.id == "counterweight.needed"
+    assert found.message.id == "ask.least"
     assert amount(found, "required") / POUND == pytest.approx(16_000 / 11.5, rel=1e-12)
     assert count(found, "pieces-needed") == 26
     assert amount(found, "factor-reached") == pytest.approx(26 * 55 * 11.5 / 4000, rel=1e-12)
-    assert [step.formula for step in found.steps[:2]] == [
-        "required_moment",
-        "required_counterweight",
-    ]
     assert {rule.key for rule in found.rules} >= {"tipping.rated-load", "tipping.stall-load"}
 
 
@@ -64,9 +60,9 @@ def test_a_stall_load_above_the_cap_fails_whatever_the_pieces() -> None:
 def test_an_unknown_stall_load_is_told_at_both_ends() -> None:
     found = ask("counterweight", RIG)
     assert found.verdict is Verdict.MISSING
-    assert found.message.id == "counterweight.open"
+    assert found.message.id == "ask.open"
     assert count(found, "pieces-needed") == 26
-    assert count(found, "pieces-at-most-stall") == 29
+    assert count(found, "pieces-needed-at-most-stall") == 29
     assert amount(found, "required-at-most-stall") / POUND == pytest.approx(18_000 / 11.5)
     assert wanted(found) == {"stall"}
     assert "note.by-what-is-known" in notes(found)
@@ -120,7 +116,7 @@ def test_a_text_without_a_number_is_referred() -> None:
 
 def test_a_beam_that_pulls_outboard_is_asked_for_its_weight() -> None:
     found = ask("counterweight", "rated=1000lb stall=1kip reach=9ft backspan=8ft piece=55lb")
-    assert (found.verdict, found.message.id) == (Verdict.MISSING, "counterweight.at-least")
+    assert (found.verdict, found.message.id) == (Verdict.MISSING, "ask.by-what-is-known")
     assert wanted(found) == {"beam", "beam-mass", "tip"}
     assert "note.beam-weight-left-out" not in notes(found)
 

@@ -4,10 +4,10 @@ import dataclasses
 
 import pytest
 
+from backspan.core.ask import QuestionError, rule_choice
 from backspan.core.model.basis import RuleChoice
-from backspan.core.questions import QuestionError, rule_choice
 from backspan.core.rules.selected import RuleLibrary
-from tests.unit.core.questions.asking import LIBRARY
+from tests.unit.core.ask.asking import LIBRARY
 
 
 def test_a_name_alone_takes_the_only_edition() -> None:

@@ -2,12 +2,12 @@ from __future__ import annotations
 
 import pytest
 
+from backspan.core.ask import TOPICS, say_answer, say_label
+from backspan.core.ask.wording import CAUTIONS, LABELS, SENTENCES
 from backspan.core.findings import Verdict
 from backspan.core.quantities import Style
-from backspan.core.questions import TOPICS, say_answer, say_label
-from backspan.core.questions.wording import CAUTIONS, LABELS, SENTENCES
 from backspan.core.rules.shape import FactorOnLoad
-from tests.unit.core.questions.asking import LIBRARY, POUND_FORCE, amount, ask, ids
+from tests.unit.core.ask.asking import LIBRARY, POUND_FORCE, amount, ask, ids
 
 FULL = (
     "rated=1000lb stall=1250lb reach=4ft backspan=11ft6in piece=55lb dead=900lb live=700lb"

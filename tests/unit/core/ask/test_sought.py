@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from backspan.core.ask import QuestionError
 from backspan.core.findings import Verdict
 from backspan.core.quantities import Style
-from backspan.core.questions import QuestionError
-from tests.unit.core.questions.asking import (
+from tests.unit.core.ask.asking import (
     FOOT,
     INCH,
     POUND_FORCE,
@@ -76,8 +76,6 @@ def test_reach_of_forty_pieces() -> None:
     found = ask("reach", "rated=1000lb stall=1250lb backspan=11ft6in pieces=40 piece=55lb")
     # 40 x 55 x 11.5 / 4,000 = 6.325 ft, down to 6 ft 3 7/8 in.
     assert amount(found, "most-reach") == pytest.approx(6 * FOOT + 3.875 * INCH, rel=1e-12)
-    assert found.steps[0].formula == "most_reach"
-    assert found.steps[0].value == pytest.approx(6.325 * FOOT, rel=1e-12)
     assert "note.rounded-down" in notes(found)
 
 
@@ -101,7 +99,7 @@ def test_an_unknown_stall_load_gives_both_ends(
 ) -> None:
     found = ask(topic, rig)
     assert found.verdict is Verdict.MISSING
-    assert found.message.id == f"{topic}.open"
+    assert found.message.id == ("ask.open-ratio" if topic == "hoist" else "ask.open")
     here, there = amount(found, line), amount(found, f"{line}-at-most-stall")
     assert (there - here) * lower_or_higher > 0.0
     assert wanted(found) == {"stall-ratio" if topic == "hoist" else "stall"}

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from backspan.core.ask.shape import Answer, Given, Topic
+from backspan.core.ask.wording import CAUTIONS, say_answer, say_label
 from backspan.core.findings import Message, Need
 from backspan.core.quantities import Style
-from backspan.core.questions.shape import Answer, Given, Topic
-from backspan.core.questions.wording import CAUTIONS, say_answer, say_label
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.report import comparison_data, margin_data
 from backspan.core.version import PROGRAM

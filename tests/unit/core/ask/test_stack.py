@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from backspan.core.ask import QuestionError
 from backspan.core.findings import Verdict
-from backspan.core.questions import QuestionError
-from tests.unit.core.questions.asking import FOOT, INCH, amount, ask, count, ids, notes, wanted
+from tests.unit.core.ask.asking import FOOT, INCH, amount, ask, count, ids, notes, wanted
 
 PLATES = "beam=18ft tip=0in reach=1ft tail-gap=0in piece-length=4in piece=55lb"
 BLOCKS = "beam=18ft tip=0in reach=3ft tail-gap=0in piece-length=12in piece=55lb"
@@ -23,7 +23,7 @@ def test_plates_of_4_in_settle_at_five() -> None:
 
 def test_blocks_of_12_in_never_hold_and_the_answer_says_so() -> None:
     found = ask("stack", BLOCKS, "rated=1000lb")
-    assert (found.verdict, found.message.id) == (Verdict.FAIL, "stack.too-short")
+    assert (found.verdict, found.message.id) == (Verdict.FAIL, "ask.too-short")
     words = dict(found.message.values)
     assert words["most"] == 15
     assert count(found, "most-that-fit") == 15
@@ -54,16 +54,16 @@ def test_rows_of_two_take_half_the_beam() -> None:
 
 def test_an_unknown_stall_load_is_told_at_both_ends() -> None:
     found = ask("stack", PLATES, "rated=1000lb")
-    assert (found.verdict, found.message.id) == (Verdict.MISSING, "stack.open")
-    assert count(found, "pieces-at-most-stall") == 6
+    assert (found.verdict, found.message.id) == (Verdict.MISSING, "ask.open")
+    assert count(found, "pieces-needed-at-most-stall") == 6
     assert wanted(found) == {"stall"}
 
 
 def test_a_beam_long_enough_for_one_branch_only() -> None:
     beam = "beam=16ft tip=0in reach=3ft tail-gap=0in piece-length=12in per-row=2 piece=75lb"
     found = ask("stack", beam, "rated=1000lb")
-    assert (found.verdict, found.message.id) == (Verdict.MISSING, "stack.open-too-short")
-    assert "pieces-at-most-stall" not in ids(found)
+    assert (found.verdict, found.message.id) == (Verdict.MISSING, "ask.open-none")
+    assert "pieces-needed-at-most-stall" not in ids(found)
 
 
 def test_neither_pieces_nor_hoist_is_no_question() -> None:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import datetime
 from collections.abc import Sequence
 
+from backspan.core.ask import Answer, answer, read_values, topic_of
 from backspan.core.model.basis import Confirmation
 from backspan.core.quantities import Amount, Style
-from backspan.core.questions import Answer, answer, read_values, topic_of
 from backspan.exchange.files import load_rule_library
 
 LIBRARY = load_rule_library()

@@ -4,8 +4,8 @@ import re
 
 import pytest
 
+from backspan.core.ask import QuestionError, read_values, topic_of
 from backspan.core.quantities import FORCE, LENGTH, Amount
-from backspan.core.questions import QuestionError, read_values, topic_of
 
 MOMENT = topic_of("moment")
 SHIFT = topic_of("shift")

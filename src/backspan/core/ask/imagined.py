@@ -1,0 +1,120 @@
+"""A question as the smallest project that poses it, so that the same checks answer it.
+
+Nothing is measured here: every value carries the evidence its check accepts, because the asker
+vouches for it. Every answer says so. Where each value belongs is what the table of quantities says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from backspan.core.ask.choosing import rule_choice
+from backspan.core.ask.shape import Asked
+from backspan.core.model.basis import Basis, RuleChoice
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import Beam, Hoist, Kit, Piece, PieceKind, Stage
+from backspan.core.model.project import FORMAT, Project
+from backspan.core.model.rigs import (
+    BackspanFrom,
+    CounterweightedBeam,
+    Drop,
+    HungStage,
+    PieceGroup,
+    Rig,
+    Stack,
+    SuspensionPoint,
+)
+from backspan.core.model.site import Site
+from backspan.core.quantities.named import COUNT, GEOMETRY, QUANTITIES
+from backspan.core.review.basis import PRACTICE, rules_of, selected_rules
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.subjects import BeamSubject
+
+#: The rule set a question is asked under where it names none.
+DEFAULT_RULES = "us-osha-1926-subpart-l@1996"
+
+_DROP, _POINT = "asked", "point"
+_HOIST, _BEAM, _PIECE, _STAGE = "on the line", "beam", "piece", "stage"
+_NO_NUMBER = StatedValue(0.0, 0.0, Evidence.LABEL)
+_SHORT = StatedValue(1.0, 0.0, Evidence.MEASURED)  # metres: no question is about the stage's length
+
+
+def case_of_question(asked: Asked, *, from_stack: bool) -> Case:
+    """The case of the beam that is asked about. Raises QuestionError for a rule set not there.
+
+    With `from_stack` the backspan follows from beam, tip, tail gap and pieces.
+    """
+    choice = rule_choice(asked.word("rules") or DEFAULT_RULES, asked.library)
+    given = {
+        one.name: number
+        for one in QUANTITIES.values()
+        if one.asked and (number := asked.number(one.asked)) is not None
+    }
+    project = replace(
+        project_of(given, choice, from_stack=from_stack, per_row=int(asked.number("per-row") or 1)),
+        confirmations=asked.confirmations,
+        units=asked.style,
+    )
+    drop = project.drops[0]
+    practice = selected_rules(project, PRACTICE, asked.library)
+    return Case(project, drop, rules_of(project, drop, asked.library), practice, asked.on)
+
+
+def subject_of(case: Case) -> BeamSubject:
+    """The one beam of the case, as checks name it."""
+    point = case.points[0]
+    place = (*case.place_of(point), "counterweighted_beam")
+    support = point.counterweighted_beam or CounterweightedBeam(_BEAM)
+    return BeamSubject(point, support, case.name_of(point), place)
+
+
+def project_of(
+    given: Mapping[str, float], choice: RuleChoice, *, from_stack: bool, per_row: int = 1
+) -> Project:
+    """The smallest project on which these quantities are stated, by their names, in SI."""
+    pieces = {"count": StatedValue(0, None, Evidence.MEASURED)} | _stated("group", given)
+    group = PieceGroup(_PIECE, **pieces, per_row=per_row)
+    support = CounterweightedBeam(
+        beam=_BEAM,
+        backspan_from=BackspanFrom.STACK if from_stack else BackspanFrom.MEASURED,
+        stack=Stack((group,), **_stated("stack", given)),
+        **_stated("counterweighted_beam", given),
+    )
+    point = SuspensionPoint(_POINT, 0.0, _HOIST, support, **_stated("suspension_point", given))
+    kit = Kit(
+        hoists=(Hoist(_HOIST, "hoist", **({"rated_load": _NO_NUMBER} | _stated("hoist", given))),),
+        beams=(Beam(_BEAM, "beam", **_stated("beam", given)),),
+        pieces=(
+            Piece(
+                _PIECE,
+                "piece",
+                PieceKind.STEEL_PLATE,
+                **({"mass": _NO_NUMBER} | _stated("piece", given)),
+            ),
+        ),
+        stages=(Stage(_STAGE, "stage", length=_SHORT, **_stated("stage", given)),),
+    )
+    rig = Rig((point,), (HungStage(_STAGE, (_POINT,)),))
+    return Project(
+        format=FORMAT,
+        site=Site("a question", "no place", ()),
+        basis=Basis((choice,)),
+        kit=kit,
+        drops=(Drop(_DROP, "roof", "edge", 0.0, _SHORT, rig=rig),),
+    )
+
+
+def _stated(record: str, given: Mapping[str, float]) -> dict[str, Any]:
+    """The fields of a record that were given; Any, since each record has its own."""
+    found: dict[str, Any] = {}
+    for one in QUANTITIES.values():
+        if one.record == record and one.name in given:
+            measured = one.evidence in {GEOMETRY, COUNT}
+            found[one.field] = StatedValue(
+                given[one.name],
+                None if one.dimension is None else 0.0,
+                Evidence.MEASURED if measured else Evidence.LABEL,
+            )
+    return found

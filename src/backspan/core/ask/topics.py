@@ -1,0 +1,174 @@
+"""The register of topics: each a check and what is sought of it, and what a dry run of it reads.
+
+A topic's values are those its sums read of a beam on which all is stated: under the rule set that
+is taken where none is named they are needed, those only other rules or the beam's own weight ask
+for may be left out.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Mapping, Sequence
+from functools import partial
+
+from backspan.core.ask.choosing import suggested
+from backspan.core.ask.dry_run import dry_run
+from backspan.core.ask.imagined import DEFAULT_RULES
+from backspan.core.ask.others import (
+    LABEL,
+    answer_compare,
+    answer_formula,
+    answer_hoist,
+    answer_shift,
+    answer_stack,
+    answer_stall,
+)
+from backspan.core.ask.shape import (
+    Answer,
+    Asked,
+    Given,
+    Kind,
+    Parameter,
+    QuestionError,
+    Topic,
+    parameter_of,
+)
+from backspan.core.ask.sought import BACKSPAN, PIECES, REACH, answer_sought
+from backspan.core.mechanics import FORMULAS
+from backspan.core.mechanics.formula_table import FORMULA_TABLE
+from backspan.core.model.basis import Confirmation
+from backspan.core.model.evidence import Sign
+from backspan.core.quantities import LENGTH, RATIO, Style
+from backspan.core.rules.selected import RuleLibrary
+from backspan.core.worked.symbols import SYMBOLS
+from backspan.core.worked.table import describe
+
+#: Loads that only rules ask for which set no hoist.
+OF_OTHER_RULES = ("dead_mass", "intended_load", "rope_mass", "bottom_weight", "limiter_trip")
+
+RULES = Parameter("rules", f"rule set; without it {DEFAULT_RULES}", Kind.WORD, needed=False)
+PER_ROW = Parameter("per-row", "pieces side by side in one row (else 1)", Kind.COUNT, needed=False)
+STALL_RATIO = Parameter(
+    "stall-ratio", "stall load over rated load of the hoist", dimension=RATIO, needed=False
+)
+SHIFT = Parameter(
+    "shift",
+    "how far the fulcrum moves inboard (with a minus sign: outboard)",
+    dimension=LENGTH,
+    sign=Sign.ANY,
+)
+
+
+def takes(
+    *without: str, optional: Sequence[str] = (), from_stack: bool = False
+) -> tuple[Parameter, ...]:
+    """What a dry run of the sums reads, less some names; what is `optional` may be left out."""
+    needed, wanted = dry_run(from_stack=from_stack)
+    found = [
+        parameter_of(name, needed=name in needed and name not in optional)
+        for name in (*needed, *wanted)
+        if name not in without
+    ]
+    found += [PER_ROW] if from_stack else []
+    return (*sorted(found, key=lambda one: not one.needed), RULES)
+
+
+def _of_formula(name: str) -> tuple[Parameter, ...]:
+    described = describe(FORMULAS[name], FORMULA_TABLE)
+    return tuple(
+        Parameter(one, SYMBOLS[one].meaning, dimension=dimension)
+        for one, dimension in described.parameters
+    )
+
+
+#: Every topic, in the order they are listed.
+TOPICS: tuple[Topic, ...] = (
+    Topic(
+        "counterweight",
+        "How many pieces does this beam need, or do these hold?",
+        takes(optional=("pieces",)),
+        "rated=1000lb stall=1250lb reach=4ft backspan=11ft6in piece=55lb",
+        partial(answer_sought, what=PIECES, notes=LABEL),
+    ),
+    Topic(
+        "reach",
+        "How far out may the suspension line hang with these pieces?",
+        takes("reach"),
+        "rated=1000lb stall=1250lb backspan=11ft6in pieces=40 piece=55lb",
+        partial(answer_sought, what=REACH, notes=LABEL),
+    ),
+    Topic(
+        "backspan",
+        "How short may the backspan be with these pieces?",
+        takes("backspan"),
+        "rated=1000lb stall=1250lb reach=2ft pieces=20 piece=55lb",
+        partial(answer_sought, what=BACKSPAN, notes=LABEL),
+    ),
+    Topic(
+        "shift",
+        "The fulcrum moves and the pieces stay: does it still hold?",
+        (SHIFT, *takes()),
+        "shift=6in rated=1000lb stall=1250lb reach=2ft backspan=11ft pieces=18 piece=55lb",
+        answer_shift,
+    ),
+    Topic(
+        "hoist",
+        "How large a hoist may hang here with these pieces?",
+        (*takes("rated_load", "stall_load", *OF_OTHER_RULES), STALL_RATIO),
+        "reach=4ft backspan=11ft6in pieces=26 piece=55lb stall-ratio=1.25",
+        answer_hoist,
+    ),
+    Topic(
+        "stack",
+        "Where is the middle of the stack, does it fit, how many pieces?",
+        takes(optional=("pieces", "rated_load"), from_stack=True),
+        "beam=18ft tip=0in reach=3ft tail-gap=0in piece-length=12in piece=55lb rated=1000lb",
+        answer_stack,
+    ),
+    Topic(
+        "stall",
+        "At what load may this hoist stall?",
+        (parameter_of("rated_load", needed=True), parameter_of("stall_load", needed=False), RULES),
+        "rated=1000lb stall=3000lb",
+        answer_stall,
+    ),
+    Topic(
+        "moment",
+        "How hard does a load turn the beam about its fulcrum?",
+        _of_formula("tipping_moment"),
+        "load=2000lb reach=8ft",
+        partial(answer_formula, "tipping_moment", "moment", "note.moment-practice"),
+    ),
+    Topic(
+        "compare",
+        "How many pieces does each rule set ask for?",
+        takes(optional=("pieces",)),
+        "rated=1000lb stall=1250lb reach=4ft backspan=11ft6in piece=55lb dead=900lb live=700lb",
+        answer_compare,
+    ),
+)
+
+
+def topic_of(name: str) -> Topic:
+    """The topic of that name; QuestionError with what was meant."""
+    found = next((topic for topic in TOPICS if topic.id == name), None)
+    if found is None:
+        names = [topic.id for topic in TOPICS]
+        raise QuestionError(f"there is no topic {name!r}; {suggested(name, names, what='topics')}")
+    return found
+
+
+def answer(
+    topic: Topic,
+    values: Mapping[str, Given],
+    library: RuleLibrary,
+    *,
+    style: Style,
+    on: datetime.date,
+    confirmations: Sequence[Confirmation] = (),
+) -> Answer:
+    """What a topic answers for values read by `read_values`, told in one style of units.
+
+    Raises QuestionError for values that make no question, such as a fulcrum moved past the line.
+    """
+    return topic.answer(Asked(values, library, style, on, tuple(confirmations)))
