@@ -228,6 +228,15 @@ def test_weight_that_is_left_out_counts_where_it_begins_to_harm() -> None:
     assert tipping(shifted(short, "reach", left + STEP)).verdict is Verdict.MISSING
 
 
+def test_a_length_that_may_shrink_to_nothing_is_not_told_of() -> None:
+    """A heavy beam that is credited holds alone: no piece is on it, and its backspan is no matter."""
+    credited = confirmed(on_basis(PROJECT, CREDIT), EN, FACTOR)
+    heavy = put(put(credited, (*BEAM, "mass"), mass("2000 lb")), COUNT, count(0))
+    assert tipping(heavy).verdict is Verdict.PASS
+    assert not told_of(heavy, "less-backspan")
+    assert told_of(heavy, "more-reach")
+
+
 def test_lighter_pieces_leave_less() -> None:
     lighter = put(PROJECT, (*PIECE, "mass"), mass("52 lb"))
     assert margin(tipping(lighter), "more-reach") < margin(tipping(PROJECT), "more-reach")

@@ -147,7 +147,8 @@ def _length(
     on_beam = count if fits is None else fits.within(change, count)
     if not met and on_beam != count:
         return
-    if on_beam != MOST_STEPS:
+    # What holds until nothing is left of a length has no end to tell of.
+    if not met or on_beam != change.most:
         yield Margin(name, Amount(on_beam * step, LENGTH), beyond=not met and count != 0)
 
 
