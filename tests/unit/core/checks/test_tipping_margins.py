@@ -229,7 +229,7 @@ def test_weight_that_is_left_out_counts_where_it_begins_to_harm() -> None:
 
 
 def test_a_length_that_may_shrink_to_nothing_is_not_told_of() -> None:
-    """A heavy beam that is credited holds alone: no piece is on it, and its backspan is no matter."""
+    """A heavy beam that is credited holds alone: without a piece its backspan is no matter."""
     credited = confirmed(on_basis(PROJECT, CREDIT), EN, FACTOR)
     heavy = put(put(credited, (*BEAM, "mass"), mass("2000 lb")), COUNT, count(0))
     assert tipping(heavy).verdict is Verdict.PASS
