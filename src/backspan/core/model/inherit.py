@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import fields, replace
+from functools import cache
 from typing import Any, TypeVar, cast
 
 from backspan.core.model.evidence import StatedValue, Statement
 from backspan.core.model.project import Project
 
 T = TypeVar("T")
+
+
+@cache
+def field_names(record: type) -> tuple[str, ...]:
+    """The names of a record's fields, looked up once."""
+    return tuple(field.name for field in fields(record))
 
 
 def inherit(project: Project) -> Project:
@@ -36,7 +43,7 @@ def _filled(value: Any, statement: Statement | None) -> Any:
         unchanged = all(new is old for new, old in zip(items, value, strict=True))
         return value if unchanged else items
     nearest = getattr(value, "values_from", None) or statement
-    old = {field.name: getattr(value, field.name) for field in fields(value)}
+    old = {name: getattr(value, name) for name in field_names(value.__class__)}
     new = {name: _filled(content, nearest) for name, content in old.items()}
     changes = {name: content for name, content in new.items() if content is not old[name]}
     return replace(value, **changes) if changes else value

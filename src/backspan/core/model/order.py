@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import fields, replace
+from dataclasses import replace
 from typing import Any, TypeVar, cast
 
 from backspan.core.model.evidence import StatedValue
+from backspan.core.model.inherit import field_names
 from backspan.core.model.project import Project
 
 T = TypeVar("T")
@@ -45,7 +46,7 @@ def _sorted(value: Any) -> Any:
             items.sort(key=lambda item: id_order(item.id))
         unchanged = all(new is old for new, old in zip(items, value, strict=True))
         return value if unchanged else tuple(items)
-    old = {field.name: getattr(value, field.name) for field in fields(value)}
+    old = {name: getattr(value, name) for name in field_names(value.__class__)}
     new = {name: _sorted(content) for name, content in old.items()}
     changes = {name: content for name, content in new.items() if content is not old[name]}
     return replace(value, **changes) if changes else value

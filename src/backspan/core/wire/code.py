@@ -6,6 +6,7 @@ import hashlib
 from collections.abc import Iterable
 from dataclasses import fields, is_dataclass
 from enum import StrEnum
+from functools import cache
 from typing import Any
 
 from backspan.core.model.evidence import StatedValue
@@ -90,16 +91,27 @@ def _facts(value: Any) -> Any:
         )
         return {name: _facts(part) for name, part in kept if part is not None}
     if is_dataclass(value):
-        return {
-            field.name: _facts(getattr(value, field.name))
-            for field in fields(value)
-            if field.name not in _NOT_CONTENT and default_of(field) != getattr(value, field.name)
-        }
+        facts = {}
+        for name, default in _content(value.__class__):
+            stated = getattr(value, name)
+            if stated != default:
+                facts[name] = _facts(stated)
+        return facts
     if isinstance(value, tuple):
         return [_facts(item) for item in value]
     if isinstance(value, StrEnum):
         return str(value)
     return float(value) if isinstance(value, int) else value
+
+
+@cache
+def _content(record: type) -> tuple[tuple[str, Any], ...]:
+    """The fields of a record that are content, each with its default."""
+    return tuple(
+        (field.name, default_of(field))
+        for field in fields(record)
+        if field.name not in _NOT_CONTENT
+    )
 
 
 def _rig_facts(rig: Rig) -> dict[str, Any]:
