@@ -71,9 +71,9 @@ def test_a_fulcrum_that_creeps_0_1_m_asks_for_23_08_percent_more(
 
 def test_the_stall_branch_asks_for_12_pieces_and_11_do_not_do() -> None:
     enough, short = reviewed(FILE, "N12"), reviewed(FILE, "N11")
-    assert enough.verdict is Verdict.PASS
+    assert finding(enough, "tipping").verdict is Verdict.PASS
     assert spare(finding(enough, "tipping")) == 0
-    assert short.verdict is Verdict.FAIL
+    assert finding(short, "tipping").verdict is Verdict.FAIL
     assert spare(finding(short, "tipping")) == -1
 
 

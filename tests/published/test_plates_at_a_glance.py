@@ -53,8 +53,9 @@ def test_every_drop_of_the_file_is_a_row() -> None:
 
 
 def test_more_than_40_plates_are_questioned() -> None:
-    assert reviewed(FILE, "T7").verdict is Verdict.REFER
-    assert reviewed(FILE, "T6").verdict is Verdict.PASS
+    questioned = [one for one in reviewed(FILE, "T7").findings if one.check == "plausible-values"]
+    assert {one.verdict for one in questioned} == {Verdict.REFER}
+    assert not [one for one in reviewed(FILE, "T6").findings if one.check == "plausible-values"]
 
 
 def test_an_inch_of_reach_at_a_backspan_of_5_ft_costs_more_than_a_plate() -> None:
@@ -80,4 +81,4 @@ def test_one_rig_under_several_texts(
 ) -> None:
     found = row(reviewed(TEXTS, drop), rule_set, key, reading)
     assert in_unit(found.required, "lb") == pytest.approx(pounds, rel=1e-9)
-    assert reviewed(TEXTS, drop).verdict is Verdict.PASS
+    assert finding(reviewed(TEXTS, drop), "tipping").verdict is Verdict.PASS

@@ -28,6 +28,8 @@ from backspan.core.model.rigs import (
     CounterweightedBeam,
     Drop,
     Fastening,
+    Fulcrum,
+    FulcrumKind,
     HungStage,
     PieceGroup,
     Rig,
@@ -35,7 +37,7 @@ from backspan.core.model.rigs import (
     SuspensionPoint,
 )
 from backspan.core.model.site import Anchor, Edge, Roof, Site
-from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
+from backspan.core.quantities import FORCE, LENGTH, MASS, PRESSURE, Dimension, parse
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
@@ -68,6 +70,7 @@ STACK: Place = (*ARM, "stack")
 #: Where the records of the left point stand that quantities are stated in.
 RECORDS: dict[str, Place] = {
     "counterweighted_beam": ARM,
+    "fulcrum": (*ARM, "fulcrum"),
     "stack": STACK,
     "group": (*STACK, "groups", 0),
     "suspension_point": LEFT,
@@ -130,6 +133,13 @@ def beam(pieces: int = 16) -> CounterweightedBeam:
         reach=length("2 ft"),
         backspan=length("10 ft"),
         tip_beyond_line=length("6 in"),
+        rear_stand=length("10 ft"),
+        fulcrum=Fulcrum(
+            FulcrumKind.PAD,
+            plate_length=length("24 in"),
+            plate_width=length("24 in"),
+            surface_strength=stated("40 psi", PRESSURE, Evidence.CERTIFICATE),
+        ),
         stack=Stack(
             groups=(PieceGroup("P", count(pieces)),),
             tail_gap=length("3 ft 6 in"),

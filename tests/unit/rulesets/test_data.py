@@ -57,6 +57,8 @@ COPIED = {
     (OSHA, "counterweight.refused-flowable"),
     (OSHA, "counterweight.purpose-made"),
     (OSHA, "counterweight.accepted-fastening"),
+    (OSHA, "bearing.rated-load"),
+    (OSHA, "bearing.stall-load"),
     ("ca-on-oreg-213-91", "load.factored-load"),
     ("cn-gb-19155", "tipping.half-of-total"),
 }

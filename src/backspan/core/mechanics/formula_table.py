@@ -15,7 +15,9 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "added_weight": "weight_before + counterweight",
         "backspan_to_stack": "inboard - stack_centroid",
         "beam_centroid": "inboard - centroid_from_tail",
+        "bearing_pressure": "factor * reaction / plate_area",
         "factor_reached": "resisting / tipping",
+        "front_reaction": "load + counterweight + beam_weight - carried_behind",
         "half_dead_full_live": "dead_load / 2 + live_load",
         "half_dead_half_live": "dead_load / 2 + live_load / 2",
         "inboard_length": "beam_length - tip_beyond_line - reach",
@@ -24,6 +26,8 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "moment_about_tail": "moment_before + counterweight * centroid",
         "pieces_in_weight": "counterweight / piece_weight",
         "pieces_weight": "pieces * piece_weight",
+        "plate_area": "plate_length * plate_width",
+        "rear_reaction": "(resisting - load * reach) / rear_stand",
         "required_counterweight": "required / backspan",
         "required_counterweight_with_beam": (
             "(required - beam_weight * beam_centroid_inboard) / backspan"

@@ -42,6 +42,7 @@ class Basis:
     hoist: tuple[RuleChoice, ...] = ()
     counterweight: tuple[RuleChoice, ...] = ()
     geometry: tuple[RuleChoice, ...] = ()
+    bearing: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

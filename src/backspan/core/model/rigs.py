@@ -14,7 +14,7 @@ from backspan.core.model.evidence import (
     StatedPositive,
     Statement,
 )
-from backspan.core.quantities import Length, Mass
+from backspan.core.quantities import Length, Mass, Pressure
 
 
 class Fastening(StrEnum):
@@ -41,7 +41,8 @@ class Fulcrum:
     """The front bearing of a beam; `setback` is from the face of the edge to its centre.
 
     `height` is its own, from what it stands on: the parapet where the setback lies within the
-    wall's thickness, the roof elsewhere.
+    wall's thickness, the roof elsewhere. The plate is what it stands with on that surface, whose
+    strength is the pressure it carries without failure.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -49,6 +50,9 @@ class Fulcrum:
     kind: FulcrumKind
     setback: Stated[Length] | None = None
     height: StatedNotNegative[Length] | None = None
+    plate_length: StatedPositive[Length] | None = None
+    plate_width: StatedPositive[Length] | None = None
+    surface_strength: StatedPositive[Pressure] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +92,8 @@ class CounterweightedBeam:
     """A support whose tail is held down by counterweight.
 
     `reach` is fulcrum to suspension line; `backspan` is fulcrum to the centroid of the stack;
-    `tip_beyond_line` is from the suspension line to the beam's front end. With `backspan_from`
+    `tip_beyond_line` is from the suspension line to the beam's front end; `rear_stand` is from the
+    fulcrum to what carries the beam behind. With `backspan_from`
     "worked out from the stack" the backspan follows from the beam's length and the stack.
     """
 
@@ -100,6 +105,7 @@ class CounterweightedBeam:
     backspan: StatedPositive[Length] | None = None
     backspan_from: BackspanFrom = BackspanFrom.MEASURED
     tip_beyond_line: StatedNotNegative[Length] | None = None
+    rear_stand: StatedPositive[Length] | None = None
     stack: Stack = field(default_factory=Stack)
 
 

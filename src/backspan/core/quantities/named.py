@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from backspan.core.quantities.dimension import Dimension
-from backspan.core.quantities.units import FORCE, LENGTH, MASS, RATIO
+from backspan.core.quantities.units import FORCE, LENGTH, MASS, PRESSURE, RATIO
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,6 +100,18 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         "stack",
         asked="tail-gap",
         zero=True,
+    ),
+    # What it stands on
+    _taped("rear_stand", "fulcrum to rear stand", "counterweighted_beam", symbol="c_r"),
+    _taped("plate_length", "length of the plate under the fulcrum", "fulcrum", symbol="l_f"),
+    _taped("plate_width", "width of the plate under the fulcrum", "fulcrum", symbol="w_f"),
+    Quantity(
+        name="surface_strength",
+        words="pressure that the surface under the fulcrum carries",
+        dimension=PRESSURE,
+        evidence=RATING,
+        record="fulcrum",
+        field="surface_strength",
     ),
     # The beam itself
     _taped(

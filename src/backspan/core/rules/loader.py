@@ -29,6 +29,7 @@ class Topic(StrEnum):
 
     TIPPING = "tipping"
     GEOMETRY = "geometry"
+    BEARING = "bearing"
     LOAD = "load"
     HOIST = "hoist"
     COUNTERWEIGHT = "counterweight"

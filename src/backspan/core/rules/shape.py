@@ -33,15 +33,19 @@ class LoadBasis(StrEnum):
 
 
 class BeamWeight(StrEnum):
-    """Whether the beam's own weight may be counted where it helps."""
+    """Whether the beam's own weight may be counted where it helps, or is part of the load."""
 
     NO_CREDIT = "no credit"
     CREDITED = "credited"
+    COUNTED = "counted"
 
 
 @dataclass(frozen=True, slots=True)
 class FactorOnLoad:
-    """Counterweights must resist `factor` times the tipping moment of `load`."""
+    """What is held against the rule must resist `factor` times what `load` does.
+
+    On tipping that is its moment about the fulcrum, on bearing all it makes the fulcrum press.
+    """
 
     factor: float
     load: LoadBasis

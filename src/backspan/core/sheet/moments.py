@@ -67,9 +67,9 @@ def support_reads(case: Case, subject: BeamSubject) -> SupportReads:
     return SupportReads(beam_reads(case, subject), line_reads(case, point), len(point.tiebacks))
 
 
-def factor_values(rules: SelectedRules) -> tuple[SelectedValue, ...]:
-    """The branches of a rule set's tipping rule; none where the text has no number."""
-    values = rules.topic(TOPIC)
+def factor_values(rules: SelectedRules, topic: str = TOPIC) -> tuple[SelectedValue, ...]:
+    """The branches of a rule set's rule on a topic; none where the text has no number."""
+    values = rules.topic(topic)
     return tuple(value for value in values if isinstance(value.content, FactorOnLoad))
 
 

@@ -29,10 +29,11 @@ class Read:
         object.__setattr__(self, "as_stated", number)
 
 
-def read_of(name: str, record: object, place: Place) -> Read:
-    """The quantity of that name as the record at `place` states it."""
+def read_of(name: str, record: object | None, place: Place) -> Read:
+    """The quantity of that name as the record at `place` states it, if there is one."""
     quantity = QUANTITIES[name]
-    return Read(quantity, getattr(record, quantity.field), (*place, quantity.field))
+    stated = None if record is None else getattr(record, quantity.field)
+    return Read(quantity, stated, (*place, quantity.field))
 
 
 @dataclass(frozen=True, slots=True)

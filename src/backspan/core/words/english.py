@@ -50,6 +50,8 @@ SENTENCES: dict[str, str] = {
     "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
     "outside.inboard": "The beam ends at the fulcrum or outboard of it: nothing can stand on it.",
     "outside.reach": "The line hangs at the fulcrum or inboard of it: measure the reach again.",
+    "outside.rear_stand": "The rear stand is at the fulcrum: measure its place again.",
+    "outside.plate": "The plate under the fulcrum has no area: measure it again.",
     "outside.backspan": (
         "The middle of the counterweight is not inboard of the fulcrum: it holds nothing down."
     ),
@@ -64,6 +66,9 @@ SENTENCES: dict[str, str] = {
     "proportion.pass": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.fail": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.missing": "Inboard over outboard cannot be worked out from what is stated.",
+    "bearing.pass": "The fulcrum asks {pressure} of its surface, which carries {strength}.",
+    "bearing.fail": "The fulcrum asks {pressure} of its surface, which carries only {strength}.",
+    "bearing.missing": "What the fulcrum asks of its surface is not known, or what that carries.",
     "flowable.pass": "Nothing on the beam can flow: {found}.",
     "flowable.fail": "Flowable material is not counterweight: {found}.",
     "flowable.missing": "No pieces are recorded on the beam.",
@@ -176,6 +181,7 @@ CHECKS: dict[str, str] = {
     "beam-length": "Room on the beam",
     "beam-label": "Label of the beam",
     "beam-proportion": "Inboard against outboard arm",
+    "bearing": "Surface under the fulcrum",
     "counterweight-kind": "Kind of counterweight",
     "counterweight-marking": "Marking of counterweight",
     "counterweight-fastening": "Fastening of counterweight",

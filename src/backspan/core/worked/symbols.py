@@ -12,6 +12,7 @@ from types import MappingProxyType
 
 from backspan.core.quantities import (
     ACCELERATION,
+    AREA,
     FORCE,
     LENGTH,
     MASS,
@@ -67,6 +68,9 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("weight_before", "W_0", "weight of the groups before", FORCE),
     Symbol("piece_weight", "w", "weight of one piece", FORCE),
     Symbol("beam_weight", "G", "weight of the beam", FORCE),
+    Symbol("carried_behind", "N", "what the rear stand carries, none where the tail lifts", FORCE),
+    Symbol("reaction", "R", "what the fulcrum carries", FORCE),
+    Symbol("plate_area", "A", "area on which the fulcrum stands", AREA),
     # Moments
     Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
     Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),

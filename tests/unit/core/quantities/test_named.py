@@ -22,6 +22,7 @@ RECORDS: dict[str, type] = {
     "stack": rigs.Stack,
     "group": rigs.PieceGroup,
     "suspension_point": rigs.SuspensionPoint,
+    "fulcrum": rigs.Fulcrum,
     "beam": kit.Beam,
     "label": kit.BeamLabel,
     "piece": kit.Piece,
@@ -68,6 +69,8 @@ def test_the_practice_rules_have_what_it_names(one: Quantity) -> None:
 def test_every_stated_number_of_these_records_is_a_row_or_left_alone_for_a_reason() -> None:
     """A number nobody reads yet is named here, so that a new one is not forgotten."""
     unread = {
+        "fulcrum.height",
+        "fulcrum.setback",
         "hoist.mass",  # looked at beside its rated load
         "stage.width",
         "suspension_point.rope_length",

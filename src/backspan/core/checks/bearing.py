@@ -1,0 +1,104 @@
+"""Does the surface carry what the fulcrum presses on it, under each rule set that asks.
+
+The front carries P + W + G - N. The rear stand carries N = (W b + G x_G - P a) / c while that is
+above nothing; at the tipping limit it carries none, and the front carries all. So the place of the
+rear stand decides, and where it is not known nothing is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply
+from backspan.core.mechanics.bearing import (
+    bearing_pressure,
+    front_reaction,
+    plate_area,
+    rear_reaction,
+)
+from backspan.core.mechanics.tipping import resisting_moment_with_beam
+from backspan.core.numbers import at_least
+from backspan.core.quantities import PRESSURE
+from backspan.core.rules.shape import FactorOnLoad
+from backspan.core.sheet.beam_as_built import as_built, own_weight
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.load_on_line import load_on_line
+from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
+from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import counterweighted, no_rule
+
+ID = TOPIC = "bearing"
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A beam with what it stands on."""
+
+    support: SupportReads
+    rear_stand: Read
+    plate_length: Read
+    plate_width: Read
+    strength: Read
+
+
+def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Compared]:
+    """The pressure under each load of the rule against what the surface is said to carry."""
+    standing, support = one.subject, one.subject.support
+    built = as_built(sheet, support.beam)
+    own = own_weight(sheet, support.beam, built.reach)
+    stand = sheet.positive("rear_stand", sheet.read(standing.rear_stand))
+    length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
+    area = sheet.positive("plate", sheet.do(plate_area, plate_length=length, plate_width=width))
+    strength = sheet.read(standing.strength)
+    on_beam = {"counterweight": built.counterweight, "beam_weight": own.weight}
+    arms = {"backspan": built.backspan, "beam_centroid_inboard": own.centroid_inboard}
+    held = sheet.do(resisting_moment_with_beam, **on_beam, **arms)
+    for value in one.values:
+        rule = value.content
+        if not isinstance(rule, FactorOnLoad):
+            continue
+        load = load_on_line(sheet, support.line, rule.load)
+        behind = sheet.do(
+            rear_reaction, resisting=held, load=load, reach=built.reach, rear_stand=stand
+        )
+        carried = at_least(behind, least=0.0)
+        front = sheet.do(front_reaction, **on_beam, load=load, carried_behind=carried)
+        pressure = sheet.do(bearing_pressure, factor=rule.factor, reaction=front, plate_area=area)
+        numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
+        yield Compared(pressure, strength, numbers=numbers, value=value)
+
+
+QUESTION = Question(ID, "bearing", PRESSURE, work)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a beam and rule set that says what its surface must carry."""
+    return asked_each(QUESTION, case, asked(case))
+
+
+def asked(case: Case) -> Iterator[Asked[Standing] | DoesNotApply]:
+    """Each counterweighted beam under the branches of each rule set."""
+    having = [values for rules in case.under(TOPIC) if (values := factor_values(rules, TOPIC))]
+    for beam in counterweighted(case, ID):
+        if isinstance(beam, DoesNotApply):
+            yield beam
+            continue
+        if not having:
+            yield DoesNotApply(ID, beam.name, beam.place, no_rule(case, TOPIC))
+        fulcrum, place = beam.support.fulcrum, (*beam.place, "fulcrum")
+        standing = Standing(
+            support_reads(case, beam),
+            read_of("rear_stand", beam.support, beam.place),
+            read_of("plate_length", fulcrum, place),
+            read_of("plate_width", fulcrum, place),
+            read_of("surface_strength", fulcrum, place),
+        )
+        for values in having:
+            yield Asked(standing, beam.name, beam.place, values)
+
+
+CHECK = Check(ID, judge)

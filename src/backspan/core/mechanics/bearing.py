@@ -1,0 +1,44 @@
+"""What a beam on two stands presses on: its rear stand where it stands, and its fulcrum."""
+
+from __future__ import annotations
+
+from backspan.core.quantities import Area, Force, Length, Moment, Pressure, Ratio
+from backspan.core.worked.formula import formula
+
+
+@formula(symbol="N")
+def rear_reaction(*, resisting: Moment, load: Force, reach: Length, rear_stand: Length) -> Force:
+    """Reaction of the rear stand while it still carries; negative where the tail would lift.
+
+    Source: statics: moments about the fulcrum.
+    """
+    return (resisting - load * reach) / rear_stand
+
+
+@formula(symbol="R")
+def front_reaction(
+    *, load: Force, counterweight: Force, beam_weight: Force, carried_behind: Force
+) -> Force:
+    """Reaction of the fulcrum: all that hangs and lies on the beam, less what the rear carries.
+
+    Source: statics: vertical forces.
+    """
+    return load + counterweight + beam_weight - carried_behind
+
+
+@formula(symbol="A")
+def plate_area(*, plate_length: Length, plate_width: Length) -> Area:
+    """Area on which a fulcrum stands.
+
+    Source: geometry.
+    """
+    return plate_length * plate_width
+
+
+@formula(symbol="p")
+def bearing_pressure(*, factor: Ratio, reaction: Force, plate_area: Area) -> Pressure:
+    """Pressure that the surface has to carry, with the factor of the rule.
+
+    Source: 29 CFR 1926.451(d)(1), a multiple of the load that is imposed, over its area.
+    """
+    return factor * reaction / plate_area
