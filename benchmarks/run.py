@@ -25,7 +25,7 @@ from backspan.core.mechanics.tipping import required_moment
 from backspan.core.model.project import Project
 from backspan.core.review import review, review_findings
 from backspan.core.review.envelope import envelopes
-from backspan.core.review.report import formula_descriptions
+from backspan.core.review.report import formula_descriptions, review_data
 from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import Case
@@ -144,7 +144,8 @@ def package(project: Project, library: RuleLibrary) -> list[Row]:
                 DROP: tuple(to_svg(envelope_picture(one, project.units)) for one in done.envelopes)
             },
         )
-        content = package_content(project, [done], drawings, formulas=descriptions)
+        data = review_data(done, formulas=descriptions)
+        content = package_content(project, [data], drawings)
         return package_pdf(content, issued=ON)
 
     return [timed("package of one drop, with its drawings", median_of(work, runs=7), "under 0.3 s")]

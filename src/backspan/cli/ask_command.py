@@ -152,6 +152,7 @@ def answer_question(
     from backspan.core.ask import answer, read_values
     from backspan.core.ask.report import answer_data
     from backspan.core.review.report import formula_descriptions, report_text
+    from backspan.core.words import say_margins
     from backspan.exchange.files import load_confirmations, load_rule_library
 
     given = read_values(topic, values)
@@ -164,12 +165,11 @@ def answer_question(
         on=datetime.datetime.now().astimezone().date(),
         confirmations=() if confirmations is None else load_confirmations(confirmations),
     )
-    formulas = formula_descriptions()
+    data = answer_data(topic, given, found, style=units, formulas=formula_descriptions())
     if form == "json":
-        data = answer_data(topic, given, found, style=units, formulas=formulas)
         put(report_text(data).encode("utf-8"))
     elif worked:
-        put(answer_text(topic, given, found, screen_of(), style=units, formulas=formulas))
+        put(answer_text(data, say_margins(found.margins, units), screen_of()))
     else:
-        put(short_text(found, screen_of(), style=units))
+        put(short_text(data, screen_of()))
     return status_of(found.verdict)

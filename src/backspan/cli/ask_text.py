@@ -2,25 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Sequence
 
-from backspan.cli.citing import cited, reference
 from backspan.cli.comparing import comparison_text
 from backspan.cli.screen import Screen
-from backspan.core.ask import (
-    CAUTIONS,
-    TOPICS,
-    Answer,
-    Given,
-    Topic,
-    say_answer,
-    say_label,
-)
-from backspan.core.findings import Message
-from backspan.core.quantities import Style
-from backspan.core.words import english, say_margins, shown
-from backspan.core.worked.lines import worked_line
-from backspan.core.worked.table import FormulaDescription
+from backspan.core.ask import TOPICS
+from backspan.core.findings import Verdict
+from backspan.core.review.plain import Data
+from backspan.core.words import english
 
 _INDENT, _HANGING = 2, 6
 
@@ -36,103 +25,75 @@ def topics_text() -> str:
     return "\n".join(lines) + "\n"
 
 
-def short_text(answer: Answer, screen: Screen, *, style: Style) -> str:
+def short_text(answer: Data, screen: Screen) -> str:
     """Three lines: the answer and what it still needs, what governs, the clause and the caution."""
-    parts = [*_said(answer, screen, style, indent=0)]
-    if answer.comparison:
-        parts += ["", comparison_text(answer.comparison, screen, style), ""]
-    governs = _governs(answer, style)
+    parts = [*_said(answer, screen, indent=0)]
+    if answer["comparison"]:
+        parts += ["", comparison_text(answer["comparison"], screen), ""]
+    governs = _governs(answer["lines"])
     if governs:
         parts.append(screen.paragraph(governs, hanging=_INDENT))
-    clause = f"{reference(answer.rules[0])}. " if answer.rules else ""
+    clause = f"{answer['rules'][0]['reference']}. " if answer["rules"] else ""
     parts.append(screen.paragraph(f"{clause}{english.ONE_LINE_CAUTION}", hanging=_INDENT))
     return "\n".join(parts) + "\n"
 
 
-def _governs(answer: Answer, style: Style) -> str:
+def _governs(lines: Sequence[Data]) -> str:
     """The branch that governs and what it reaches; where none does, the numbers there are."""
-    told = {line.id: shown(line.value, style) for line in answer.lines}
-    if "governing" in told:
-        reached = [f"{say_label(one)} {told[one]}" for one in told if one.startswith("factor-")]
-        return "; ".join([f"Governs: {told['governing']}", *reached])
-    return "; ".join(f"{say_label(one)} {text}" for one, text in told.items())
+    governing = [_told(line["value"]) for line in lines if line["id"] == "governing"]
+    reached = [line for line in lines if not governing or line["id"].startswith("factor-")]
+    told = [f"{line['title']} {_told(line['value'])}" for line in reached]
+    return "; ".join([*(f"Governs: {one}" for one in governing), *told])
 
 
-def answer_text(
-    topic: Topic,
-    values: Mapping[str, Given],
-    answer: Answer,
-    screen: Screen,
-    *,
-    style: Style,
-    formulas: Mapping[str, FormulaDescription],
-) -> str:
-    """The sentence first, then its numbers, how they came about, and what to mind."""
-    parts = [
-        *_head(topic, values, answer, screen, style),
-        *_numbers(answer, screen, style),
-    ]
-    if answer.comparison:
-        parts += ["", comparison_text(answer.comparison, screen, style)]
-    if answer.steps:
-        parts += ["", "Worked"]
-        for step in answer.steps:
-            line = worked_line(step, formulas[step.formula], style).plain
-            parts.append(screen.paragraph(line, indent=_INDENT, hanging=_HANGING))
-    if answer.rules:
-        parts += ["", "Rule"]
-        parts += [
-            screen.paragraph(cited(rule), indent=_INDENT, hanging=_HANGING) for rule in answer.rules
-        ]
-    parts += ["", "Notes and cautions"]
-    parts += _listed(answer.notes, screen, style)
-    parts += [screen.paragraph(text, indent=_INDENT, hanging=_HANGING) for text in CAUTIONS]
-    return "\n".join(parts) + "\n"
+def answer_text(answer: Data, margins: str, screen: Screen) -> str:
+    """The sentence first, then its numbers, how they came about, and what to mind.
+
+    `margins` are those of the answer in one sentence.
+    """
+    parts = [*_head(answer, screen), *_numbers(answer, margins, screen)]
+    if answer["comparison"]:
+        parts += ["", comparison_text(answer["comparison"], screen)]
+    if answer["steps"]:
+        parts += ["", "Worked", *_listed((one["line"] for one in answer["steps"]), screen)]
+    if answer["rules"]:
+        parts += ["", "Rule", *_listed((one["citation"] for one in answer["rules"]), screen)]
+    parts += ["", "Notes and cautions", *_listed((one["text"] for one in answer["notes"]), screen)]
+    return "\n".join([*parts, *_listed(answer["cautions"], screen)]) + "\n"
 
 
-def _head(
-    topic: Topic, values: Mapping[str, Given], answer: Answer, screen: Screen, style: Style
-) -> Iterator[str]:
-    given = ", ".join(
-        f"{one.name} {shown(values[one.name], style)}"
-        for one in topic.parameters
-        if one.name in values
-    )
-    yield screen.paragraph(f"{topic.question} {given}.")
+def _head(answer: Data, screen: Screen) -> Iterator[str]:
+    given = ", ".join(f"{one['name']} {_told(one['value'])}" for one in answer["given"])
+    yield screen.paragraph(f"{answer['question']} {given}.")
     yield ""
-    yield from _said(answer, screen, style, indent=_INDENT)
+    yield from _said(answer, screen, indent=_INDENT)
 
 
-def _said(answer: Answer, screen: Screen, style: Style, *, indent: int) -> Iterator[str]:
-    said = say_answer(answer.message, style)
-    if answer.verdict is not None:
-        said = f"{screen.verdict(answer.verdict)}: {said}"
+def _said(answer: Data, screen: Screen, *, indent: int) -> Iterator[str]:
+    said, verdict = answer["message"]["text"], answer["verdict"]
+    if verdict is not None:
+        said = f"{screen.verdict(Verdict(verdict))}: {said}"
     yield screen.paragraph(said, indent=indent, hanging=_INDENT)
-    for need in answer.needs:
-        what = say_answer(need.what, style)
-        text = f"Needed from the {_bare(str(need.who))}: {what}"
+    for need in answer["needs"]:
+        who = need["who"].removeprefix("the ")
+        text = f"Needed from the {who}: {need['what']['text']}"
         yield screen.paragraph(text, indent=indent, hanging=indent + _INDENT)
 
 
-def _bare(who: str) -> str:
-    return who.removeprefix("the ")
-
-
-def _numbers(answer: Answer, screen: Screen, style: Style) -> Iterator[str]:
-    if answer.lines:
+def _numbers(answer: Data, margins: str, screen: Screen) -> Iterator[str]:
+    if answer["lines"]:
         yield ""
-    width = max((len(say_label(line.id)) for line in answer.lines), default=0)
-    for line in answer.lines:
-        label = say_label(line.id).ljust(width)
-        yield f"{' ' * _INDENT}{label}  {shown(line.value, style)}"
-    if answer.margins:
+    width = max((len(line["title"]) for line in answer["lines"]), default=0)
+    for line in answer["lines"]:
+        yield f"{' ' * _INDENT}{line['title'].ljust(width)}  {_told(line['value'])}"
+    if margins:
         yield ""
-        told = say_margins(answer.margins, style)
-        yield screen.paragraph(told, indent=_INDENT, hanging=_INDENT)
+        yield screen.paragraph(margins, indent=_INDENT, hanging=_INDENT)
 
 
-def _listed(messages: tuple[Message, ...], screen: Screen, style: Style) -> list[str]:
-    return [
-        screen.paragraph(say_answer(one, style), indent=_INDENT, hanging=_HANGING)
-        for one in messages
-    ]
+def _told(value: Data | str) -> str:
+    return value if isinstance(value, str) else str(value["text"])
+
+
+def _listed(texts: Iterable[str], screen: Screen) -> list[str]:
+    return [screen.paragraph(text, indent=_INDENT, hanging=_HANGING) for text in texts]

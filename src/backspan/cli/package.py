@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING
 from backspan.cli.progress import Progress
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
-from backspan.core.review.report import report_text, reviews_data
-from backspan.core.worked.table import FormulaDescription
+from backspan.core.review.plain import Data
+from backspan.core.review.report import report_text
 
 if TYPE_CHECKING:
     from backspan.drawings import Scene
@@ -49,11 +49,11 @@ def _drawn(scene: Scene) -> Drawn:
 
 @dataclass(frozen=True, slots=True)
 class Package:
-    """What is written of some reviews of a project."""
+    """What is written of some reviews of a project, and of the document they make."""
 
     project: Project
     reviews: Sequence[Review]
-    formulas: Mapping[str, FormulaDescription]
+    document: Data
     progress: Progress
 
     def write(self, folder: OutputFolder) -> tuple[Path, ...]:
@@ -79,12 +79,11 @@ class Package:
             envelopes={drop: tuple(of_drop.values()) for drop, of_drop in envelopes.items()},
         )
         self.progress.doing("setting the package")
-        content = package_content(self.project, self.reviews, drawings, formulas=self.formulas)
+        content = package_content(self.project, self.document["reviews"], drawings)
         files = Files()
         if self.reviews:
             files.add("package", "pdf", package_pdf(content, issued=self.reviews[0].on))
-        data = reviews_data(self.reviews, formulas=self.formulas)
-        files.add("review", "json", report_text(data).encode("utf-8"))
+        files.add("review", "json", report_text(self.document).encode("utf-8"))
         for roof, drawn in plans.items():
             self._add(files, f"roof-{roof}", drawn)
         for drop, drawn in sections.items():

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,7 +14,6 @@ from backspan.cli.status import status_of
 if TYPE_CHECKING:
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
-    from backspan.core.worked.table import FormulaDescription
 
 HELP = """\
 Review the drops of a project file: may each rig carry people, as far as backspan can tell.
@@ -84,23 +83,26 @@ def command(
     """Load, review, write, print; the exit status of the worst answer."""
     from backspan.cli.package import Package
     from backspan.cli.progress import Progress
-    from backspan.core.review.report import formula_descriptions, worst
+    from backspan.cli.review_text import review_text
+    from backspan.cli.screen import put, screen_of
+    from backspan.core.findings import Verdict
+    from backspan.core.review.report import formula_descriptions, report_text, reviews_data
     from backspan.exchange.files import OutputFolder, load
 
     folder = None if out is None else OutputFolder(out)
     project = load(file)
     day = datetime.datetime.now().astimezone().date() if on is None else on.date()
     reviews = reviews_of(project, drops, rule_sets, on=day)
-    formulas = formula_descriptions()
+    document = reviews_data(reviews, formulas=formula_descriptions())
     written: tuple[Path, ...] = ()
     if folder is not None:
-        package = Package(project, reviews, formulas, Progress())
-        written = package.write(folder)
+        written = Package(project, reviews, document, Progress()).write(folder)
     if form == "json":
-        _print_json(reviews, formulas)
+        put(report_text(document).encode("utf-8"))
     else:
-        _print_text(project, reviews, formulas, written, detailed=bool(drops))
-    return status_of(worst([review.verdict for review in reviews]))
+        told = document["reviews"]
+        put(review_text(project, told, written, screen_of(), detailed=bool(drops)))
+    return status_of(Verdict(document["verdict"]))
 
 
 def reviews_of(
@@ -123,24 +125,3 @@ def reviews_of(
             raise click.UsageError(f"the project has no drop {name!r}; {meant}")
     wanted = [name for name in there if not drops or name in drops]
     return tuple(review(project, name, library, on=on, basis=basis) for name in wanted)
-
-
-def _print_json(reviews: Sequence[Review], formulas: Mapping[str, FormulaDescription]) -> None:
-    from backspan.cli.screen import put
-    from backspan.core.review.report import report_text, reviews_data
-
-    put(report_text(reviews_data(reviews, formulas=formulas)).encode("utf-8"))
-
-
-def _print_text(
-    project: Project,
-    reviews: Sequence[Review],
-    formulas: Mapping[str, FormulaDescription],
-    written: tuple[Path, ...],
-    *,
-    detailed: bool,
-) -> None:
-    from backspan.cli.review_text import review_text
-    from backspan.cli.screen import put, screen_of
-
-    put(review_text(project, reviews, formulas, written, screen_of(), detailed=detailed))

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from backspan.cli.finding_text import drop_text, open_text
 from backspan.cli.screen import Screen
-from backspan.core.findings import Finding, Review, Verdict
+from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
+from backspan.core.review.plain import Data
 from backspan.core.sheet.moments import TOPIC
-from backspan.core.words import english, per_cent, say, say_margin
-from backspan.core.worked.table import FormulaDescription
+from backspan.core.words import english
 
 _INDENT = 2
 #: More files than this are told by their number.
@@ -21,8 +21,7 @@ _MOST_NAMED = 4
 
 def review_text(
     project: Project,
-    reviews: Sequence[Review],
-    formulas: Mapping[str, FormulaDescription],
+    reviews: Sequence[Data],
     written: Sequence[Path],
     screen: Screen,
     *,
@@ -36,8 +35,8 @@ def review_text(
         parts.append("The project has no drops: there is nothing to answer.")
     for review in reviews:
         if detailed:
-            parts += ["", drop_text(review, formulas, screen)]
-        elif review.verdict is not Verdict.PASS:
+            parts += ["", drop_text(review, screen)]
+        elif review["verdict"] != Verdict.PASS:
             parts += ["", open_text(review, screen)]
     parts += ["", *_cautions(screen)]
     if written:
@@ -45,56 +44,57 @@ def review_text(
     return "\n".join(parts) + "\n"
 
 
-def _header(project: Project, reviews: Sequence[Review], screen: Screen) -> Iterator[str]:
+def _header(project: Project, reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
     site = project.site
     yield screen.paragraph(f"{site.name}, {site.place}")
     if site.invented:
         yield screen.paragraph(site.invented)
     for review in reviews[:1]:
-        yield screen.paragraph(f"Reviewed on {review.on.isoformat()} by {review.program}")
+        yield screen.paragraph(f"Reviewed on {review['on']} by {review['program']}")
     names = _basis(reviews)
     if names:
         yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=len("Basis: "))
 
 
-def _basis(reviews: Sequence[Review]) -> list[str]:
+def _basis(reviews: Sequence[Data]) -> list[str]:
     """The rule sets with their editions: first what tipping is held against, then the rest."""
-    lines = [line for review in reviews for line in review.basis]
-    counts = Counter(f"{line.rule_set} {line.edition}" for line in lines)
-    topics = {f"{line.rule_set} {line.edition}": line.topic for line in reversed(lines)}
+    lines = [
+        (f"{line['rule_set']} {line['edition']}", line)
+        for review in reviews
+        for line in review["basis"]
+    ]
+    counts = Counter(name for name, _ in lines)
+    topics = {name: line["topic"] for name, line in reversed(lines)}
     ordered = sorted(counts, key=lambda name: (topics[name] != TOPIC, -counts[name]))
     return [name if counts[name] == len(reviews) else f"{name} (some drops)" for name in ordered]
 
 
-def _drops(reviews: Sequence[Review], screen: Screen) -> str:
+def _drops(reviews: Sequence[Data], screen: Screen) -> str:
     table = screen.table("drop", "answer", "used", "what governs", "configuration")
     for column in (table.columns[0], table.columns[1], table.columns[2], table.columns[4]):
         column.no_wrap = True
     table.columns[2].justify = "right"
     for number, review in enumerate(reviews, 1):
-        finding = None if review.governing is None else review.findings[review.governing]
+        at = review["governing"]
+        finding = None if at is None else review["findings"][at]
+        share = None if finding is None else finding["utilisation"]
         table.add_row(
-            review.drop,
-            screen.coloured(review.verdict),
-            "" if finding is None or finding.utilisation is None else per_cent(finding.utilisation),
+            review["drop"],
+            screen.coloured(Verdict(review["verdict"])),
+            "" if share is None else share["text"],
             _governs(review, finding),
-            review.configuration,
+            review["configuration"],
             end_section=number < len(reviews),
         )
     return screen.drawn(table)
 
 
-def _governs(review: Review, finding: Finding | None) -> str:
-    """The governing sentence; below it its first margin, or on a pass the tightest one."""
+def _governs(review: Data, finding: Data | None) -> str:
+    """The governing sentence; below it the margin that is told beside the answer."""
     if finding is None:
         return "nothing was found"
-    told = [say(finding.message, review.units)]
-    with_margins = [finding] if finding.margins else []
-    if review.verdict is Verdict.PASS:
-        others = [one for one in review.findings if one.margins]
-        with_margins += sorted(others, key=lambda one: -(one.utilisation or 0.0))
-    told += [say_margin(one.margins[0], review.units) for one in with_margins[:1]]
-    return "\n".join(told)
+    margin = "" if review["margin"] is None else f"\n{review['margin']}"
+    return f"{finding['message']['text']}{margin}"
 
 
 def _cautions(screen: Screen) -> Iterator[str]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from backspan.cli.screen import Screen
 from backspan.core.quantities import Style
-from backspan.core.review.plain import content_text
+from backspan.core.review.citing import content_text
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import Mark, Reading, RuleSet, RuleValue
 

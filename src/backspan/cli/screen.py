@@ -29,7 +29,7 @@ COLOURS = {
 }
 #: What a plain terminal shows for signs it does not have.
 _PLAIN = str.maketrans(
-    {"·": "*", "×": "x", "√": "sqrt", "─": "-", "—": "-", "–": "-", "’": "'", "²": "2"}
+    {"·": "*", "×": "x", "√": "sqrt", "─": "-", "—": "-", "–": "-", "’": "'", "²": "2", "±": "+-"}
 )
 #: The reader of a pipe has gone: told so on most systems, and so on Windows.
 _READER_GONE = {errno.EPIPE, errno.EINVAL}

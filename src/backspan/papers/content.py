@@ -6,17 +6,17 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.findings import Finding, Review, Verdict
+from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
-from backspan.core.words import english, say, say_check, say_margin, say_verdict
-from backspan.core.worked.table import FormulaDescription
-from backspan.papers.comparison_part import comparison_part
+from backspan.core.review.plain import Data
+from backspan.core.review.told import told
+from backspan.core.words import english, say_verdict
 from backspan.papers.cover_part import cover_part
-from backspan.papers.finding_part import FindingWriter
 from backspan.papers.pictures import Pictures
+from backspan.papers.points_part import points_part
 from backspan.papers.sources_part import sources_part
-from backspan.papers.wording import percent
+from backspan.papers.wording import NOT_STATED
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,13 +37,9 @@ class PackageContent:
 
 
 def package_content(
-    project: Project,
-    reviews: Sequence[Review],
-    drawings: Drawings,
-    *,
-    formulas: Mapping[str, FormulaDescription],
+    project: Project, reviews: Sequence[Data], drawings: Drawings
 ) -> PackageContent:
-    """The package of some drops of a project; every number in it stands in a review.
+    """The package of some drops of a project, laid out from the data of their reviews.
 
     Raises PaperError for a drawing that does not state its size.
     """
@@ -52,7 +48,7 @@ def package_content(
         "paper": "a4" if project.units is Style.METRIC else "us-letter",
         "cover": cover_part(project, reviews),
         "summary": [_summary_row(review) for review in reviews],
-        "drops": [_drop_part(project, one, drawings, pictures, formulas) for one in reviews],
+        "drops": [_drop_part(project, review, drawings, pictures) for review in reviews],
         "sources": sources_part(reviews),
         "plans": [pictures.add(plan, title="Roof plan") for plan in drawings.plans],
         "caution": english.ONE_LINE_CAUTION,
@@ -60,53 +56,60 @@ def package_content(
     return PackageContent(data, pictures.files)
 
 
-def _summary_row(review: Review) -> dict[str, str]:
-    finding = None if review.governing is None else review.findings[review.governing]
+def _summary_row(review: Data) -> Data:
+    governing = review["governing"]
     return {
-        "drop": review.drop,
-        "answer": say_verdict(review.verdict),
-        "finding": "No finding." if finding is None else say(finding.message, review.units),
-        "check": "" if finding is None else say_check(finding.check),
-        "subject": "" if finding is None else finding.subject,
-        "utilisation": "" if finding is None else percent(finding.utilisation),
-        "margin": _margin(review, finding),
-        "configuration": review.configuration,
+        "drop": review["drop"],
+        "answer": say_verdict(Verdict(review["verdict"])),
+        "finding": None if governing is None else review["findings"][governing],
+        "margin": review["margin"],
+        "configuration": review["configuration"],
     }
 
 
-def _margin(review: Review, finding: Finding | None) -> str:
-    """The first margin of the governing finding; on a pass, else the tightest counterweight's."""
-    found = [finding] if finding is not None and finding.margins else []
-    if review.verdict is Verdict.PASS:
-        found += sorted(
-            (one for one in review.findings if one.margins),
-            key=lambda one: -(one.utilisation or 0.0),
-        )
-    return say_margin(found[0].margins[0], review.units) if found else ""
-
-
-def _drop_part(
-    project: Project,
-    review: Review,
-    drawings: Drawings,
-    pictures: Pictures,
-    formulas: Mapping[str, FormulaDescription],
-) -> dict[str, Any]:
-    writer = FindingWriter(project, review, formulas)
-    name = next((one.name for one in project.drops if one.id == review.drop), None)
-    section = (drawings.sections or {}).get(review.drop)
-    envelopes = (drawings.envelopes or {}).get(review.drop, ())
+def _drop_part(project: Project, review: Data, drawings: Drawings, pictures: Pictures) -> Data:
+    drop = review["drop"]
+    section = (drawings.sections or {}).get(drop)
     return {
         **_summary_row(review),
-        "name": name or "",
-        "points": writer.points(),
-        "findings": writer.findings(),
-        "not_applicable": writer.not_applicable(),
-        "comparison": comparison_part(review),
+        "name": next((one.name for one in project.drops if one.id == drop), None) or "",
+        "points": points_part(project, drop, Style(review["units"])),
+        "findings": [
+            _finding(project, finding, subjects, number)
+            for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1)
+        ],
+        "not_applicable": [
+            {**one, "subject": subjects} for subjects, (one,) in told(review, "not_applicable")
+        ],
+        "comparison": [
+            {"subjects": subjects, "rows": rows} for subjects, rows in told(review, "comparison")
+        ],
         "envelopes": [
-            pictures.add(one, title=f"Operating envelope, drop {review.drop}") for one in envelopes
+            pictures.add(one, title=f"Operating envelope, drop {drop}")
+            for one in (drawings.envelopes or {}).get(drop, ())
         ],
         "sections": []
         if section is None
-        else [pictures.add(section, title=f"Section of drop {review.drop}")],
+        else [pictures.add(section, title=f"Section of drop {drop}")],
+    }
+
+
+def _finding(project: Project, finding: Data, subjects: str, number: int) -> Data:
+    """A finding with its number in the part, and people by their names."""
+    names = {one.id: one.name for one in project.people}
+    return {
+        **finding,
+        "number": str(number),
+        "subject": subjects,
+        "answer": say_verdict(Verdict(finding["verdict"])),
+        "inputs": [
+            {
+                **one,
+                "evidence": one["evidence"] or NOT_STATED,
+                "by": names.get(one["by"], one["by"]),
+                "checked_by": names.get(one["checked_by"], one["checked_by"]),
+            }
+            for one in finding["inputs"]
+            if one["told"]
+        ],
     }

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Sequence
 from typing import Any
 
-from backspan.core.findings import WORST_FIRST, Review, Verdict
+from backspan.core.findings import WORST_FIRST, Verdict
 from backspan.core.model.project import Project
+from backspan.core.review.plain import Data
 from backspan.core.words import english, say_verdict
 from backspan.papers.wording import NOT_STATED, long_date
 
 
-def cover_part(project: Project, reviews: Sequence[Review]) -> dict[str, Any]:
+def cover_part(project: Project, reviews: Sequence[Data]) -> dict[str, Any]:
     """The cover as plain data."""
     site = project.site
     by = next((one for one in project.people if one.id == project.prepared_by), None)
@@ -23,8 +25,8 @@ def cover_part(project: Project, reviews: Sequence[Review]) -> dict[str, Any]:
         "invented": site.invented or "",
         "prepared_by": f"{by.name}, {by.role}" if by else project.prepared_by or NOT_STATED,
         "employer": (by.employer or "") if by else "",
-        "date": long_date(reviews[0].on) if reviews else "",
-        "program": reviews[0].program if reviews else "",
+        "date": long_date(datetime.date.fromisoformat(reviews[0]["on"])) if reviews else "",
+        "program": reviews[0]["program"] if reviews else "",
         "counts": _counts(reviews),
         "roofs": _roofs(project, reviews),
         "basis": _basis(reviews),
@@ -39,41 +41,38 @@ def cover_part(project: Project, reviews: Sequence[Review]) -> dict[str, Any]:
     }
 
 
-def _counts(reviews: Sequence[Review]) -> list[dict[str, str]]:
+def _counts(reviews: Sequence[Data]) -> list[dict[str, str]]:
     return [
         {"answer": say_verdict(verdict), "drops": ", ".join(of_verdict)}
         for verdict in WORST_FIRST
-        if (of_verdict := [one.drop for one in reviews if one.verdict is verdict])
+        if (of_verdict := [one["drop"] for one in reviews if one["verdict"] == verdict])
     ]
 
 
-def _roofs(project: Project, reviews: Sequence[Review]) -> list[dict[str, Any]]:
+def _roofs(project: Project, reviews: Sequence[Data]) -> list[dict[str, Any]]:
     """The drops covered, by roof, each with the code of its configuration."""
     roof_of = {drop.id: drop.roof for drop in project.drops}
     names = {roof.id: roof.name for roof in project.site.roofs}
     found: dict[str, list[dict[str, str]]] = {}
     for review in reviews:
-        drops = found.setdefault(roof_of.get(review.drop, ""), [])
-        drops.append({"drop": review.drop, "configuration": review.configuration})
+        drops = found.setdefault(roof_of.get(review["drop"], ""), [])
+        drops.append({name: review[name] for name in ("drop", "configuration")})
     return [{"roof": names.get(roof, roof), "drops": drops} for roof, drops in found.items()]
 
 
-def _basis(reviews: Sequence[Review]) -> list[dict[str, str]]:
+def _basis(reviews: Sequence[Data]) -> list[dict[str, str]]:
     rows: dict[tuple[str, str, str], dict[str, str]] = {}
     for review in reviews:
-        for line in review.basis:
-            readings = "; ".join(f"{key}: {name}" for key, name in line.readings)
+        for line in review["basis"]:
+            readings = "; ".join(f"{one['value']}: {one['reading']}" for one in line["readings"])
             row = rows.setdefault(
-                (line.rule_set, line.edition, readings),
+                (line["rule_set"], line["edition"], readings),
                 {
-                    "topic": line.topic,
-                    "rule_set": line.rule_set,
-                    "edition": line.edition,
-                    "title": line.title,
+                    **{name: line[name] for name in ("topic", "rule_set", "edition", "title")},
                     "readings": readings,
                     "drops": "",
                 },
             )
-            if line.added_for_drop:
-                row["drops"] = f"{row['drops']}, {review.drop}".lstrip(", ")
+            if line["added_for_drop"]:
+                row["drops"] = f"{row['drops']}, {review['drop']}".lstrip(", ")
     return list(rows.values())

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from backspan.core.findings import Review
-from backspan.papers.wording import citation
+from backspan.core.review.plain import Data
 
 
-def sources_part(reviews: Sequence[Review]) -> list[dict[str, str]]:
-    """Citations by rule set, edition and clause; equal ones stand once."""
-    rules = (rule for review in reviews for finding in review.findings for rule in finding.rules)
-    cited = {(rule.rule_set, rule.edition, rule.key, rule.reading): rule for rule in rules}
-    order = sorted(cited.items(), key=lambda item: item[0])
-    return [citation(rule) for _, rule in order]
+def sources_part(reviews: Sequence[Data]) -> list[Data]:
+    """The rule values by rule set, edition, key and reading; equal ones stand once."""
+    rules = (rule for one in reviews for finding in one["findings"] for rule in finding["rules"])
+    cited = {
+        tuple(rule[name] for name in ("rule_set", "edition", "value", "reading")): rule
+        for rule in rules
+    }
+    return [cited[key] for key in sorted(cited)]

@@ -5,7 +5,7 @@ import io
 import pytest
 
 from backspan.cli.progress import Progress
-from backspan.cli.screen import Screen, screen_of
+from backspan.cli.screen import Screen, put, screen_of
 from backspan.cli.status import Status, status_of
 from backspan.core.findings import Verdict
 
@@ -64,6 +64,14 @@ def test_a_table_keeps_to_the_width_and_to_its_characters(signs: bool) -> None:
     assert max(len(line) for line in drawn.splitlines()) <= 40
     assert "[not markup]" in drawn
     assert drawn.isascii() is not signs
+
+
+def test_a_tolerance_is_told_where_its_sign_is_not_at_hand(monkeypatch: pytest.MonkeyPatch) -> None:
+    plain = terminal("ascii")
+    monkeypatch.setattr("sys.stdout", plain)
+    put("4 ft ± 1 in")
+    assert isinstance(plain.buffer, io.BytesIO)
+    assert plain.buffer.getvalue() == b"4 ft +- 1 in"
 
 
 def test_the_status_of_an_answer() -> None:

@@ -7,7 +7,8 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.findings import Message, MessageValue, Need
-from backspan.core.quantities import RATIO, Amount, Style, display
+from backspan.core.quantities import RATIO, Amount, Style
+from backspan.core.review.citing import cited, content_text, mark_text, reading_text, reference
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
 from backspan.core.wire import report_number
@@ -15,20 +16,9 @@ from backspan.core.words import per_cent, say, shown
 from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import WorkedLine, worked_line
 from backspan.core.worked.table import FormulaDescription, dimensions_of
+from backspan.core.worked.typeset import typst_line
 
 Data = dict[str, Any]
-
-
-def content_text(content: Content, style: Style) -> str:
-    """What a rule value asks for, in one line."""
-    if isinstance(content, FactorOnLoad):
-        factor = display(content.factor, RATIO, style)
-        return f"{factor} x {content.load}, beam's own weight: {content.beam_weight}"
-    if isinstance(content, Limit):
-        return shown(content.amount, style)
-    if isinstance(content, WordList):
-        return ", ".join(content.words)
-    return content.text
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +68,9 @@ class Writer:
 
     def need(self, need: Need) -> Data:
         """Who must supply what."""
-        return {"who": str(need.who), "what": self.message(need.what)}
+        who = str(need.who)
+        asked = who if who.startswith("the ") else f"the {who}"
+        return {"who": who, "asked": asked, "what": self.message(need.what)}
 
     def rule(self, rule: SelectedValue) -> Data:
         """A rule value with where it stands, its mark, and who confirmed it."""
@@ -90,14 +82,23 @@ class Writer:
             "value": rule.key,
             "reading": rule.reading,
             "of_readings": rule.of_readings,
+            "reading_text": reading_text(rule),
             "description": rule.description,
             "content": self.content(rule.content),
             "clause": rule.provenance.clause,
             "mark": str(rule.provenance.mark),
+            "mark_text": mark_text(rule),
             "source": rule.provenance.source,
             "confirmed": None
             if confirmed is None
-            else {"by": confirmed.by, "at": confirmed.at, "copy_seen": confirmed.copy_seen},
+            else {
+                "by": confirmed.by,
+                "at": confirmed.at,
+                "copy_seen": confirmed.copy_seen,
+                "text": f"confirmed by {confirmed.by} on {confirmed.at} in {confirmed.copy_seen}",
+            },
+            "reference": reference(rule),
+            "citation": cited(rule, self.style),
         }
 
     def content(self, content: Content) -> Data:
@@ -154,4 +155,5 @@ class Writer:
                 "text": line.result.text,
             },
             "line": line.plain,
+            "math": typst_line(line),
         }

@@ -21,8 +21,9 @@ from backspan.core.findings import (
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.review.plain import Data, Writer
+from backspan.core.review.told import beside_the_answer, groups, is_told, tables
 from backspan.core.version import PROGRAM
-from backspan.core.words import english, say_check, say_input, say_margin
+from backspan.core.words import english, say_check, say_input, say_margin, say_margins, shown
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 #: The format number of the data written here.
@@ -54,6 +55,9 @@ def reviews_data(
 def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -> dict[str, Any]:
     """One review; every number is in SI beside its text in the review's own style of units."""
     writer = Writer(review.units, formulas)
+    findings = [_finding(writer, finding) for finding in review.findings]
+    not_applicable = [_not_applicable(writer, one) for one in review.not_applicable]
+    comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
         "format": FORMAT,
         "program": review.program,
@@ -64,10 +68,16 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
         "units": str(review.units),
         "verdict": str(review.verdict),
         "governing": review.governing,
+        "margin": beside_the_answer(review),
         "basis": [_basis(line) for line in review.basis],
-        "findings": [_finding(writer, finding) for finding in review.findings],
-        "not_applicable": [_not_applicable(writer, one) for one in review.not_applicable],
-        "comparison": [comparison_data(writer, row) for row in review.comparison],
+        "findings": findings,
+        "not_applicable": not_applicable,
+        "comparison": comparison,
+        "told": {
+            "findings": groups(findings),
+            "not_applicable": groups(not_applicable),
+            "comparison": tables(comparison),
+        },
         "envelopes": [_envelope(writer, envelope) for envelope in review.envelopes],
         "cautions": list(english.CAUTIONS),
         "not_checked": list(english.NOT_CHECKED),
@@ -118,6 +128,8 @@ def _basis(line: BasisLine) -> Data:
 
 
 def _finding(writer: Writer, finding: Finding) -> Data:
+    # What is short says what to do; what is left beside an open question needs one number.
+    in_short = finding.margins if finding.verdict is Verdict.FAIL else finding.margins[:1]
     return {
         "check": finding.check,
         "title": say_check(finding.check),
@@ -131,15 +143,21 @@ def _finding(writer: Writer, finding: Finding) -> Data:
         "utilisation": writer.share(finding.utilisation),
         "governing": finding.governing,
         "rules": [writer.rule(rule) for rule in finding.rules],
-        "inputs": [_input(writer, one) for one in finding.inputs],
+        "inputs": [_input(writer, one, finding) for one in finding.inputs],
         "steps": [writer.step(step) for step in finding.steps],
         "margins": [margin_data(writer, margin) for margin in finding.margins],
+        "margins_text": say_margins(finding.margins, writer.style),
+        "margins_in_short": say_margins(in_short, writer.style),
         "notes": [writer.message(note) for note in finding.notes],
         "needs": [writer.need(need) for need in finding.needs],
     }
 
 
-def _input(writer: Writer, one: InputUsed) -> Data:
+def _input(writer: Writer, one: InputUsed, finding: Finding) -> Data:
+    text, used = shown(one.stated, writer.style), shown(one.used, writer.style)
+    used_text = "" if used == text else used
+    if one.tolerance is not None:
+        text += f" ± {shown(one.tolerance, writer.style)}{' as usual' if one.usual else ''}"
     return {
         "name": one.name,
         "title": say_input(one.name),
@@ -147,12 +165,15 @@ def _input(writer: Writer, one: InputUsed) -> Data:
         "used": writer.value(one.used),
         "tolerance": None if one.tolerance is None else writer.value(one.tolerance),
         "usual_tolerance": one.usual,
+        "text": text,
+        "used_text": used_text,
         "evidence": None if one.evidence is None else str(one.evidence),
         "by": one.by,
         "at": one.at,
         "document": one.document,
         "checked_by": one.checked_by,
         "place": list(one.place),
+        "told": is_told(one, finding),
     }
 
 

@@ -5,6 +5,7 @@ The markup holds symbols, numbers and units of this program only, never a text s
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 
 from backspan.core.worked.expression import (
@@ -20,6 +21,7 @@ from backspan.core.worked.expression import (
 )
 from backspan.core.worked.infix import Leaf
 from backspan.core.worked.lines import WorkedLine
+from backspan.core.worked.numerals import PrintedNumber
 
 _SUM, _PRODUCT, _SIGNED, _WHOLE = range(1, 5)
 _RANKS: Mapping[Operator, tuple[str, int]] = {
@@ -32,6 +34,9 @@ _FUNCTIONS: Mapping[Function, str] = {
     Function.LARGER: "max",
     Function.SMALLER: "min",
 }
+
+# A unit such as m/s2 at the end of a number.
+_SQUARED = re.compile(r"(?<=\d )((?:[a-z]+/)?(?:mm?|s|ft|in))2$")
 
 
 def typst_symbol(symbol: str) -> str:
@@ -61,7 +66,7 @@ def typst_numbers(line: WorkedLine) -> str:
         if isinstance(leaf, Number):
             return str(leaf.value), _WHOLE
         number = numbers[leaf.name]
-        return f'"{number.text}"', _SIGNED if number.value.startswith("-") else _WHOLE
+        return _quoted(number), _SIGNED if number.value.startswith("-") else _WHOLE
 
     return _write(line.expression, leaf_text, times="times")[0]
 
@@ -73,9 +78,14 @@ def typst_line(line: WorkedLine) -> str:
         typst_symbol(line.result.symbol),
         typst_math(line.expression, names),
         typst_numbers(line),
-        f'"{line.result.text}"',
+        _quoted(line.result),
     )
     return " = ".join(parts)
+
+
+def _quoted(number: PrintedNumber) -> str:
+    text = _SQUARED.sub(r"\1²", number.text)
+    return f'"{text}"'
 
 
 def _write(

@@ -6,6 +6,7 @@ import pytest
 import typst
 
 from backspan.core.mechanics import FORMULAS
+from backspan.core.mechanics.tipping import weight
 from backspan.core.quantities import LENGTH, Style, parse
 from backspan.core.worked.expression import from_text
 from backspan.core.worked.lines import worked_line
@@ -59,6 +60,11 @@ def test_a_line_is_symbol_expression_numbers_result() -> None:
     numbers = 'frac("4" times "5,000 N" times "1.25 m", "3.5 m")'
     assert typst_numbers(line) == numbers
     assert typst_line(line) == f'W = frac(k dot.c P dot.c a, b) = {numbers} = "7,142.86 N"'
+
+
+def test_a_squared_unit_is_set_as_one() -> None:
+    line = worked_line(weight(mass=2.0), describe(weight), Style.METRIC)
+    assert typst_numbers(line) == '"2 kg" times "9.80665 m/s²"'
 
 
 def test_a_negative_number_stands_in_brackets() -> None:
