@@ -13,7 +13,7 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import Piece, PieceKind
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, Fastening, PieceGroup
-from backspan.core.quantities import Style
+from backspan.core.quantities import PRESSURE, Style
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
     ARM,
@@ -38,6 +38,7 @@ from tests.unit.core.rigs import (
     mass,
     on_basis,
     put,
+    stated,
 )
 
 FACTOR = "tipping.working-load-limit"
@@ -120,6 +121,9 @@ def rigs(
         project = put(project, (*ARM, "backspan"), draw(inches(24, 240)))
     if draw(st.integers(0, 4)) == 0:
         project = put(project, (*BEAM, "centroid_from_tail"), draw(inches(60, 260)))
+    project = put(project, (*ARM, "rear_stand"), draw(inches(36, 200)))
+    strength = stated(f"{draw(st.integers(200, 6000))} psf", PRESSURE, Evidence.CERTIFICATE)
+    project = put(project, (*ARM, "fulcrum", "surface_strength"), strength)
     project = replace(project, units=draw(st.sampled_from(list(Style))))
     return confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
 

@@ -3,6 +3,10 @@
 The front carries P + W + G - N. The rear stand carries N = (W b + G x_G - P a) / c while that is
 above nothing; at the tipping limit it carries none, and the front carries all. So the place of the
 rear stand decides, and where it is not known nothing is.
+
+What lies behind the rear stand (b or x_G above c) presses the front less the heavier it is, once
+the stand carries, and more until then: the worst of a doubtful mass then lies inside its range, at
+N = 0, where no corner is. With one N is not taken off, which is never less than what is pressed.
 """
 
 from __future__ import annotations
@@ -10,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from backspan.core.findings import DoesNotApply
+from backspan.core.findings import DoesNotApply, Message
 from backspan.core.mechanics.bearing import (
     bearing_pressure,
     front_reaction,
@@ -18,7 +22,7 @@ from backspan.core.mechanics.bearing import (
     rear_reaction,
 )
 from backspan.core.mechanics.tipping import resisting_moment_with_beam
-from backspan.core.numbers import at_least
+from backspan.core.numbers import at_least, surely_above
 from backspan.core.quantities import PRESSURE
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.beam_as_built import as_built, own_weight
@@ -26,12 +30,19 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
-from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import counterweighted, no_rule
 
 ID = TOPIC = "bearing"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pressed(Compared):
+    """A pressure against the surface; whether what the rear stand carries was not taken off."""
+
+    in_full: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +56,7 @@ class Standing:
     strength: Read
 
 
-def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Compared]:
+def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     """The pressure under each load of the rule against what the surface is said to carry."""
     standing, support = one.subject, one.subject.support
     built = as_built(sheet, support.beam)
@@ -54,6 +65,10 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Compared]:
     length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
     area = sheet.positive("plate", sheet.do(plate_area, plate_length=length, plate_width=width))
     strength = sheet.read(standing.strength)
+    furthest = built.inboard - built.tail_gap if support.beam.from_stack else built.backspan
+    behind = any(surely_above(one, limit=stand) for one in (furthest, own.centroid_inboard))
+    masses = (support.beam.mass, *(group.mass for group in support.beam.groups))
+    in_full = behind and any(one.stated is not None and one.stated.tolerance for one in masses)
     on_beam = {"counterweight": built.counterweight, "beam_weight": own.weight}
     arms = {"backspan": built.backspan, "beam_centroid_inboard": own.centroid_inboard}
     held = sheet.do(resisting_moment_with_beam, **on_beam, **arms)
@@ -62,17 +77,26 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Compared]:
         if not isinstance(rule, FactorOnLoad):
             continue
         load = load_on_line(sheet, support.line, rule.load)
-        behind = sheet.do(
+        rear = sheet.do(
             rear_reaction, resisting=held, load=load, reach=built.reach, rear_stand=stand
         )
-        carried = at_least(behind, least=0.0)
+        carried = 0.0 if in_full else at_least(rear, least=0.0)
         front = sheet.do(front_reaction, **on_beam, load=load, carried_behind=carried)
         pressure = sheet.do(bearing_pressure, factor=rule.factor, reaction=front, plate_area=area)
         numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
-        yield Compared(pressure, strength, numbers=numbers, value=value)
+        yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)
 
 
-QUESTION = Question(ID, "bearing", PRESSURE, work)
+def tells(judged: Judged[Standing, Pressed]) -> Told:
+    """The pressure and the strength, and whether the rear stand got no credit."""
+    ending = {True: "pass", False: "fail", None: "missing"}[judged.weighed.met]
+    shown = judged.weighed.shown
+    full = any(one.in_full for one in judged.weighed.branches)
+    notes = (Message("note.behind-rear-stand"),) if full else ()
+    return Told(Message(f"bearing.{ending}", () if shown is None else tuple(shown.told())), notes)
+
+
+QUESTION = Question(ID, "bearing", PRESSURE, work, tells)
 
 
 def judge(case: Case) -> Iterator[Answer]:

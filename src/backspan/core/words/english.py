@@ -115,6 +115,9 @@ SENTENCES: dict[str, str] = {
     "note.beam-weight-left-out": "The beam's own weight is left out: it does not harm.",
     "note.beam-weight-harms": "The beam's own weight pulls outboard and is counted.",
     "note.beam-weight-credited": "The beam's own weight is counted, as {rule_set} allows.",
+    "note.behind-rear-stand": (
+        "Weight lies behind the rear stand: what the stand carries is not taken off the fulcrum."
+    ),
     "note.tieback-no-credit": "The tieback is in addition: it gets no credit in tipping.",
     "note.stall-not-known": (
         "The stall load is not known: its branch stays open until the maker's value, or a"

@@ -44,6 +44,7 @@ from tests.unit.core.rigs import (
     force,
     labelled,
     length,
+    mass,
     on_basis,
     put,
 )
@@ -144,6 +145,11 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("0 in")),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
+    put(
+        put(PROJECT, (*ARM, "rear_stand"), length("4 ft")),
+        (*PIECE, "mass"),
+        mass("55 lb", tolerance="1 lb"),
+    ),
 ]
 
 
