@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 from collections.abc import Sequence
 from dataclasses import fields, is_dataclass, replace
+from pathlib import Path
 from typing import Any, TypeVar, cast
 
 from backspan.core.checks import CHECKS
@@ -12,37 +13,20 @@ from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.model.basis import Basis, Confirmation, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import (
-    Beam,
     BeamLabel,
-    Hoist,
-    Kit,
     LabelState,
-    Piece,
-    PieceKind,
-    Stage,
 )
-from backspan.core.model.people import Person
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     BackspanFrom,
-    CounterweightedBeam,
-    Drop,
-    Fastening,
-    Fulcrum,
-    FulcrumKind,
-    HungStage,
-    PieceGroup,
-    Rig,
-    Stack,
-    SuspensionPoint,
 )
-from backspan.core.model.site import Anchor, Edge, Roof, Site
-from backspan.core.quantities import FORCE, LENGTH, MASS, PRESSURE, Dimension, parse
+from backspan.core.quantities import FORCE, LENGTH, MASS, Dimension, parse
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.exchange.files import load
 from tools.write_sources import RULE_SETS, read_rule_sets
 
 R = TypeVar("R")
@@ -126,80 +110,8 @@ def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
     return BeamLabel(LabelState.READABLE, allowed, None if most is None else mass(most))
 
 
-def beam(pieces: int = 16) -> CounterweightedBeam:
-    """Reach 2 ft, backspan 10 ft, as taped and as the stack gives it; plates of 55 lb locked."""
-    return CounterweightedBeam(
-        beam="B",
-        reach=length("2 ft"),
-        backspan=length("10 ft"),
-        tip_beyond_line=length("6 in"),
-        rear_stand=length("10 ft"),
-        fulcrum=Fulcrum(
-            FulcrumKind.PAD,
-            plate_length=length("24 in"),
-            plate_width=length("24 in"),
-            surface_strength=stated("40 psi", PRESSURE, Evidence.CERTIFICATE),
-        ),
-        stack=Stack(
-            groups=(PieceGroup("P", count(pieces)),),
-            tail_gap=length("3 ft 6 in"),
-            fastening=StatedValue(Fastening.LOCKED_PIN, evidence=Evidence.MEASURED),
-        ),
-    )
-
-
-def point(name: str, support: CounterweightedBeam) -> SuspensionPoint:
-    """A suspension point on a counterweighted beam."""
-    return SuspensionPoint(
-        id=name,
-        station=1.0 if name == "L" else 6.0,
-        hoist="H",
-        counterweighted_beam=support,
-        rope_mass=mass("25 lb"),
-        bottom_weight=mass("20 lb"),
-    )
-
-
-def _kit() -> Kit:
-    return Kit(
-        hoists=(
-            Hoist(
-                "H", "hoist", force("1000 lb"), force("2500 lb"), force("1250 lb"), mass("110 lb")
-            ),
-        ),
-        beams=(Beam("B", "beam", length("18 ft"), mass("200 lb"), label=labelled()),),
-        pieces=(Piece("P", "plate", PieceKind.STEEL_PLATE, mass("55 lb"), length("3 in")),),
-        stages=(
-            Stage(
-                "ST",
-                "stage",
-                length("20 ft"),
-                dead_mass=mass("700 lb"),
-                intended_load=mass("500 lb"),
-            ),
-        ),
-    )
-
-
-def _project() -> Project:
-    edge = Edge("S", (12.0, 0.0), (0.0, 0.0))
-    outline = ((0.0, 0.0), (12.0, 0.0), (12.0, 8.0), (0.0, 8.0))
-    anchor = Anchor("A1", (6.0, 6.0), "eye bolt")
-    roof = Roof("R1", "roof", length("100 ft"), outline, (edge,), anchors=(anchor,))
-    rig = Rig((point("L", beam()), point("R", beam())), (HungStage("ST", ("L", "R")),))
-    drop = Drop("D", "R1", "S", start=0.0, width=length("20 ft"), rig=rig)
-    return Project(
-        format=1,
-        site=Site("Made up", "Nowhere", (roof,)),
-        basis=Basis((OSHA,)),
-        kit=_kit(),
-        drops=(drop,),
-        people=(Person("MT", "M. Tape", "competent person"), Person("PE", "P. Ennis", "engineer")),
-    )
-
-
 #: Passes under OSHA with one piece spare on either side.
-PROJECT = _project()
+PROJECT = load(Path(__file__).parents[2] / "cases" / "rig.yaml")
 
 
 def confirmed(project: Project, choice: RuleChoice, value: str) -> Project:

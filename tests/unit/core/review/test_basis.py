@@ -87,7 +87,7 @@ def test_a_confirmation_tells_who_in_which_role_when_and_from_what() -> None:
     project = confirmed(PROJECT, EN, FACTOR)
     (value,) = selected_rules(project, EN, LIBRARY).topic("tipping")
     assert value.confirmed is not None
-    assert value.confirmed.by == "P. Ennis, engineer"
+    assert value.confirmed.by == "P. Ennis, owner's engineer"
     assert (value.confirmed.at, value.confirmed.copy_seen) == ("2026-11-18", "office copy")
     assert not value.only_remembered
 

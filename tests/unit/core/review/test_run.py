@@ -84,7 +84,7 @@ def test_every_check_is_heard() -> None:
 
 def test_a_review_tells_what_it_was_made_of() -> None:
     made = review(PROJECT, "D", LIBRARY, on=ON)
-    assert (made.site, made.drop, made.on) == ("Made up", "D", ON)
+    assert (made.site, made.drop, made.on) == ("A rig for cases", "D", ON)
     assert made.governing is not None
     assert made.findings[made.governing].verdict is made.verdict
     assert made.program
