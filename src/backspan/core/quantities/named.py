@@ -107,7 +107,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
     _taped("plate_width", "width of the plate under the fulcrum", "fulcrum", symbol="w_f"),
     Quantity(
         name="surface_strength",
-        words="pressure that the surface under the fulcrum carries",
+        words="pressure that the surface under the fulcrum carries without failure",
         dimension=PRESSURE,
         evidence=RATING,
         record="fulcrum",

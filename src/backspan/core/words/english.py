@@ -194,7 +194,7 @@ CHECKS: dict[str, str] = {
 NOT_CHECKED: tuple[str, ...] = (
     "where along the edge the suspension points stand, against the stage's own width",
     "strength and deflection of the beam, its bearing and level",
-    "what the beam bears on: roof, parapet, structure",
+    "what carries the surface under the fulcrum, and what rear stand and counterweight rest on",
     "suspension lines and their terminations, clips, edges and softeners",
     "tiebacks and anchors, their papers and dates",
     "lifelines, fall arrest and its clearance",
