@@ -228,6 +228,15 @@ def test_weight_that_is_left_out_counts_where_it_begins_to_harm() -> None:
     assert tipping(shifted(short, "reach", left + STEP)).verdict is Verdict.MISSING
 
 
+def test_a_stack_too_long_for_its_beam_is_not_told_that_no_number_holds() -> None:
+    """A hundred and thirty plates reach past the fulcrum and hold nothing; sixteen hold."""
+    crowded = put(STACKED, COUNT, count(130))
+    assert tipping(crowded).verdict is Verdict.FAIL
+    assert not told_of(crowded, "no-number-of-pieces")
+    assert not told_of(crowded, "pieces-spare")
+    assert holds(STACKED)
+
+
 def test_a_length_that_may_shrink_to_nothing_is_not_told_of() -> None:
     """A heavy beam that is credited holds alone: without a piece its backspan is no matter."""
     credited = confirmed(on_basis(PROJECT, CREDIT), EN, FACTOR)

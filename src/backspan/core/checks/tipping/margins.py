@@ -75,14 +75,14 @@ def _of_beam(
     met, beam = search.worst.found.met, one.subject.support.beam
     if met is not None:
         fits = _fits(search)
-        yield from _pieces(search, fits, beam, met=met)
+        yield from _pieces(search, beam, met=met)
         yield from _lengths(search, fits, beam, met=met)
     yield from hoist_margins(search, subject, rules)
     if met is not None:
         yield from _price(search, beam)
 
 
-def _pieces(search: _Search, fits: _Fits, beam: BeamReads, *, met: bool) -> Iterator[Margin]:
+def _pieces(search: _Search, beam: BeamReads, *, met: bool) -> Iterator[Margin]:
     """Pieces of the innermost group: how many fewer hold, or how many more would."""
     if not beam.groups:
         return
@@ -92,18 +92,13 @@ def _pieces(search: _Search, fits: _Fits, beam: BeamReads, *, met: bool) -> Iter
         spare = search.room(Change(((count, -1),), most=int(count.as_stated)))
         yield Margin("pieces-spare", spare)
         return
-    more = search.short(Change(((count, 1),), most=_more_that_fit(fits, beam)))
-    if more is None:
+    # Counted from none: a stack that is too long may hold with fewer, which is no shortage.
+    most = most_that_fit(search.case, search.asked) if beam.from_stack else MOST_STEPS
+    fewest = search.short(Change(((count, 1),), most=most, start=0.0))
+    if fewest is None:
         yield Margin("no-number-of-pieces", there, beyond=True)
-    else:
-        yield Margin("pieces-spare", more, beyond=True)
-
-
-def _more_that_fit(fits: _Fits, beam: BeamReads) -> int:
-    """How many more pieces of the innermost group the beam has room for."""
-    if not beam.from_stack:
-        return MOST_STEPS
-    return 0 if fits is None else fits.room(Change(((beam.groups[-1].count, 1),)))
+    elif surely_above(fewest, limit=count.as_stated):
+        yield Margin("pieces-spare", fewest - int(count.as_stated), beyond=True)
 
 
 def _fits(search: _Search) -> _Fits:
