@@ -16,6 +16,7 @@ from backspan.core.findings import DoesNotApply, Finding, Review
 from backspan.core.review import review
 from backspan.exchange.files import load, load_rule_library
 from backspan.exchange.parse import parse_project
+from tools import write_rig
 
 ROOT = Path(__file__).resolve().parent
 LIBRARY = load_rule_library()
@@ -117,6 +118,10 @@ def test_a_case(case: dict[str, Any]) -> None:
         assert case["note"] in {note.id for note in found.notes}
     if found.verdict != "pass":
         assert made.verdict != "pass"
+
+
+def test_the_rig_of_the_unit_tests_is_this_one() -> None:
+    assert write_rig.RIG.read_text(encoding="utf-8") == write_rig.text(), "run `make generate`"
 
 
 def test_the_rig_the_cases_change_passes() -> None:

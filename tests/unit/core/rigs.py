@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+import json
 from collections.abc import Sequence
 from dataclasses import fields, is_dataclass, replace
 from pathlib import Path
@@ -26,7 +27,7 @@ from backspan.core.review.run import case_of, with_margins
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
-from backspan.exchange.files import load
+from backspan.core.wire import from_data
 from tools.write_sources import RULE_SETS, read_rule_sets
 
 R = TypeVar("R")
@@ -111,7 +112,7 @@ def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
 
 
 #: Passes under OSHA with one piece spare on either side.
-PROJECT = load(Path(__file__).parents[2] / "cases" / "rig.yaml")
+PROJECT = from_data(Project, json.loads((Path(__file__).parent / "rig.json").read_text("utf-8")))
 
 
 def confirmed(project: Project, choice: RuleChoice, value: str) -> Project:
