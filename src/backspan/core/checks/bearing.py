@@ -38,7 +38,7 @@ from backspan.core.sheet.subjects import counterweighted, no_rule
 ID = TOPIC = "bearing"
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(slots=True, kw_only=True)
 class Pressed(Compared):
     """A pressure against the surface; whether what the rear stand carries was not taken off."""
 

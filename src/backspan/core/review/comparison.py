@@ -53,7 +53,7 @@ def _order(row: ComparisonRow) -> tuple[float, str, str, str]:
     return (size, row.rule.rule_set, row.rule.key, row.rule.reading)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(slots=True, kw_only=True)
 class Needed(Compared):
     """The weight of counterweight a rule asks for against what is there, in SI."""
 

@@ -43,7 +43,7 @@ class BeamReads:
     from_stack: bool
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class AsBuilt:
     """The beam in SI; NaN where a value it follows from is not stated.
 
@@ -60,7 +60,7 @@ class AsBuilt:
     stack_inner_end: float = UNKNOWN
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class OwnWeight:
     """The beam's weight and its centroid inboard of the fulcrum (negative: outboard)."""
 

@@ -45,7 +45,7 @@ class SupportReads:
     tiebacks: int
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(slots=True, kw_only=True)
 class Branch(Compared):
     """One branch of a tipping rule on one support, in SI; NaN where it is not known."""
 

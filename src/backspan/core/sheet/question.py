@@ -33,9 +33,13 @@ _ENDINGS = {True: "pass", False: "fail", None: "missing"}
 _WORST_FIRST = (False, None, True)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Compared:
-    """A demand and a capacity in SI, NaN where unknown, and what the sentence says of them."""
+    """A demand and a capacity in SI, NaN where unknown, and what the sentence says of them.
+
+    Not frozen, as is nothing that is made at every corner: that costs a quarter of a search.
+    Nobody changes one.
+    """
 
     demand: float
     capacity: float
@@ -82,7 +86,7 @@ C = TypeVar("C", bound=Compared)
 S = TypeVar("S")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class Weighed(Generic[C]):
     """All branches of an answer, what they come to, and what left its domain."""
 
