@@ -20,6 +20,8 @@ from backspan.core.model.rigs import (
     BackspanFrom,
     CounterweightedBeam,
     Drop,
+    Fulcrum,
+    FulcrumKind,
     HungStage,
     PieceGroup,
     Rig,
@@ -78,6 +80,7 @@ def project_of(
     group = PieceGroup(_PIECE, **pieces, per_row=per_row)
     support = CounterweightedBeam(
         beam=_BEAM,
+        fulcrum=Fulcrum(FulcrumKind.PAD, **_stated("fulcrum", given)),
         backspan_from=BackspanFrom.STACK if from_stack else BackspanFrom.MEASURED,
         stack=Stack((group,), **_stated("stack", given)),
         **_stated("counterweighted_beam", given),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 from backspan.core.ask.answering import (
@@ -30,11 +31,11 @@ from backspan.core.ask.sought import (
     required_line,
     stack_lines,
 )
-from backspan.core.checks import beam_length, stall_cap, tipping
-from backspan.core.findings import Message
+from backspan.core.checks import beam_length, bearing, stall_cap, tipping
+from backspan.core.findings import DoesNotApply, Message, Verdict
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
-from backspan.core.quantities import FORCE, LENGTH, RATIO, Amount
+from backspan.core.quantities import FORCE, LENGTH, PRESSURE, RATIO, Amount
 from backspan.core.review.comparison import compare
 from backspan.core.rules.shape import FactorOnLoad, LoadBasis
 from backspan.core.worked.formula import Step
@@ -117,6 +118,33 @@ def answer_stall(asked: Asked) -> Answer:
         return Answer(message, lines=tuple(lines), steps=(cap,), rules=(value,), notes=notes)
     lines.append(Line("stall-ratio", Amount(stall / rated, RATIO)))
     return answer_of(at, findings_of(at.case, (stall_cap.CHECK,)), None, lines)
+
+
+def answer_bearing(asked: Asked) -> Answer:
+    """What the fulcrum asks of its surface; with the surface given: does it carry that."""
+    at = posed(asked)
+    findings = findings_of(at.case, (bearing.CHECK,))
+    (one,) = bearing.asked(at.case)
+    if "surface" in asked.values or isinstance(one, DoesNotApply):
+        if findings:
+            return answer_of(at, findings, None, (), notes=ONE_BEAM)
+        rules = at.case.under(bearing.TOPIC)[0].rule_set.id
+        return Answer(Message("ask.no-number", (("rule_set", rules),)), verdict=Verdict.REFER)
+    known = [
+        branch
+        for branch in bearing.QUESTION.bare({}, one, {}).branches
+        if not math.isnan(branch.demand)
+    ]
+    most = max(known, key=lambda branch: branch.demand, default=None)
+    if most is None or most.value is None or not isinstance(most.value.content, FactorOnLoad):
+        return answer_of(at, findings, None, (), notes=ONE_BEAM)
+    rule, pressure = most.value.content, Amount(most.demand, PRESSURE)
+    words = (("input", "surface_strength"), ("value", pressure))
+    by = (("factor", Amount(rule.factor, RATIO)), ("load", str(rule.load)))
+    answer = answer_of(at, findings, Message("ask.least", (*words, *by)), (), notes=ONE_BEAM)
+    own = ("input", "surface_strength")
+    needs = tuple(one for one in answer.needs if own not in one.what.values)
+    return replace(answer, verdict=answer.verdict if needs else None, needs=needs)
 
 
 def answer_compare(asked: Asked) -> Answer:

@@ -16,6 +16,7 @@ from backspan.core.ask.dry_run import dry_run
 from backspan.core.ask.imagined import DEFAULT_RULES
 from backspan.core.ask.others import (
     LABEL,
+    answer_bearing,
     answer_compare,
     answer_formula,
     answer_hoist,
@@ -124,6 +125,20 @@ TOPICS: tuple[Topic, ...] = (
         takes(optional=("pieces", "rated_load"), from_stack=True),
         "beam=18ft tip=0in reach=3ft tail-gap=0in piece-length=12in piece=55lb rated=1000lb",
         answer_stack,
+    ),
+    Topic(
+        "bearing",
+        "What does the fulcrum ask of its surface, or does that carry it?",
+        (
+            *takes(optional=("beam_length", "tip_beyond_line", "beam_mass")),
+            parameter_of("rear_stand", needed=True),
+            parameter_of("plate_length", needed=True),
+            parameter_of("plate_width", needed=True),
+            parameter_of("surface_strength", needed=False),
+        ),
+        "rated=1000lb stall=2500lb reach=2ft backspan=10ft piece=55lb pieces=16 beam=18ft tip=6in"
+        " beam-mass=200lb rear-stand=10ft plate-length=2ft plate-width=2ft",
+        answer_bearing,
     ),
     Topic(
         "stall",

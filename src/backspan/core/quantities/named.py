@@ -102,9 +102,27 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
     ),
     # What it stands on
-    _taped("rear_stand", "fulcrum to rear stand", "counterweighted_beam", symbol="c_r"),
-    _taped("plate_length", "length of the plate under the fulcrum", "fulcrum", symbol="l_f"),
-    _taped("plate_width", "width of the plate under the fulcrum", "fulcrum", symbol="w_f"),
+    _taped(
+        "rear_stand",
+        "fulcrum to rear stand",
+        "counterweighted_beam",
+        symbol="c_r",
+        asked="rear-stand",
+    ),
+    _taped(
+        "plate_length",
+        "length of the plate under the fulcrum",
+        "fulcrum",
+        symbol="l_f",
+        asked="plate-length",
+    ),
+    _taped(
+        "plate_width",
+        "width of the plate under the fulcrum",
+        "fulcrum",
+        symbol="w_f",
+        asked="plate-width",
+    ),
     Quantity(
         name="surface_strength",
         words="pressure that the surface under the fulcrum carries without failure",
@@ -112,6 +130,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         evidence=RATING,
         record="fulcrum",
         field="surface_strength",
+        asked="surface",
     ),
     # The beam itself
     _taped(

@@ -5,9 +5,9 @@ import pytest
 from backspan.core.ask import TOPICS, say_answer, say_label
 from backspan.core.ask.wording import CAUTIONS, LABELS, SENTENCES
 from backspan.core.findings import Verdict
-from backspan.core.quantities import Style
+from backspan.core.quantities import PRESSURE, Amount, Style, parse
 from backspan.core.rules.shape import FactorOnLoad
-from tests.unit.core.ask.asking import LIBRARY, POUND_FORCE, amount, ask, ids
+from tests.unit.core.ask.asking import LIBRARY, POUND_FORCE, amount, ask, ids, wanted
 
 FULL = (
     "rated=1000lb stall=1250lb reach=4ft backspan=11ft6in piece=55lb dead=900lb live=700lb"
@@ -83,3 +83,33 @@ def test_parameters_are_named_once_a_topic() -> None:
     for topic in TOPICS:
         names = [one.name for one in topic.parameters]
         assert len(names) == len(set(names)), topic.id
+
+
+STANDING = (
+    "rated=1000lb stall=2500lb reach=2ft backspan=10ft piece=55lb pieces=16 beam=18ft tip=6in"
+    " beam-mass=200lb rear-stand=10ft plate-length=2ft plate-width=2ft"
+)
+
+
+def test_what_a_surface_has_to_carry_is_the_most_any_branch_asks() -> None:
+    found = ask("bearing", STANDING)
+    assert (found.verdict, found.message.id) == (None, "ask.least")
+    told = dict(found.message.values)["value"]
+    assert isinstance(told, Amount)
+    assert told.value == pytest.approx(parse("1270 psf", PRESSURE), rel=1e-9)
+
+
+@pytest.mark.parametrize(("surface", "verdict"), [("1270psf", "pass"), ("1269psf", "fail")])
+def test_a_surface_that_is_given_is_judged(surface: str, verdict: str) -> None:
+    assert ask("bearing", STANDING, f"surface={surface}").verdict == verdict
+
+
+def test_a_stall_load_that_is_not_known_leaves_the_surface_open() -> None:
+    found = ask("bearing", STANDING.replace("stall=2500lb ", ""))
+    assert found.verdict is Verdict.MISSING
+    assert wanted(found) == {"stall"}
+
+
+def test_a_text_that_says_nothing_of_surfaces_is_for_an_engineer() -> None:
+    found = ask("bearing", STANDING, "rules=eu-en-1808")
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "ask.no-number")
