@@ -8,7 +8,7 @@ from dataclasses import replace
 import pypdfium2
 import pytest
 
-from backspan.core.quantities import Style
+from backspan.core.quantities import Style, display, shared_unit
 from backspan.core.words import english, shown
 from backspan.papers import PackageContent, PaperError, package_pdf
 from tests.unit.papers.sample import ON, content, demo, reviews
@@ -33,8 +33,14 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
     for review in reviews(demo(), names):
         assert review.configuration in text
         for finding in review.findings:
-            for amount in (finding.demand, finding.capacity):
-                assert amount is None or shown(amount, review.units) in text
+            compared = [one for one in (finding.demand, finding.capacity) if one is not None]
+            units = shared_unit(compared, review.units)
+            for one in compared:
+                told = shown(one, review.units)
+                if one.dimension in units:
+                    unit = units[one.dimension]
+                    told = display(one.value, one.dimension, review.units, unit=unit)
+                assert told in text
             for rule in finding.rules:
                 assert rule.provenance.clause in text
     assert "It speaks of the configuration named by its code" in text

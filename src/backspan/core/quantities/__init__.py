@@ -3,7 +3,7 @@
 from backspan.core.quantities.amount import Amount
 from backspan.core.quantities.coherent import CoherentSet, coherent_unit
 from backspan.core.quantities.dimension import Dimension, Unit
-from backspan.core.quantities.display import display, display_round
+from backspan.core.quantities.display import display, display_round, shared_unit
 from backspan.core.quantities.errors import QuantityError
 from backspan.core.quantities.parse import parse, parse_exact
 from backspan.core.quantities.steps import LITTLE_MORE_LENGTH, TAPE_STEP, TENTH, roof_step
@@ -83,4 +83,5 @@ __all__ = [
     "parse",
     "parse_exact",
     "roof_step",
+    "shared_unit",
 ]

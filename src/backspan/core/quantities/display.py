@@ -1,6 +1,7 @@
 """A number in SI to the text people on a roof read."""
 
 import math
+from collections.abc import Iterable
 from fractions import Fraction
 from typing import Literal
 
@@ -52,6 +53,24 @@ def display(
     if usual.label == "m" and digits is None:
         return _with_label(_decimal(exact, places=4), label="m")
     return _in_unit(exact, usual, digits=digits)
+
+
+def shared_unit(amounts: Iterable[Amount], style: Style) -> dict[Dimension, str]:
+    """The unit for each kind of quantity whose amounts would else be told in different ones.
+
+    What is compared is read in one unit: that of the largest. Lengths are not: a tape has both.
+    """
+    units: dict[Dimension, list[tuple[Fraction, str]]] = {}
+    for amount in amounts:
+        if amount.dimension in USUAL_UNITS[style] and amount.dimension != LENGTH:
+            exact = Fraction(amount.value)
+            label = _usual_unit(exact, amount.dimension, style).label
+            units.setdefault(amount.dimension, []).append((abs(exact), label))
+    return {
+        dimension: max(found)[1]
+        for dimension, found in units.items()
+        if len({label for _, label in found}) > 1
+    }
 
 
 def display_round(amount: Amount, style: Style, *, direction: Literal["up", "down"]) -> str:

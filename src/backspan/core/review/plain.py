@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.findings import Message, MessageValue, Need
-from backspan.core.quantities import RATIO, Amount, Style
+from backspan.core.quantities import RATIO, Amount, Style, display, shared_unit
 from backspan.core.review.citing import cited, content_text, mark_text, reading_text, reference
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
@@ -30,15 +30,16 @@ class Writer:
     lines: dict[Step, WorkedLine] = field(default_factory=dict)
     """Lines already written: one step stands in several findings, and a line costs."""
 
-    def amount(self, amount: Amount | None) -> Data | None:
-        """A number with its SI unit and its text; None stays None."""
+    def amount(self, amount: Amount | None, *beside: Amount | None) -> Data | None:
+        """A number with its SI unit and its text, in one unit with those beside it."""
         if amount is None:
             return None
-        return {
-            "value": report_number(amount.value),
-            "unit": amount.dimension.si,
-            "text": shown(amount, self.style),
-        }
+        together = [one for one in (amount, *beside) if one is not None]
+        unit = shared_unit(together, self.style).get(amount.dimension)
+        text = shown(amount, self.style)
+        if unit is not None:
+            text = display(amount.value, amount.dimension, self.style, unit=unit)
+        return {"value": report_number(amount.value), "unit": amount.dimension.si, "text": text}
 
     def count(self, count: int | None) -> Data | None:
         """A whole number in the same form; None stays None."""

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from backspan.core.errors import BackspanError
 from backspan.core.findings import Margin, Message, MessageValue, Verdict
-from backspan.core.quantities import Amount, Style, display
+from backspan.core.quantities import Amount, Dimension, Style, display, shared_unit
 from backspan.core.words import english
 
 #: An answer is never told by colour alone: a word and a sign.
@@ -74,8 +74,10 @@ def shown(value: MessageValue, style: Style) -> str:
     return str(value)
 
 
-def _worded(name: str, value: MessageValue, style: Style) -> str:
+def _worded(name: str, value: MessageValue, style: Style, units: Mapping[Dimension, str]) -> str:
     """A value in words: names of inputs become the trade's words for them."""
+    if isinstance(value, Amount) and value.dimension in units:
+        return display(value.value, value.dimension, style, unit=units[value.dimension])
     if name == "input":
         return say_input(str(value))
     if name == "inputs" and isinstance(value, tuple):
@@ -89,7 +91,8 @@ def _fill(
     template = sentences.get(key)
     if template is None:
         raise WordsError(f"message {key!r} has no sentence")
-    texts = {name: _worded(name, value, style) for name, value in values.items()}
+    units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
+    texts = {name: _worded(name, value, style, units) for name, value in values.items()}
     try:
         return template.format(**texts)
     except KeyError as error:

@@ -7,7 +7,7 @@ import re
 import pytest
 
 from backspan.core.findings import Margin, Message, Verdict
-from backspan.core.quantities import FORCE, LENGTH, RATIO, Amount, Style, parse
+from backspan.core.quantities import FORCE, LENGTH, PRESSURE, RATIO, Amount, Style, parse
 from backspan.core.words import (
     SIGNS,
     WordsError,
@@ -120,3 +120,15 @@ def test_what_is_left_is_told_as_one_change_and_pieces_stay_on() -> None:
         " As built; pieces stay on until the stage is dismantled."
     )
     assert say_margins((short,), Style.US) == "One change only: 2 pieces short."
+
+
+def test_what_is_compared_is_told_in_one_unit() -> None:
+    psi = 6894.757293168361
+    words = (("pressure", Amount(9.6 * psi, PRESSURE)), ("strength", Amount(40 * psi, PRESSURE)))
+    assert say(Message("bearing.pass", words), Style.US) == (
+        "The fulcrum asks 9.6 psi of its surface, which carries 40 psi."
+    )
+    low = (words[0], ("strength", Amount(9.7 * psi, PRESSURE)))
+    assert "1,382.4 psf of its surface, which carries 1,396.8 psf" in say(
+        Message("bearing.pass", low), Style.US
+    )
