@@ -26,6 +26,6 @@ settings.register_profile(
     "soak",
     settings.get_profile("few"),
     derandomize=False,
-    max_examples=400,
+    max_examples=200,
     verbosity=Verbosity.normal,
 )
