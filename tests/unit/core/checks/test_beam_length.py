@@ -84,3 +84,13 @@ def test_more_of_what_takes_room_does_harm() -> None:
     taped = put(PROJECT, (*ARM, "backspan"), length("15 ft 6 in", tolerance="1/16 in"))
     assert finding(more, "beam-length").verdict is Verdict.FAIL
     assert finding(taped, "beam-length").verdict is Verdict.FAIL
+
+
+def test_a_backspan_that_is_not_on_its_beam_is_refused_though_its_moment_holds() -> None:
+    """Nine feet of beam, its middle outboard: the moment of a backspan of 10 ft leaves that out."""
+    short = put(
+        put(PROJECT, (*BEAM, "length"), length("9 ft")), (*ARM, "reach"), length("4 ft 6 in")
+    )
+    short = put(short, (*STACK, "groups", 0, "count"), count(60))
+    assert finding(short, "tipping").verdict is Verdict.PASS
+    assert finding(short, "beam-length").verdict is Verdict.FAIL
