@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -31,7 +32,7 @@ from backspan.core.checks.tipping import most_that_fit
 from backspan.core.findings import Message, MessageValue, Verdict
 from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.numbers import at_least, meets
-from backspan.core.quantities import LENGTH, MASS, MOMENT, RATIO, Amount
+from backspan.core.quantities import LENGTH, MASS, MOMENT, Amount
 from backspan.core.quantities.named import QUANTITIES
 
 #: The checks whose subject a question describes.
@@ -94,9 +95,8 @@ def _open(what: Sought, found: Given, there: Found, at_cap: Asked) -> tuple[Mess
 
 def none_holds(asked: Asked, what: Sought, found: Found, notes: Sequence[str]) -> Answer:
     """Nothing is known, or no number holds, or every one that was tried does."""
-    tried: Given = (
-        1 if what.name == "pieces" else Amount(1.0, QUANTITIES[what.name].dimension or RATIO)
-    )
+    dimension = QUANTITIES[what.name].dimension
+    tried: Given = 1 if dimension is None else Amount(1.0, dimension)
     at = posed(having(asked, what, tried), from_stack=what.from_stack)
     words: tuple[tuple[str, MessageValue], ...]
     if at.weighed.governing is None:
@@ -108,20 +108,18 @@ def none_holds(asked: Asked, what: Sought, found: Found, notes: Sequence[str]) -
         most = most_that_fit(at.case, at.one)
         at = posed(having(asked, what, most), from_stack=True)
         branch = at.weighed.governing
+        held, required = (0.0, 0.0) if branch is None else (branch.capacity, branch.demand)
         words = (
             ("most", most),
-            (
-                "held",
-                Amount(0.0 if branch is None else at_least(branch.capacity, least=0.0), MOMENT),
-            ),
-            ("required", Amount(0.0 if branch is None else branch.demand, MOMENT)),
+            ("held", Amount(at_least(held, least=0.0), MOMENT)),
+            ("required", Amount(required, MOMENT)),
         )
         findings = findings_of(at.case, JUDGES)
         lines = [*stack_lines(at), Line("most-that-fit", most)]
         lines += [*factor_line(findings), *governing_line(at)]
-        short = answer_of(at, findings, Message("ask.too-short", words), lines, notes=notes)
         message = Message("ask.too-short", words)
-        return replace(short, message=message, verdict=Verdict.FAIL)
+        answer = answer_of(at, findings, message, lines, notes=notes)
+        return replace(answer, message=message, verdict=Verdict.FAIL)
     words = (("input", what.name), *_by_branch(at))
     message = Message("ask.none" if found is None else "ask.any", words)
     answer = answer_of(at, findings_of(at.case, JUDGES), message, (), notes=notes)
@@ -155,7 +153,7 @@ def stack_lines(at: Posed) -> tuple[Line, ...]:
     """Where the stack stands on its beam."""
     built = at.built
     inboard, end = built.inboard, built.stack_inner_end
-    if not at.one.subject.support.beam.from_stack or built.backspan != built.backspan:
+    if not at.one.subject.support.beam.from_stack or math.isnan(built.backspan):
         return ()
     lengths = {
         "inboard": inboard,

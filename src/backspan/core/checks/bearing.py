@@ -28,6 +28,7 @@ from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.beam_as_built import as_built, own_weight
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
@@ -89,7 +90,7 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
 
 def tells(judged: Judged[Standing, Pressed]) -> Told:
     """The pressure and the strength, and whether the rear stand got no credit."""
-    ending = {True: "pass", False: "fail", None: "missing"}[judged.weighed.met]
+    ending = ENDINGS[judged.weighed.met]
     shown = judged.weighed.shown
     full = any(one.in_full for one in judged.weighed.branches)
     notes = (Message("note.behind-rear-stand"),) if full else ()

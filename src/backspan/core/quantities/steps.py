@@ -7,7 +7,8 @@ from backspan.core.quantities.units import INCH
 
 #: The little more length whose price is told: an inch, ten millimetres.
 LITTLE_MORE_LENGTH = {Style.US: float(INCH), Style.METRIC: 0.01}
-#: What is left of a length is told in steps that a tape shows at a glance.
+#: What is left of a length is told in steps that a tape shows at a glance (common practice, no
+#: source).
 TAPE_STEP = {Style.US: float(INCH) / 2, Style.METRIC: 0.01}
 #: Prices in pieces are told to a tenth.
 TENTH = 0.1

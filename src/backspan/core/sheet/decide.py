@@ -8,6 +8,9 @@ from backspan.core.findings import Decider, Message, Need, Verdict
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.inputs import Inputs
 
+#: What ends the id of a sentence, by whether the comparison is met.
+ENDINGS = {True: "pass", False: "fail", None: "missing"}
+
 
 def decide(
     *,

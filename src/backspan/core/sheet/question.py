@@ -24,12 +24,11 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Corner, Place
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.corners import corners_of, too_doubtful, values_of, without_idle
-from backspan.core.sheet.decide import decide
+from backspan.core.sheet.decide import ENDINGS, decide
 from backspan.core.sheet.inputs import Inputs, tolerance_of
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
 
-_ENDINGS = {True: "pass", False: "fail", None: "missing"}
 _WORST_FIRST = (False, None, True)
 
 
@@ -311,7 +310,7 @@ class Question(Generic[S, C]):
             return Told(Message(f"outside.{judged.weighed.outside[0]}"))
         if self.tells is not None:
             return self.tells(judged)
-        ending, shown = _ENDINGS[judged.weighed.met], judged.weighed.shown
+        ending, shown = ENDINGS[judged.weighed.met], judged.weighed.shown
         words = () if shown is None else tuple(shown.told())
         return Told(Message(f"{self.says}.{ending}", words))
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from backspan.core.findings import Finding, Message
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Place
-from backspan.core.sheet.decide import decide
+from backspan.core.sheet.decide import ENDINGS, decide
 from backspan.core.sheet.inputs import Inputs, words_of
 
 
@@ -30,14 +30,13 @@ def judge_words(
     wrong = tuple(one for one in words or () if (one in listed) is refused)
     met = None if words is None or (wrong and never_fails) else not wrong
     verdict, needs = decide(met=met, inputs=inputs, rules=(rule,))
-    ending = "missing" if met is None else "pass" if met else "fail"
     return Finding(
         check=check,
         subject=subject,
         place=place,
         verdict=verdict,
         message=Message(
-            f"{message}.{ending}",
+            f"{message}.{ENDINGS[met]}",
             (("found", wrong or words or ()), ("listed", listed)),
         ),
         question=message,

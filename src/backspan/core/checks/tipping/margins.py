@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 from backspan.core.checks.tipping.hoists import hoist_margins
 from backspan.core.checks.tipping.question import QUESTION, Held, asked
@@ -112,10 +113,12 @@ def _fits(search: _Search) -> _Fits:
 
 def _lengths(search: _Search, fits: _Fits, beam: BeamReads, *, met: bool) -> Iterator[Margin]:
     step = TAPE_STEP[search.case.project.units]
-    yield from _length("more-reach", search, fits, (beam.reach, step), met=met)
+    for left in _length("more-reach", search, fits, (beam.reach, step), met=met):
+        yield left
+        if beam.from_stack:
+            # The reach takes from the backspan what the fulcrum would: one and the same change.
+            yield replace(left, id="fulcrum-inboard")
     if beam.from_stack:
-        # The reach takes from the backspan what the fulcrum would: it is one and the same change.
-        yield from _length("fulcrum-inboard", search, fits, (beam.reach, step), met=met)
         yield from _length("less-backspan", search, fits, (beam.tail_gap, step), met=met)
     else:
         yield from _length("less-backspan", search, fits, (beam.backspan, -step), met=met)
