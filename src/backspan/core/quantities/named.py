@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import partial
 from types import MappingProxyType
 
 from backspan.core.quantities.dimension import Dimension
@@ -44,82 +45,78 @@ class Quantity:
 
 GEOMETRY, RATING, MASSES = "evidence.geometry", "evidence.rating", "evidence.mass"
 COUNT, OBSERVATION = "evidence.count", "evidence.observation"
-_TAPED = "tolerance.taped-length"
 
 
 def _by_name(*quantities: Quantity) -> Mapping[str, Quantity]:
     return MappingProxyType({one.name: one for one in quantities})
 
 
-def _taped(name: str, words: str, record: str, field: str = "", **more: str | bool) -> Quantity:
-    """A length that is measured on the roof."""
-    given = {"tolerance": _TAPED} | more
-    return Quantity(
-        name=name,
-        words=words,
-        dimension=LENGTH,
-        evidence=GEOMETRY,
-        record=record,
-        field=field or name,
-        **given,  # type: ignore[arg-type]  # texts and one truth, each of the field it names
-    )
+#: A length that is measured on the roof.
+_taped = partial(Quantity, dimension=LENGTH, evidence=GEOMETRY, tolerance="tolerance.taped-length")
 
 
 #: Every quantity by its name.
 QUANTITIES: Mapping[str, Quantity] = _by_name(
     # The beam where it stands
     _taped(
-        "reach",
-        "reach, fulcrum to suspension line",
-        "counterweighted_beam",
+        name="reach",
+        words="reach, fulcrum to suspension line",
+        record="counterweighted_beam",
+        field="reach",
         symbol="a",
         asked="reach",
         least="reach",
         most="reach",
     ),
     _taped(
-        "backspan",
-        "backspan, fulcrum to centroid of the counterweight",
-        "counterweighted_beam",
+        name="backspan",
+        words="backspan, fulcrum to centroid of the counterweight",
+        record="counterweighted_beam",
+        field="backspan",
         symbol="b",
         asked="backspan",
         least="backspan",
         most="backspan",
     ),
     _taped(
-        "tip_beyond_line",
-        "suspension line to front end of the beam",
-        "counterweighted_beam",
+        name="tip_beyond_line",
+        words="suspension line to front end of the beam",
+        record="counterweighted_beam",
+        field="tip_beyond_line",
         symbol="t",
         asked="tip",
         zero=True,
     ),
     _taped(
-        "tail_gap",
-        "tail end to outer end of the stack",
-        "stack",
+        name="tail_gap",
+        words="tail end to outer end of the stack",
+        record="stack",
+        field="tail_gap",
         asked="tail-gap",
         zero=True,
     ),
     # What it stands on
     _taped(
-        "rear_stand",
-        "fulcrum to rear stand",
-        "counterweighted_beam",
+        name="rear_stand",
+        words="fulcrum to rear stand",
+        record="counterweighted_beam",
+        field="rear_stand",
         symbol="c_r",
         asked="rear-stand",
     ),
     _taped(
-        "plate_length",
-        "length of the plate under the fulcrum",
-        "fulcrum",
+        name="plate_length",
+        words="length of the plate under the fulcrum",
+        record="fulcrum",
+        field="plate_length",
         symbol="l_f",
         asked="plate-length",
     ),
     _taped(
-        "plate_width",
-        "width of the plate under the fulcrum",
-        "fulcrum",
+        name="plate_width",
+        words="width of the plate under the fulcrum",
+        record="fulcrum",
+        field="plate_width",
         symbol="w_f",
         asked="plate-width",
     ),
@@ -134,14 +131,20 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
     ),
     # The beam itself
     _taped(
-        "beam_length",
-        "length of the beam as assembled",
-        "beam",
-        "length",
+        name="beam_length",
+        words="length of the beam as assembled",
+        record="beam",
+        field="length",
         symbol="L",
         asked="beam",
     ),
-    _taped("centroid_from_tail", "beam's centroid from its tail end", "beam", symbol="c_G"),
+    _taped(
+        name="centroid_from_tail",
+        words="beam's centroid from its tail end",
+        record="beam",
+        field="centroid_from_tail",
+        symbol="c_G",
+    ),
     Quantity(
         name="beam_mass",
         words="mass of the beam",
@@ -194,10 +197,10 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         most="piece-mass",
     ),
     _taped(
-        "piece_length",
-        "length of beam one row of pieces takes",
-        "piece",
-        "length_on_beam",
+        name="piece_length",
+        words="length of beam one row of pieces takes",
+        record="piece",
+        field="length_on_beam",
         symbol="l_p",
         asked="piece-length",
         tolerance="tolerance.piece-length",
@@ -273,7 +276,13 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="live",
         zero=True,
     ),
-    _taped("stage_length", "length of the stage", "stage", "length", most="stage-length"),
+    _taped(
+        name="stage_length",
+        words="length of the stage",
+        record="stage",
+        field="length",
+        most="stage-length",
+    ),
     # What is only looked at beside another number
     Quantity(
         name="backspan_apart",
