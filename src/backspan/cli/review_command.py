@@ -112,8 +112,8 @@ def reviews_of(
 
     Raises a usage error for a drop the project does not have.
     """
-    from backspan.core.ask import rule_choice, suggested
     from backspan.core.review import review
+    from backspan.core.review.naming import rule_choice, suggested
     from backspan.exchange.files import load_rule_library
 
     library = load_rule_library()

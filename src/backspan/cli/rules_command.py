@@ -27,7 +27,7 @@ def command(rule_set: str | None) -> int:
     """Print the list of rule sets, or one of them."""
     from backspan.cli.rules_text import library_text, rule_set_text
     from backspan.cli.screen import put, screen_of
-    from backspan.core.ask import chosen_rule_set
+    from backspan.core.review.naming import chosen_rule_set
     from backspan.exchange.files import load_rule_library
 
     library = load_rule_library()

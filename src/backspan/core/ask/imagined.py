@@ -10,7 +10,6 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from backspan.core.ask.choosing import rule_choice
 from backspan.core.ask.shape import Asked
 from backspan.core.model.basis import Basis, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
@@ -31,6 +30,7 @@ from backspan.core.model.rigs import (
 from backspan.core.model.site import Site
 from backspan.core.quantities.named import COUNT, GEOMETRY, QUANTITIES
 from backspan.core.review.basis import PRACTICE, rules_of, selected_rules
+from backspan.core.review.naming import rule_choice
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.subjects import BeamSubject
 
@@ -44,7 +44,7 @@ _SHORT = StatedValue(1.0, 0.0, Evidence.MEASURED)  # metres: no question is abou
 
 
 def case_of_question(asked: Asked, *, from_stack: bool) -> Case:
-    """The case of the beam that is asked about. Raises QuestionError for a rule set not there.
+    """The case of the beam that is asked about. Raises RuleError for a rule set not there.
 
     With `from_stack` the backspan follows from beam, tip, tail gap and pieces.
     """

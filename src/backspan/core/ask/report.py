@@ -6,12 +6,12 @@ from collections.abc import Mapping
 from typing import Any
 
 from backspan.core.ask.shape import Answer, Given, Topic
-from backspan.core.ask.wording import CAUTIONS, say_answer, say_label
-from backspan.core.findings import Message, Need
 from backspan.core.quantities import Style
-from backspan.core.review.plain import Data, Writer
+from backspan.core.review.plain import Writer
 from backspan.core.review.report import comparison_data, margin_data
 from backspan.core.version import PROGRAM
+from backspan.core.words import say_label
+from backspan.core.words.roof_questions import CAUTIONS
 from backspan.core.worked.table import FormulaDescription
 
 #: The format number of the data written here.
@@ -40,7 +40,7 @@ def answer_data(
             if one.name in values
         ],
         "verdict": None if answer.verdict is None else str(answer.verdict),
-        "message": _message(writer, answer.message),
+        "message": writer.message(answer.message),
         "lines": [
             {"id": line.id, "title": say_label(line.id), "value": writer.value(line.value)}
             for line in answer.lines
@@ -48,16 +48,8 @@ def answer_data(
         "margins": [margin_data(writer, margin) for margin in answer.margins],
         "steps": [writer.step(step) for step in answer.steps],
         "rules": [writer.rule(rule) for rule in answer.rules],
-        "notes": [_message(writer, note) for note in answer.notes],
-        "needs": [_need(writer, need) for need in answer.needs],
+        "notes": [writer.message(note) for note in answer.notes],
+        "needs": [writer.need(need) for need in answer.needs],
         "comparison": [comparison_data(writer, row) for row in answer.comparison],
         "cautions": list(CAUTIONS),
     }
-
-
-def _message(writer: Writer, message: Message) -> Data:
-    return writer.message(message, say_answer(message, writer.style))
-
-
-def _need(writer: Writer, need: Need) -> Data:
-    return {"who": str(need.who), "what": _message(writer, need.what)}

@@ -26,7 +26,6 @@ from backspan.core.ask.shape import (
     Given,
     Line,
 )
-from backspan.core.ask.wording import AT_MOST_STALL
 from backspan.core.checks import beam_length, beam_proportion, stall_cap, tipping
 from backspan.core.checks.tipping import most_that_fit
 from backspan.core.findings import Message, MessageValue, Verdict
@@ -34,6 +33,7 @@ from backspan.core.mechanics.constants import STANDARD_GRAVITY
 from backspan.core.numbers import at_least, meets
 from backspan.core.quantities import LENGTH, MASS, MOMENT, Amount
 from backspan.core.quantities.named import QUANTITIES
+from backspan.core.words.roof_questions import AT_MOST_STALL
 
 #: The checks whose subject a question describes.
 JUDGES = (tipping.CHECK, beam_length.CHECK, stall_cap.CHECK, beam_proportion.CHECK)

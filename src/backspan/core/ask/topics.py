@@ -11,7 +11,6 @@ import datetime
 from collections.abc import Mapping, Sequence
 from functools import partial
 
-from backspan.core.ask.choosing import suggested
 from backspan.core.ask.dry_run import dry_run
 from backspan.core.ask.imagined import DEFAULT_RULES
 from backspan.core.ask.others import (
@@ -40,6 +39,7 @@ from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import Sign
 from backspan.core.quantities import LENGTH, RATIO, Style
+from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.worked.symbols import SYMBOLS
 from backspan.core.worked.table import describe

@@ -6,10 +6,10 @@ import re
 from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
-from backspan.core.ask.choosing import suggested
 from backspan.core.ask.shape import Given, Kind, Parameter, QuestionError, Topic
 from backspan.core.model.evidence import Sign
 from backspan.core.quantities import Amount, QuantityError, parse
+from backspan.core.review.naming import suggested
 
 #: A name stands at the start or after a space and is followed by an equals sign.
 _NAME = re.compile(r"(?:^|\s)(?P<name>[A-Za-z][\w-]*)\s*=")

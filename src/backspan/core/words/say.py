@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from backspan.core.errors import BackspanError
 from backspan.core.findings import Margin, Message, MessageValue, Verdict
 from backspan.core.quantities import Amount, Dimension, Style, display, shared_unit
-from backspan.core.words import english
+from backspan.core.words import english, roof_questions
 
 #: An answer is never told by colour alone: a word and a sign.
 SIGNS: Mapping[Verdict, str] = {
@@ -24,7 +24,17 @@ class WordsError(BackspanError, KeyError):
 
 def say(message: Message, style: Style) -> str:
     """The sentence of a message; WordsError when it has none or lacks a value."""
-    return _fill(english.SENTENCES, message.id, dict(message.values), style)
+    template = english.SENTENCES.get(message.id) or roof_questions.SENTENCES.get(message.id)
+    if template is None:
+        raise WordsError(f"message {message.id!r} has no sentence")
+    values = dict(message.values)
+    units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
+    texts = {name: _worded(name, value, style, units) for name, value in values.items()}
+    try:
+        told = template.format(**texts)
+    except KeyError as error:
+        raise WordsError(f"message {message.id!r} lacks the value {error}") from error
+    return told[:1].upper() + told[1:] if template.startswith("{input}:") else told
 
 
 def say_margin(margin: Margin, style: Style) -> str:
@@ -51,6 +61,15 @@ def say_input(name: str) -> str:
     if name not in english.INPUTS:
         raise WordsError(f"input {name!r} has no words")
     return english.INPUTS[name]
+
+
+def say_label(line: str) -> str:
+    """The label of a number of an answer to a roof question; WordsError when it has none."""
+    name = line.removesuffix(roof_questions.AT_MOST_STALL)
+    if name not in roof_questions.LABELS:
+        raise WordsError(f"line {line!r} has no label")
+    label = roof_questions.LABELS[name]
+    return label if name == line else f"{label} at that stall load"
 
 
 def say_check(check: str) -> str:
@@ -83,17 +102,3 @@ def _worded(name: str, value: MessageValue, style: Style, units: Mapping[Dimensi
     if name == "inputs" and isinstance(value, tuple):
         return "; ".join(say_input(one) for one in value)
     return shown(value, style)
-
-
-def _fill(
-    sentences: Mapping[str, str], key: str, values: Mapping[str, MessageValue], style: Style
-) -> str:
-    template = sentences.get(key)
-    if template is None:
-        raise WordsError(f"message {key!r} has no sentence")
-    units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
-    texts = {name: _worded(name, value, style, units) for name, value in values.items()}
-    try:
-        return template.format(**texts)
-    except KeyError as error:
-        raise WordsError(f"message {key!r} lacks the value {error}") from error

@@ -2,11 +2,12 @@ from __future__ import annotations
 
 import pytest
 
-from backspan.core.ask import TOPICS, say_answer, say_label
-from backspan.core.ask.wording import CAUTIONS, LABELS, SENTENCES
+from backspan.core.ask import TOPICS
 from backspan.core.findings import Verdict
 from backspan.core.quantities import PRESSURE, Amount, Style, parse
 from backspan.core.rules.shape import FactorOnLoad
+from backspan.core.words import say, say_label
+from backspan.core.words.roof_questions import CAUTIONS, LABELS, SENTENCES
 from tests.unit.core.ask.asking import LIBRARY, POUND_FORCE, amount, ask, ids, wanted
 
 FULL = (
@@ -67,8 +68,8 @@ def test_every_example_answers_in_words(topic: object) -> None:
         if one is topic:
             for style in Style:
                 found = ask(one.id, one.example, style=style)
-                said = [say_answer(found.message, style)]
-                said += [say_answer(note, style) for note in found.notes]
+                said = [say(found.message, style)]
+                said += [say(note, style) for note in found.notes]
                 said += [say_label(line) for line in ids(found)]
                 assert all(said)
                 assert "safe" not in " ".join(said).lower()

@@ -1,10 +1,6 @@
-"""What answers say, in English, by id; sentences of findings come from core/words."""
+"""What is said of a question of the roof and its answer, in English, by id."""
 
 from __future__ import annotations
-
-from backspan.core.findings import Message
-from backspan.core.quantities import Style
-from backspan.core.words import WordsError, say, say_input, shown
 
 SENTENCES: dict[str, str] = {
     "ask.not-known": "Under {rule_set} this cannot be worked out from what is given.",
@@ -90,27 +86,3 @@ LABELS: dict[str, str] = {
     "stall-ratio": "stall load over rated load",
     "room-left": "room left on the beam",
 }
-
-
-def say_answer(message: Message, style: Style) -> str:
-    """The sentence of an answer or a finding. Raises WordsError where there is none."""
-    template = SENTENCES.get(message.id)
-    if template is None:
-        return say(message, style)
-    texts = {
-        name: say_input(str(value)) if name == "input" else shown(value, style)
-        for name, value in message.values
-    }
-    try:
-        told = template.format(**texts)
-        return told[:1].upper() + told[1:] if template.startswith("{input}:") else told
-    except KeyError as error:
-        raise WordsError(f"message {message.id!r} lacks the value {error}") from error
-
-
-def say_label(line: str) -> str:
-    """The label of a number of an answer. Raises WordsError where there is none."""
-    name = line.removesuffix(AT_MOST_STALL)
-    if name not in LABELS:
-        raise WordsError(f"line {line!r} has no label")
-    return LABELS[name] if name == line else f"{LABELS[name]} at that stall load"

@@ -4,9 +4,10 @@ import dataclasses
 
 import pytest
 
-from backspan.core.ask import QuestionError, rule_choice
 from backspan.core.model.basis import RuleChoice
+from backspan.core.review.naming import rule_choice
 from backspan.core.rules.selected import RuleLibrary
+from backspan.core.rules.shape import RuleError
 from tests.unit.core.ask.asking import LIBRARY
 
 
@@ -31,13 +32,13 @@ def test_an_edition_may_be_named() -> None:
     ],
 )
 def test_a_rule_set_that_is_not_there(text: str, what: str) -> None:
-    with pytest.raises(QuestionError, match=what):
+    with pytest.raises(RuleError, match=what):
         rule_choice(text, LIBRARY)
 
 
 def test_several_editions_are_never_chosen_from_by_the_program() -> None:
     one = LIBRARY.get("uk-bs-5974", "undated")
     library = RuleLibrary((one, dataclasses.replace(one, edition="1990")))
-    with pytest.raises(QuestionError, match="name one: uk-bs-5974@1990 or uk-bs-5974@undated"):
+    with pytest.raises(RuleError, match="name one: uk-bs-5974@1990 or uk-bs-5974@undated"):
         rule_choice("uk-bs-5974", library)
     assert rule_choice("uk-bs-5974@1990", library).edition == "1990"
