@@ -19,6 +19,7 @@ def open_text(review: Data, screen: Screen) -> str:
     for subjects, (finding,) in told(review, "findings"):
         if finding["verdict"] != Verdict.PASS:
             lines += _finding(finding, subjects, screen, margins=finding["margins_in_short"])
+    lines += _topics(review, screen)
     return "\n".join(lines)
 
 
@@ -28,7 +29,7 @@ def drop_text(review: Data, screen: Screen) -> str:
     for subjects, (finding,) in told(review, "findings"):
         lines += _finding(finding, subjects, screen, margins=finding["margins_text"])
         lines += [*_behind(finding, screen), ""]
-    lines.append("Does not apply:")
+    lines += [*_topics(review, screen), "", "Does not apply:"]
     for subjects, (one,) in told(review, "not_applicable"):
         text = f"{one['title']}, {subjects}: {one['reason']['text']}"
         lines.append(screen.paragraph(text, indent=_INDENT, hanging=_HANGING))
@@ -39,8 +40,29 @@ def drop_text(review: Data, screen: Screen) -> str:
 
 
 def _title(review: Data, screen: Screen) -> str:
-    verdict = screen.verdict(Verdict(review["verdict"]))
-    return f"{review['drop']}  {verdict}  {review['configuration']}"
+    verdict = Verdict(review["verdict"])
+    beside = review["answer"].removeprefix(str(verdict))
+    of_counterweight = screen.verdict(Verdict(review["counterweight"]))
+    answers = f"counterweight: {of_counterweight} - drop: {screen.verdict(verdict)}{beside}"
+    return screen.paragraph(
+        f"{review['drop']}  {review['configuration']}  {answers}", hanging=_INDENT
+    )
+
+
+def _topics(review: Data, screen: Screen) -> Iterator[str]:
+    """What a person took over, what that does not reach, and what nobody judged."""
+    taken: dict[str, list[str]] = {}
+    for one in review["topics"]:
+        if one["taken_over"] is not None:
+            taken.setdefault(one["taken_over"]["text"], []).append(one["topic"])
+        for note in one["notes"]:
+            taken.setdefault(note["text"], []).append(one["topic"])
+    for text, topics in taken.items():
+        yield screen.paragraph(f"{', '.join(topics)}: {text}", indent=_INDENT, hanging=_HANGING)
+    left = [one["topic"] for one in review["topics"] if one["not_judged"]]
+    if left:
+        text = f"Not judged, nobody took it over: {', '.join(left)}."
+        yield screen.paragraph(text, indent=_INDENT, hanging=_HANGING)
 
 
 def _finding(finding: Data, subjects: str, screen: Screen, *, margins: str) -> Iterator[str]:

@@ -38,7 +38,7 @@ def review_text(
             parts += ["", drop_text(review, screen)]
         elif review["verdict"] != Verdict.PASS:
             parts += ["", open_text(review, screen)]
-    parts += ["", *_cautions(screen)]
+    parts += ["", *_who_may(reviews, screen), *_cautions(screen)]
     if written:
         parts += ["", *_files(written, screen)]
     return "\n".join(parts) + "\n"
@@ -70,18 +70,16 @@ def _basis(reviews: Sequence[Data]) -> list[str]:
 
 
 def _drops(reviews: Sequence[Data], screen: Screen) -> str:
-    table = screen.table("drop", "answer", "used", "what governs", "configuration")
-    for column in (table.columns[0], table.columns[1], table.columns[2], table.columns[4]):
+    table = screen.table("drop", "answer", "counterweight", "what governs", "configuration")
+    for column in (table.columns[0], table.columns[2], table.columns[4]):
         column.no_wrap = True
-    table.columns[2].justify = "right"
     for number, review in enumerate(reviews, 1):
         at = review["governing"]
         finding = None if at is None else review["findings"][at]
-        share = None if finding is None else finding["utilisation"]
         table.add_row(
             review["drop"],
-            screen.coloured(Verdict(review["verdict"])),
-            "" if share is None else share["text"],
+            screen.answer(Verdict(review["verdict"]), review["answer"]),
+            screen.coloured(Verdict(review["counterweight"])),
             _governs(review, finding),
             review["configuration"],
             end_section=number < len(reviews),
@@ -93,14 +91,27 @@ def _governs(review: Data, finding: Data | None) -> str:
     """The governing sentence; below it the margin that is told beside the answer."""
     if finding is None:
         return "nothing was found"
-    margin = "" if review["margin"] is None else f"\n{review['margin']}"
-    return f"{finding['message']['text']}{margin}"
+    share, margin = finding["utilisation"], review["margin"]
+    used = "" if share is None else f"{share['text']} used. "
+    said = f"{used}{finding['message']['text']}"
+    return said if margin is None else f"{said}\n{margin}"
+
+
+def _who_may(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+    """Who may judge, in writing, what this version does not: once for all drops."""
+    who: dict[tuple[str, ...], dict[str, None]] = {}
+    for review in reviews:
+        for one in review["topics"]:
+            if one["not_judged"]:
+                who.setdefault(tuple(one["who"]), {})[one["topic"]] = None
+    if who:
+        yield "Not judged by this version; a person may take it over in writing:"
+    for roles, topics in who.items():
+        text = f"{', '.join(topics)}: {' or '.join(roles)}"
+        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
 
 
 def _cautions(screen: Screen) -> Iterator[str]:
-    yield "Not checked by this version:"
-    for text in english.NOT_CHECKED:
-        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
     yield "Cautions:"
     for text in english.CAUTIONS:
         yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)

@@ -47,6 +47,16 @@ class Screen:
         """Sign and word of an answer; the word alone where the sign cannot be shown."""
         return say_verdict(verdict) if self.signs else str(verdict)
 
+    def answer(self, verdict: Verdict, told: str) -> Text:
+        """An answer with what is counted beside it, a part a line, for a table."""
+        from rich.text import Text
+
+        first, *beside = told.removeprefix(str(verdict)).split(", ")
+        lines = [f"{self.verdict(verdict)}{first}", *beside]
+        text = Text("\n".join(lines))
+        text.stylize(COLOURS[verdict], 0, len(lines[0]))
+        return text
+
     def coloured(self, verdict: Verdict) -> Text:
         """The same for a table, in colour where there is one."""
         from rich.text import Text

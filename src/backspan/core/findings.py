@@ -8,6 +8,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from backspan.core.model.evidence import Evidence
+from backspan.core.model.topics import Topic
 from backspan.core.quantities import Amount, Style
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.worked.formula import Step
@@ -121,6 +122,8 @@ class Finding:
     needs: tuple[Need, ...] = ()
     figures: tuple[tuple[str, Amount], ...] = ()
     """What was worked out of the subject on the way, for drawings that show it."""
+    not_judged: bool = False
+    """Whether it is referred because this version, or the rule set, has nothing to judge it by."""
 
     @property
     def key(self) -> FindingKey:
@@ -195,6 +198,23 @@ class BasisLine:
 
 
 @dataclass(frozen=True, slots=True)
+class TopicAnswer:
+    """The answer of one topic a drop must be judged on; `findings` are places in the review's list.
+
+    `who` may judge it instead of the program. `notes` tell why a take-over has no effect.
+    """
+
+    topic: Topic
+    verdict: Verdict
+    who: tuple[str, ...]
+    findings: tuple[int, ...] = ()
+    not_judged: bool = False
+    """Whether this version does not judge it whole, and nobody took it over."""
+    taken_over: Message | None = None
+    notes: tuple[Message, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Review:
     """All findings of one drop, rolled up."""
 
@@ -210,6 +230,8 @@ class Review:
     findings: tuple[Finding, ...]
     not_applicable: tuple[DoesNotApply, ...]
     governing: int | None
-    """Index of the finding that governs the answer; None when there is no finding."""
+    """Index of the worst finding; None when there is no finding."""
+    topics: tuple[TopicAnswer, ...] = ()
+    """Every topic's answer: together they make the verdict."""
     comparison: tuple[ComparisonRow, ...] = ()
     envelopes: tuple[Envelope, ...] = ()

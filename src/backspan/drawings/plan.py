@@ -10,6 +10,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
 from backspan.core.quantities import Style
+from backspan.core.words import drop_answer
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import backward_edges, roof_named
 from backspan.drawings.geometry import bounds, grown
@@ -31,7 +32,7 @@ from backspan.drawings.sheet import (
 )
 from backspan.drawings.tables import Cell
 from backspan.drawings.values import length_text
-from backspan.drawings.wording import ANGLES, NOT_REVIEWED, backward_note, no_room_note
+from backspan.drawings.wording import ANGLES, NOT_REVIEWED, TAKEN_OVER, backward_note, no_room_note
 
 BORDER = 5.0
 """Paper left outside the drops and their dimensions, in millimetres."""
@@ -165,7 +166,7 @@ def _pairs(
 
 
 def _notes(roof: Roof, *, unplaced: int) -> tuple[str, ...]:
-    notes = [ANGLES]
+    notes = [ANGLES, TAKEN_OVER]
     if backward_edges(roof):
         notes.append(backward_note(backward_edges(roof)))
     if unplaced:
@@ -189,7 +190,7 @@ def _description(
     project: Project, roof: Roof, drops: tuple[Drop, ...], reviews: Mapping[str, Review]
 ) -> str:
     said = "; ".join(
-        f"{drop.id} {reviews[drop.id].verdict if drop.id in reviews else NOT_REVIEWED}"
+        f"{drop.id} {drop_answer(reviews[drop.id]) if drop.id in reviews else NOT_REVIEWED}"
         for drop in drops
     )
     return (

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.words.say import say_check
+from backspan.core.words import drop_answer, say_check
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
@@ -175,9 +175,14 @@ def _content(
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, () if review is None else (review,)),
         verdict=None if review is None else review.verdict,
+        counted="" if review is None else _counted(review),
         table=None if review is None else _findings(review),
         notes=tuple(notes),
     )
+
+
+def _counted(review: Review) -> str:
+    return drop_answer(review).removeprefix(str(review.verdict)).removeprefix(", ")
 
 
 def _findings(review: Review) -> SheetTable:
@@ -232,7 +237,7 @@ def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
 def _description(
     project: Project, drop: Drop, review: Review | None, points: Sequence[SectionPoint]
 ) -> str:
-    answer = NOT_REVIEWED if review is None else str(review.verdict)
+    answer = NOT_REVIEWED if review is None else drop_answer(review)
     return (
         f"Section through drop {drop.id} at {project.site.name}, to scale, with "
         f"{len(points)} suspension points. Answer: {answer}."

@@ -78,6 +78,8 @@ class SheetContent:
     legend: tuple[Layer | SymbolName, ...]
     basis: tuple[BasisLine, ...]
     verdict: Verdict | None = None
+    counted: str = ""
+    """What stands beside the answer: topics refused, open or taken over."""
     table: SheetTable | None = None
     notes: tuple[str, ...] = ()
 
@@ -139,7 +141,7 @@ def _title(project: Project, content: SheetContent, size: SheetSize, top: float)
     flow.paragraph(content.name, height=3.6, bold=True, most=3)
     flow.space(1.0)
     if content.verdict is not None:
-        flow.answer(content.verdict, ANSWER_MEANS[content.verdict])
+        flow.answer(content.verdict, content.counted or ANSWER_MEANS[content.verdict])
     for label, value in content.pairs:
         flow.pair(label, value)
     flow.pair("Scale", f"{content.scale.text} on {size.name}")

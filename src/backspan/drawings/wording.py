@@ -44,6 +44,11 @@ INSIDE_FACE = (
     "both again."
 )
 
+TAKEN_OVER = (
+    "An answer covers every topic of its drop; what persons took over in writing is counted on "
+    "the drop's section."
+)
+
 ANSWER = MappingProxyType(
     {
         Verdict.PASS: "pass",

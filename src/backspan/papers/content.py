@@ -11,7 +11,7 @@ from backspan.core.model.project import Project
 from backspan.core.quantities import Style
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
-from backspan.core.words import english, say_verdict
+from backspan.core.words import SIGNS, english, say_verdict
 from backspan.papers.cover_part import cover_part
 from backspan.papers.pictures import Pictures
 from backspan.papers.points_part import points_part
@@ -61,6 +61,8 @@ def _summary_row(review: Data) -> Data:
     return {
         "drop": review["drop"],
         "answer": say_verdict(Verdict(review["verdict"])),
+        "counted": review["answer"].removeprefix(review["verdict"]).removeprefix(", "),
+        "counterweight": say_verdict(Verdict(review["counterweight"])),
         "finding": None if governing is None else review["findings"][governing],
         "margin": review["margin"],
         "configuration": review["configuration"],
@@ -78,6 +80,7 @@ def _drop_part(project: Project, review: Data, drawings: Drawings, pictures: Pic
             _finding(project, finding, subjects, number)
             for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1)
         ],
+        "topics": [_topic(one) for one in review["topics"]],
         "not_applicable": [
             {**one, "subject": subjects} for subjects, (one,) in told(review, "not_applicable")
         ],
@@ -91,6 +94,21 @@ def _drop_part(project: Project, review: Data, drawings: Drawings, pictures: Pic
         "sections": []
         if section is None
         else [pictures.add(section, title=f"Section of drop {drop}")],
+    }
+
+
+def _topic(one: Data) -> Data:
+    """A topic with its answer, and why it is that."""
+    told = [] if one["taken_over"] is None else [one["taken_over"]["text"]]
+    told += [note["text"] for note in one["notes"]]
+    if one["not_judged"]:
+        told.append(f"Not judged by this version: {' or '.join(one['who'])}, in writing.")
+    return {
+        "topic": one["topic"],
+        "answer": f"{SIGNS[Verdict.PASS]} taken over"
+        if one["taken_over"]
+        else say_verdict(Verdict(one["verdict"])),
+        "told": " ".join(told),
     }
 
 

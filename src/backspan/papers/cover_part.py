@@ -31,7 +31,7 @@ def cover_part(project: Project, reviews: Sequence[Data]) -> dict[str, Any]:
         "roofs": _roofs(project, reviews),
         "basis": _basis(reviews),
         "checked": list(english.CHECKS.values()),
-        "not_checked": list(english.NOT_CHECKED),
+        "not_judged": _not_judged(reviews),
         "cautions": list(english.CAUTIONS),
         "answers": [
             {"answer": say_verdict(verdict), "means": english.VERDICTS[str(verdict)]}
@@ -41,12 +41,34 @@ def cover_part(project: Project, reviews: Sequence[Data]) -> dict[str, Any]:
     }
 
 
-def _counts(reviews: Sequence[Data]) -> list[dict[str, str]]:
+def _not_judged(reviews: Sequence[Data]) -> list[dict[str, str]]:
+    """Topics that this version does not judge, on which drops, and who may."""
+    left: dict[str, dict[str, Any]] = {}
+    for review in reviews:
+        for one in review["topics"]:
+            if one["not_judged"]:
+                row = left.setdefault(one["topic"], {"who": " or ".join(one["who"]), "drops": []})
+                row["drops"].append(review["drop"])
+    every = len(reviews)
     return [
-        {"answer": say_verdict(verdict), "drops": ", ".join(of_verdict)}
-        for verdict in WORST_FIRST
-        if (of_verdict := [one["drop"] for one in reviews if one["verdict"] == verdict])
+        {
+            "topic": topic,
+            "who": row["who"],
+            "drops": "" if len(row["drops"]) == every else ", ".join(row["drops"]),
+        }
+        for topic, row in left.items()
     ]
+
+
+def _counts(reviews: Sequence[Data]) -> list[dict[str, str]]:
+    """The drops under each answer, the worst first; topics taken over are said beside a pass."""
+    rows: dict[str, list[str]] = {}
+    for verdict in WORST_FIRST:
+        for one in reviews:
+            if one["verdict"] == verdict:
+                beside = one["answer"].removeprefix(verdict) if verdict is Verdict.PASS else ""
+                rows.setdefault(f"{say_verdict(verdict)}{beside}", []).append(one["drop"])
+    return [{"answer": answer, "drops": ", ".join(drops)} for answer, drops in rows.items()]
 
 
 def _roofs(project: Project, reviews: Sequence[Data]) -> list[dict[str, Any]]:

@@ -41,14 +41,17 @@ def test_every_finding_and_every_reason_of_a_review_is_in_its_part() -> None:
 
 
 def test_the_cover_counts_every_drop_under_its_answer() -> None:
-    cover = content(demo(), ["S1", "W1", "T1", "S5"]).data["cover"]
+    data = content(demo(), ["S1", "W1", "T1", "S5"]).data
+    cover = data["cover"]
 
     assert {row["answer"]: row["drops"] for row in cover["counts"]} == {
         "✗ fail": "W1",
         "? missing": "T1",
         "→ refer": "S5",
-        "✓ pass": "S1",
+        "✓ pass, 17 topics taken over": "S1",
     }
+    assert data["summary"][0]["counted"] == "17 topics taken over"
+    assert {row["drops"] for row in cover["not_judged"]} >= {"W1, T1, S5"}
 
 
 def test_a_rule_set_added_for_one_drop_names_it() -> None:

@@ -10,6 +10,7 @@ import pytest
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.kit import LabelState, PieceKind
 from backspan.core.model.rigs import Fastening
+from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
     Limit,
@@ -86,6 +87,17 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
 FLOWING = {PieceKind.SAND, PieceKind.GRAVEL, PieceKind.WATER}
 
+
+class Role(StrEnum):
+    """Roles that trade practice speaks of; a person of a project may have any other."""
+
+    COMPETENT = "competent person"
+    QUALIFIED = "qualified person"
+    ENGINEER = "licensed engineer"
+    OWNER = "owner's engineer"
+    ELECTRICIAN = "licensed electrician"
+
+
 # What each list of words may be made of, as the project file spells it.
 WORDS_OF: Mapping[str, Collection[StrEnum]] = {
     "counterweight.refused-flowable": FLOWING,
@@ -151,7 +163,7 @@ def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
         place = (rule_set.id, value.key)
         if reading.provenance.mark is Mark.PRACTICE:
             assert rule_set.id == "trade-practice", place
-            assert value.topic in {"evidence", "tolerance", "plausible"}, place
+            assert value.topic in {"evidence", "tolerance", "plausible", "take-over"}, place
             assert reading.provenance.source == "common practice, no source", place
     practice = BY_ID["trade-practice"]
     assert practice.topic("tipping") == ()
@@ -198,9 +210,17 @@ def test_what_is_plausible_leaves_room_around_what_is_usual() -> None:
 def test_every_word_is_one_that_a_project_file_can_say() -> None:
     found: dict[str, set[str]] = {}
     for _, value, reading in all_readings():
-        if isinstance(reading.content, WordList):
+        if value.topic == "take-over":
+            assert isinstance(reading.content, WordList)
+            assert set(reading.content.words) <= set(Role), value.key
+        elif isinstance(reading.content, WordList):
             found.setdefault(value.key, set()).update(reading.content.words)
     assert found == {key: {str(word) for word in words} for key, words in WORDS_OF.items()}
+
+
+def test_every_topic_says_who_may_take_it_over() -> None:
+    keys = {value.key for value in BY_ID["trade-practice"].topic("take-over")}
+    assert keys == {f"take-over.{topic.replace(' ', '-')}" for topic in Topic}
 
 
 def test_no_piece_is_both_accepted_and_refused_and_every_kind_is_decided() -> None:

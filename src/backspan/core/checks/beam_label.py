@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Finding
 from backspan.core.model.kit import Beam, BeamLabel, LabelState
+from backspan.core.model.topics import Topic
 from backspan.core.numbers import total
 from backspan.core.quantities import MASS, RATIO
 from backspan.core.sheet.case import Case
@@ -95,4 +96,4 @@ def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
     )
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.BEAM, judge)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import DoesNotApply, Message, Verdict
+from backspan.core.model.topics import Topic
 from backspan.core.sheet.beam_as_built import beam_reads
 from backspan.core.sheet.beam_fits import BACKSPAN_FITS, STACK_FITS
 from backspan.core.sheet.beam_fits import CHECK as ID
@@ -34,4 +35,4 @@ def _judge_beam(case: Case, subject: BeamSubject) -> Answer:
     return found
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.TIPPING, judge)

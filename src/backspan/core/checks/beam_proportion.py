@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from backspan.core.findings import DoesNotApply
 from backspan.core.mechanics.beam_geometry import inboard_to_outboard
+from backspan.core.model.topics import Topic
 from backspan.core.quantities import RATIO
 from backspan.core.sheet.beam_as_built import BeamReads, arms, beam_reads
 from backspan.core.sheet.case import Case
@@ -46,4 +47,4 @@ def asked(case: Case) -> Iterator[Asked[BeamReads] | DoesNotApply]:
             yield Asked(beam, one.beam.name, one.beam.place, (one.value,))
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.TIPPING, judge)

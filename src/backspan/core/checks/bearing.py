@@ -22,6 +22,7 @@ from backspan.core.mechanics.bearing import (
     rear_reaction,
 )
 from backspan.core.mechanics.tipping import resisting_moment_with_beam
+from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, surely_above
 from backspan.core.quantities import PRESSURE
 from backspan.core.rules.shape import FactorOnLoad
@@ -126,4 +127,4 @@ def asked(case: Case) -> Iterator[Asked[Standing] | DoesNotApply]:
             yield Asked(standing, beam.name, beam.place, values)
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.STANDS_ON, judge)

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply
+from backspan.core.model.topics import Topic
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -90,7 +91,7 @@ def _check(name: str, *rows: WordRow) -> Check:
                     never_fails=custom,
                 )
 
-    return Check(name, judge)
+    return Check(name, Topic.TIPPING, judge)
 
 
 def _asked(

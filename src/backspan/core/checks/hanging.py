@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.rigs import HungStage, SuspensionPoint
+from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
@@ -68,4 +69,4 @@ def _judge_stage(case: Case, hung: HungStage) -> Finding:
     )
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.STAGE, judge)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Message, Need
+from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -27,7 +29,7 @@ def judge(case: Case) -> Iterator[Answer]:
         inputs.fact("support", str(support.kind), (*place, "other_support", "kind"))
         words = (("kind", str(support.kind)), ("document", support.document or "-"))
         refer = Need(Decider.LICENSED_ENGINEER, Message("need.other-support", words))
-        yield judge_presence(
+        found = judge_presence(
             inputs,
             check=ID,
             subject=name,
@@ -36,6 +38,7 @@ def judge(case: Case) -> Iterator[Answer]:
             met=True,
             refer=(refer,),
         )
+        yield replace(found, not_judged=True)
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.TIPPING, judge)

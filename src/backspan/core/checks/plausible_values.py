@@ -10,6 +10,7 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
+from backspan.core.model.topics import Topic
 from backspan.core.numbers import exact_sum, meets, surely_above
 from backspan.core.quantities import RATIO, Amount, Dimension
 from backspan.core.quantities.named import QUANTITIES
@@ -165,4 +166,4 @@ def _dimension(read: Read) -> Dimension:
     return read.quantity.dimension or RATIO
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.TIPPING, judge)

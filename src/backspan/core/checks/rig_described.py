@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from backspan.core.findings import Finding, Message
 from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import EvidenceClass, Inputs
@@ -59,4 +60,4 @@ def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
     )
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.TIPPING, judge)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
 from backspan.core.mechanics.loads import stall_cap
+from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -60,4 +61,4 @@ def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
             yield Asked(on_the_line, case.name_of(point), case.place_of(point), (value,))
 
 
-CHECK = Check(ID, judge)
+CHECK = Check(ID, Topic.STAGE, judge)

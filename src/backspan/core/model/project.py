@@ -9,8 +9,10 @@ from backspan.core.model.basis import Basis, Confirmation
 from backspan.core.model.evidence import STRICT
 from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
+from backspan.core.model.plan import Plan
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Site
+from backspan.core.model.topics import TakeOver
 from backspan.core.quantities import Style
 
 #: The format number this program writes and reads.
@@ -33,3 +35,5 @@ class Project:
     units: Style = Style.US
     prepared_by: str | None = None
     number: str | None = None
+    plan: Plan | None = None
+    taken_over: tuple[TakeOver, ...] = ()

@@ -22,7 +22,7 @@ __all__ = ["Path", "ReferenceProblem", "name_problems", "place_problems", "probl
 #: Positions on an edge are read from drawings and tapes: a millimetre is no contradiction.
 _SLACK: Length = 0.001
 #: Fields whose text is the id of a person, wherever they stand.
-_PERSON_FIELDS = frozenset({"by", "checked_by", "worker", "prepared_by"})
+_PERSON_FIELDS = frozenset({"by", "checked_by", "designer", "worker", "prepared_by"})
 _KIT = ("hoist", "rope", "termination", "beam", "piece", "stage")
 
 _Problems = Iterator[ReferenceProblem]
@@ -45,6 +45,10 @@ def name_problems(project: Project) -> tuple[ReferenceProblem, ...]:
     found.extend(_people(project, (), lists["person"]))
     for index, drop in enumerate(project.drops):
         found.extend(_drop(drop, ("drops", index), project, lists))
+    for number, taken in enumerate(project.taken_over):
+        for index, one in enumerate(taken.drops):
+            place = ("taken_over", number, "drops", index, "drop")
+            found.extend(lists["drop"].lookup(one.drop, place))
     return tuple(found)
 
 

@@ -14,6 +14,7 @@ from backspan.core.model.evidence import (
     StatedPositive,
     Statement,
 )
+from backspan.core.model.plan import Plan
 from backspan.core.quantities import Length, Mass, Pressure
 
 
@@ -198,7 +199,8 @@ class Rig:
 class Drop:
     """One vertical strip of facade, one stage width; `start` is along the edge from its start.
 
-    `also_meets` names rule sets this drop must meet besides those of the project's basis.
+    `also_meets` names rule sets this drop must meet besides those of the project's basis. A `plan`
+    of its own goes before the project's.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -212,4 +214,5 @@ class Drop:
     height: StatedPositive[Length] | None = None
     rig: Rig | None = None
     also_meets: tuple[RuleChoice, ...] = ()
+    plan: Plan | None = None
     values_from: Statement | None = None

@@ -7,7 +7,6 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from backspan.core.findings import (
-    WORST_FIRST,
     BasisLine,
     ComparisonRow,
     DoesNotApply,
@@ -16,14 +15,30 @@ from backspan.core.findings import (
     InputUsed,
     Margin,
     Review,
+    TopicAnswer,
     Verdict,
 )
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.review.plain import Data, Writer
-from backspan.core.review.told import beside_the_answer, groups, is_told, tables
+from backspan.core.review.told import (
+    beside_the_answer,
+    groups,
+    is_told,
+    tables,
+)
+from backspan.core.review.topics import worst
 from backspan.core.version import PROGRAM
-from backspan.core.words import english, say_check, say_input, say_margin, say_margins, shown
+from backspan.core.words import (
+    counterweight,
+    drop_answer,
+    english,
+    say_check,
+    say_input,
+    say_margin,
+    say_margins,
+    shown,
+)
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 #: The format number of the data written here.
@@ -33,11 +48,6 @@ FORMAT = 1
 def formula_descriptions() -> Mapping[str, FormulaDescription]:
     """Every formula as it is printed, by name: what the functions below want as `formulas`."""
     return describe_all(FORMULAS, FORMULA_TABLE)
-
-
-def worst(verdicts: Sequence[Verdict]) -> Verdict:
-    """The answer of several reviews together; `missing` where there is none."""
-    return next((one for one in WORST_FIRST if one in verdicts), Verdict.MISSING)
 
 
 def reviews_data(
@@ -67,9 +77,12 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
         "on": review.on.isoformat(),
         "units": str(review.units),
         "verdict": str(review.verdict),
+        "answer": drop_answer(review),
+        "counterweight": str(counterweight(review)),
         "governing": review.governing,
         "margin": beside_the_answer(review),
         "basis": [_basis(line) for line in review.basis],
+        "topics": [_topic(writer, one) for one in review.topics],
         "findings": findings,
         "not_applicable": not_applicable,
         "comparison": comparison,
@@ -80,7 +93,6 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
         },
         "envelopes": [_envelope(writer, envelope) for envelope in review.envelopes],
         "cautions": list(english.CAUTIONS),
-        "not_checked": list(english.NOT_CHECKED),
     }
 
 
@@ -113,6 +125,19 @@ def margin_data(writer: Writer, margin: Margin) -> Data:
         "value": writer.value(margin.value),
         "beyond": margin.beyond,
         "text": say_margin(margin, writer.style),
+    }
+
+
+def _topic(writer: Writer, one: TopicAnswer) -> Data:
+    told = None if one.taken_over is None else writer.message(one.taken_over)
+    return {
+        "topic": str(one.topic),
+        "verdict": str(one.verdict),
+        "who": list(one.who),
+        "findings": list(one.findings),
+        "not_judged": one.not_judged,
+        "taken_over": told,
+        "notes": [writer.message(note) for note in one.notes],
     }
 
 

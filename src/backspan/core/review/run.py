@@ -8,7 +8,6 @@ from dataclasses import replace
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import (
-    WORST_FIRST,
     DoesNotApply,
     Finding,
     FindingKey,
@@ -21,6 +20,7 @@ from backspan.core.model.project import Project
 from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
 from backspan.core.review.comparison import compare
 from backspan.core.review.envelope import envelopes
+from backspan.core.review.topics import topic_answers, worst
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import AbsentError, Case
 from backspan.core.sheet.check import Answer
@@ -64,9 +64,8 @@ def with_margins(case: Case, findings: Sequence[Finding]) -> tuple[Finding, ...]
 
 
 def roll_up(findings: Sequence[Finding]) -> Verdict:
-    """The answer of a drop: the worst of its findings; no finding at all is `missing`."""
-    verdicts = {finding.verdict for finding in findings}
-    return next((one for one in WORST_FIRST if one in verdicts), Verdict.MISSING)
+    """What some findings come to: the worst of them; no finding at all is `missing`."""
+    return worst([finding.verdict for finding in findings])
 
 
 def governing_of(findings: Sequence[Finding]) -> int | None:
@@ -81,22 +80,24 @@ def governing_of(findings: Sequence[Finding]) -> int | None:
 
 
 def review_findings(case: Case) -> Review:
-    """The findings of a drop rolled up, without margins, comparison and envelope."""
-    answers = answers_of(case)
+    """The findings of a drop and every topic's answer, without margins, comparison and envelope."""
+    answers, code = answers_of(case), configuration_code(case.project, case.drop)
     findings = tuple(one for one in answers if isinstance(one, Finding))
+    topics = topic_answers(case, findings, code)
     return Review(
         format=FORMAT,
         program=PROGRAM,
         site=case.project.site.name,
         drop=case.drop.id,
-        configuration=configuration_code(case.project, case.drop),
+        configuration=code,
         on=case.on,
         units=case.project.units,
-        verdict=roll_up(findings),
+        verdict=worst([one.verdict for one in topics]),
         basis=basis_lines(case),
         findings=findings,
         not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
         governing=governing_of(findings),
+        topics=topics,
     )
 
 

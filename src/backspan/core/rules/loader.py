@@ -37,6 +37,7 @@ class Topic(StrEnum):
     EVIDENCE = "evidence"
     TOLERANCE = "tolerance"
     PLAUSIBLE = "plausible"
+    TAKE_OVER = "take-over"
 
 
 def load(text: str, origin: str) -> RuleSet:

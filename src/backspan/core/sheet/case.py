@@ -9,6 +9,7 @@ from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError
 from backspan.core.model.kit import Beam, Hoist, Piece, Stage
+from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, SuspensionPoint
 from backspan.core.rules.selected import SelectedRules
@@ -75,6 +76,11 @@ class Case:
     def points(self) -> tuple[SuspensionPoint, ...]:
         """The suspension points of the drop's rig; none where there is no rig."""
         return () if self.drop.rig is None else self.drop.rig.suspension_points
+
+    @property
+    def plan(self) -> Plan | None:
+        """The contractor's plan of the drop's rig: its own, else the project's."""
+        return self.drop.plan or self.project.plan
 
     def hoist(self, name: str) -> Hoist:
         """The hoist of that id; AbsentError when there is none."""

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Finding, FindingKey, Margin
+from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 
 Answer = Finding | DoesNotApply
@@ -20,6 +21,7 @@ class Check:
     """
 
     id: str
+    topic: Topic
     judge: Callable[[Case], Iterator[Answer]]
     margins: Callable[[Case], Iterator[tuple[FindingKey, tuple[Margin, ...]]]] | None = None
     """What is left of each of its findings, for whoever asks."""

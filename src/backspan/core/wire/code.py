@@ -26,7 +26,7 @@ _MISREAD = str.maketrans({"O": "0", "I": "1", "L": "1", "-": None, " ": None})
 _LENGTH = 8
 _FORMAT = 1
 #: Words that are only shown, and who said so: a change of them is no change of the rig.
-_NOT_CONTENT = frozenset({"name", "faces", "values_from", "also_meets", "worker", "rig"})
+_NOT_CONTENT = frozenset({"name", "faces", "values_from", "also_meets", "plan", "worker", "rig"})
 
 
 def configuration_code(project: Project, drop: Drop) -> str:

@@ -1,5 +1,6 @@
 """Sentences by language: findings carry message ids and values, this room says them."""
 
+from backspan.core.words.drop import counterweight, drop_answer
 from backspan.core.words.say import (
     SIGNS,
     WordsError,
@@ -17,6 +18,8 @@ from backspan.core.words.share import per_cent
 __all__ = [
     "SIGNS",
     "WordsError",
+    "counterweight",
+    "drop_answer",
     "per_cent",
     "say",
     "say_check",

@@ -5,6 +5,26 @@ from __future__ import annotations
 from backspan.core.quantities.named import QUANTITIES
 
 SENTENCES: dict[str, str] = {
+    # topics a person judged instead of the program, and why that has no effect
+    "topic.taken-over": (
+        "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."
+    ),
+    "take-over.answered": (
+        "{document} takes {topic} over: no effect, the answer {verdict} of its findings stays."
+    ),
+    "take-over.role": "{document}: no effect, {person} may not take this over; who may: {who}.",
+    "take-over.no-card": "{document}: no effect, the card of {person} is not stated.",
+    "take-over.no-contractor": (
+        "{document}: no effect, no plan names the contractor, whose people may not take over."
+    ),
+    "take-over.no-employer": "{document}: no effect, the employer of {person} is not stated.",
+    "take-over.own-rig": (
+        "{document}: no effect, {person} is of the contractor's people or designed the rig."
+    ),
+    "take-over.ended": "{document}: no effect, it ended on {until}.",
+    "take-over.configuration": (
+        "{document}: no effect, it was given for configuration {given}; the rig is {now} now."
+    ),
     # what a check found
     "rig.none": "No suspension point is recorded for this drop.",
     "support.one": "Suspension point {point} has one support.",
@@ -191,16 +211,12 @@ CHECKS: dict[str, str] = {
     "plausible-values": "Unusual values",
 }
 
-NOT_CHECKED: tuple[str, ...] = (
-    "where along the edge the suspension points stand, against the stage's own width",
-    "strength and deflection of the beam, its bearing and level",
-    "what carries the surface under the fulcrum, and what rear stand and counterweight rest on",
-    "suspension lines and their terminations, clips, edges and softeners",
-    "tiebacks and anchors, their papers and dates",
-    "lifelines, fall arrest and its clearance",
-    "independence of a worker's lines of defence",
-    "the stage itself, its people and load, power supply, wind, power lines",
-)
+#: What is counted beside a drop's answer; a drop has more than one topic.
+TOPICS_COUNTED: dict[str, tuple[str, str]] = {
+    "refused": ("1 topic refused", "{count} topics refused"),
+    "open": ("1 topic open", "{count} topics open"),
+    "taken over": ("1 topic taken over", "{count} topics taken over"),
+}
 
 CAUTIONS: tuple[str, ...] = (
     "This supports the judgement of a qualified or licensed person; it does not replace it.",

@@ -12,8 +12,10 @@ from typing import Any
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import StatedValue, Statement
 from backspan.core.model.identifiers import Path, near
+from backspan.core.model.plan import Plan
 from backspan.core.model.rigs import PieceGroup
 from backspan.core.model.site import Anchor
+from backspan.core.model.topics import TakeOver
 from backspan.core.wire.hints import bare, fields_of, record_class
 from backspan.exchange.parse.dates import DATE, DATE_OR_TIME, why_no_date
 from backspan.exchange.parse.problems import shown
@@ -26,7 +28,14 @@ WHOLE_PATTERN = "^[+-]?[0-9]{1,9}$"
 _ID = re.compile(ID_PATTERN)
 _WHOLE = re.compile(WHOLE_PATTERN)
 _TIMES = {(Statement, "at"), (StatedValue, "at"), (Confirmation, "at")}
-_DATES = {(Anchor, "inspected"), (Anchor, "certified")}
+_DATES = {
+    (Anchor, "inspected"),
+    (Anchor, "certified"),
+    (Plan, "begins"),
+    (Plan, "ends"),
+    (TakeOver, "at"),
+    (TakeOver, "until"),
+}
 _AT_LEAST_ONE = {(PieceGroup, "per_row")}
 
 

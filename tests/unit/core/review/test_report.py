@@ -20,8 +20,8 @@ from backspan.core.review.report import (
     report_text,
     review_data,
     reviews_data,
-    worst,
 )
+from backspan.core.review.topics import worst
 from backspan.core.wire import canonical
 from backspan.core.words import per_cent
 from backspan.exchange.files import load

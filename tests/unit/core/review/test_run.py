@@ -94,10 +94,10 @@ def test_the_same_question_gets_the_same_review() -> None:
     assert review(PROJECT, "D", LIBRARY, on=ON) == review(PROJECT, "D", LIBRARY, on=ON)
 
 
-def test_the_day_changes_nothing_but_the_date() -> None:
-    later = datetime.date(2027, 2, 1)
-    made = review(PROJECT, "D", LIBRARY, on=ON)
-    assert replace(review(PROJECT, "D", LIBRARY, on=later), on=ON) == made
+def test_a_later_day_of_a_rig_with_nothing_dated_changes_nothing_but_the_date() -> None:
+    later, undated = datetime.date(2027, 2, 1), replace(PROJECT, taken_over=())
+    made = review(undated, "D", LIBRARY, on=ON)
+    assert replace(review(undated, "D", LIBRARY, on=later), on=ON) == made
 
 
 def test_a_basis_that_is_given_replaces_the_project_s() -> None:

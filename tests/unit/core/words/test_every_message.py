@@ -7,6 +7,7 @@ import re
 import string
 from collections.abc import Iterator
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
@@ -14,6 +15,7 @@ from backspan.core.findings import DoesNotApply, Finding, Message
 from backspan.core.model.basis import ReadingChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
     HungStage,
@@ -93,6 +95,21 @@ def places(sentence: str) -> set[str]:
 GROUP = (*STACK, "groups", 0, "count")
 OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
 CREDITED = replace(EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),))
+#: What of a person leaves a take-over without effect.
+WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
+    {"role": "painter"},
+    {"card": None},
+    {"employer": None},
+    {"employer": "Upline Access"},
+)
+
+
+def with_person(**changes: Any) -> Project:
+    """The rig with the engineer who took it over changed."""
+    people = (replace(one, **changes) if one.id == "LE" else one for one in PROJECT.people)
+    return replace(PROJECT, people=tuple(people))
+
+
 RIGS = [
     PROJECT,
     STACKED,
@@ -145,6 +162,11 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("0 in")),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
+    replace(PROJECT, plan=None),
+    *(with_person(**changes) for changes in WITHOUT_EFFECT),
+    replace(
+        PROJECT, taken_over=tuple(replace(one, until="2026-11-24") for one in PROJECT.taken_over)
+    ),
     put(
         put(PROJECT, (*ARM, "rear_stand"), length("4 ft")),
         (*PIECE, "mass"),
@@ -157,6 +179,9 @@ def sent() -> Iterator[Message]:
     """The messages of the reviews of all these rigs."""
     for rig in RIGS:
         made = review(rig, "D", LIBRARY, on=ON)
+        for answer in made.topics:
+            yield from answer.notes
+            yield from () if answer.taken_over is None else (answer.taken_over,)
         for one in (*made.findings, *made.not_applicable):
             if isinstance(one, DoesNotApply):
                 yield one.reason

@@ -113,6 +113,7 @@ def _no_number(subject: BeamSubject, rules: SelectedRules) -> Finding:
         message=Message("tipping.no-number", (("rule_set", name),)),
         rules=rules.topic(ID),
         needs=(Need(Decider.LICENSED_ENGINEER, Message("need.design", (("rule_set", name),))),),
+        not_judged=True,
     )
 
 
