@@ -59,6 +59,7 @@ from tests.unit.core.rigs import (
     on_basis,
     place_of,
     put,
+    seen,
 )
 
 #: One value in two spellings, exactly equal: a pound is 0.45359237 kg, an inch 25.4 mm.
@@ -266,7 +267,7 @@ ABSENT: tuple[tuple[Place, Any], ...] = (
     ((*BEAM, "length"), length("1/16 in")),
     ((*BEAM, "mass"), None),
     ((*BEAM, "label"), None),
-    ((*BEAM, "label"), BeamLabel(LabelState.READABLE)),
+    ((*BEAM, "label"), BeamLabel(seen(LabelState.READABLE))),
     ((*PIECE, "kind"), PieceKind.WATER),
     ((*PIECE, "mass"), mass("55 lb", tolerance="60 lb")),
     ((*PIECE, "mass"), mass("55 lb", tolerance="55 lb")),

@@ -14,6 +14,7 @@ from backspan.cli.status import status_of
 if TYPE_CHECKING:
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
+    from backspan.core.rules.selected import RuleLibrary
 
 HELP = """\
 Review the drops of a project file: may each rig carry people, as far as backspan can tell.
@@ -87,12 +88,13 @@ def command(
     from backspan.cli.screen import put, screen_of
     from backspan.core.findings import Verdict
     from backspan.core.review.report import formula_descriptions, report_text, reviews_data
-    from backspan.exchange.files import OutputFolder, load
+    from backspan.exchange.files import OutputFolder, load, load_rule_library
 
     folder = None if out is None else OutputFolder(out)
-    project = load(file)
+    library = load_rule_library()
+    project = load(file, library)
     day = datetime.datetime.now().astimezone().date() if on is None else on.date()
-    reviews = reviews_of(project, drops, rule_sets, on=day)
+    reviews = reviews_of(project, drops, rule_sets, library, on=day)
     document = reviews_data(reviews, formulas=formula_descriptions())
     written: tuple[Path, ...] = ()
     if folder is not None:
@@ -106,7 +108,12 @@ def command(
 
 
 def reviews_of(
-    project: Project, drops: Sequence[str], rule_sets: Sequence[str], *, on: datetime.date
+    project: Project,
+    drops: Sequence[str],
+    rule_sets: Sequence[str],
+    library: RuleLibrary,
+    *,
+    on: datetime.date,
 ) -> tuple[Review, ...]:
     """The reviews of the drops named, else of all, in the project's order.
 
@@ -114,9 +121,7 @@ def reviews_of(
     """
     from backspan.core.review import review
     from backspan.core.review.naming import rule_choice, suggested
-    from backspan.exchange.files import load_rule_library
 
-    library = load_rule_library()
     basis = [rule_choice(name, library) for name in rule_sets] or None
     there = [drop.id for drop in project.drops]
     for name in drops:

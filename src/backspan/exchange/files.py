@@ -27,15 +27,19 @@ class FileError(BackspanError, OSError):
         super().__init__(f"{path}: {found}; expected {expected}")
 
 
-def load(path: Path | str) -> Project:
-    """The project written in the file at `path`.
+def load(path: Path | str, library: RuleLibrary | None = None) -> Project:
+    """The project written in the file at `path`, whose rule sets are in `library`.
 
+    Without one they are those that come with the program.
     Raises FileError where there is no file to read, and ProjectError, with every problem and its
     place, where the file is no sound project.
     """
     from backspan.exchange.parse import parse_project
 
-    return _parsed(Path(path), parse_project)
+    def parse(text: str, origin: str) -> Project:
+        return parse_project(text, origin, load_rule_library() if library is None else library)
+
+    return _parsed(Path(path), parse)
 
 
 def load_confirmations(path: Path | str) -> tuple[Confirmation, ...]:

@@ -6,6 +6,7 @@ import datetime
 import json
 from collections.abc import Sequence
 from dataclasses import fields, is_dataclass, replace
+from enum import StrEnum
 from pathlib import Path
 from typing import Any, TypeVar, cast
 
@@ -31,9 +32,11 @@ from backspan.core.wire import from_data
 from tools.write_sources import RULE_SETS, read_rule_sets
 
 R = TypeVar("R")
+W = TypeVar("W", bound=StrEnum)
 
 LIBRARY = RuleLibrary(read_rule_sets(RULE_SETS))
 ON = datetime.date(2026, 11, 25)
+TODAY = ON.isoformat()
 
 OSHA = RuleChoice("us-osha-1926-subpart-l", "1996")
 EN = RuleChoice("eu-en-1808", "2015")
@@ -82,7 +85,8 @@ def stated(
 ) -> StatedValue[float]:
     """A value as a file states it."""
     half_width = 0.0 if tolerance is None else parse(tolerance, dimension)
-    return StatedValue(parse(text, dimension), half_width, evidence, by="MT", text=text)
+    number = parse(text, dimension)
+    return StatedValue(number, half_width, evidence, by="MT", at=TODAY, text=text)
 
 
 def length(text: str, *, tolerance: str | None = None) -> StatedValue[float]:
@@ -102,13 +106,18 @@ def mass(text: str, *, tolerance: str | None = None) -> StatedValue[float]:
 
 def count(number: int, *, tolerance: int | None = None) -> StatedValue[int]:
     """Pieces counted on the beam."""
-    return StatedValue(number, tolerance, Evidence.MEASURED, by="MT")
+    return StatedValue(number, tolerance, Evidence.MEASURED, by="MT", at=TODAY)
+
+
+def seen(word: W) -> StatedValue[W]:
+    """A word for what somebody saw on the roof."""
+    return StatedValue(word, None, Evidence.MEASURED, by="MT", at=TODAY, text=str(word))
 
 
 def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
     """A readable label with what it allows."""
-    allowed = None if pieces is None else StatedValue(pieces, evidence=Evidence.LABEL)
-    return BeamLabel(LabelState.READABLE, allowed, None if most is None else mass(most))
+    allowed = None if pieces is None else replace(count(pieces), evidence=Evidence.LABEL)
+    return BeamLabel(seen(LabelState.READABLE), allowed, None if most is None else mass(most))
 
 
 #: Passes under OSHA with one piece spare on either side.

@@ -69,6 +69,10 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "geometry.inboard-to-outboard": ("1.5", RATIO),
     "tolerance.taped-length": ("0.5 in", LENGTH),
     "tolerance.piece-length": ("1/16 in", LENGTH),
+    "age.observation": ("1", RATIO),
+    "age.count": ("1", RATIO),
+    "age.rig-geometry": ("7", RATIO),
+    "age.geometry": ("365", RATIO),
     "plausible.most-reach": ("15 ft", LENGTH),
     "plausible.least-backspan": ("1.5 ft", LENGTH),
     "plausible.most-backspan": ("30 ft", LENGTH),
@@ -158,12 +162,16 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
         assert unseen == expected, (rule_set.id, value.key)
 
 
+#: What the custom of the trade may speak of.
+CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age"}
+
+
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
     for rule_set, value, reading in all_readings():
         place = (rule_set.id, value.key)
         if reading.provenance.mark is Mark.PRACTICE:
             assert rule_set.id == "trade-practice", place
-            assert value.topic in {"evidence", "tolerance", "plausible", "take-over"}, place
+            assert value.topic in CUSTOM, place
             assert reading.provenance.source == "common practice, no source", place
     practice = BY_ID["trade-practice"]
     assert practice.topic("tipping") == ()
@@ -210,7 +218,7 @@ def test_what_is_plausible_leaves_room_around_what_is_usual() -> None:
 def test_every_word_is_one_that_a_project_file_can_say() -> None:
     found: dict[str, set[str]] = {}
     for _, value, reading in all_readings():
-        if value.topic == "take-over":
+        if value.topic in {"take-over", "witness"}:
             assert isinstance(reading.content, WordList)
             assert set(reading.content.words) <= set(Role), value.key
         elif isinstance(reading.content, WordList):

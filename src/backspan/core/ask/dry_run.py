@@ -26,7 +26,7 @@ def dry_run(*, from_stack: bool) -> tuple[tuple[str, ...], tuple[str, ...]]:
     Besides are the loads that other branches and rules multiply, and the beam's own weight.
     """
     stated = {one.name: 1 for one in QUANTITIES.values() if one.asked}
-    project = project_of(stated, RuleChoice("", ""), from_stack=from_stack)
+    project = project_of(stated, RuleChoice("", ""), on=_TILL_NOW, from_stack=from_stack)
     case = Case(project, project.drops[0], {}, _NONE, _TILL_NOW)
     support, reads = support_reads(case, subject_of(case)), dict[tuple[str | int, ...], Read]()
     sheet = BareSheet({}, reads)

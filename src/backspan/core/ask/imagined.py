@@ -6,14 +6,17 @@ vouches for it. Every answer says so. Where each value belongs is what the table
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
 from backspan.core.ask.shape import Asked
 from backspan.core.model.basis import Basis, RuleChoice
-from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.evidence import Evidence, StatedValue, Statement
+from backspan.core.model.inherit import inherit
 from backspan.core.model.kit import Beam, Hoist, Kit, Piece, PieceKind, Stage
+from backspan.core.model.people import Person
 from backspan.core.model.project import FORMAT, Project
 from backspan.core.model.rigs import (
     BackspanFrom,
@@ -39,6 +42,7 @@ DEFAULT_RULES = "us-osha-1926-subpart-l@1996"
 
 _DROP, _POINT = "asked", "point"
 _HOIST, _BEAM, _PIECE, _STAGE = "on the line", "beam", "piece", "stage"
+_ASKER = Person("asker", "whoever asks", "owner's engineer")
 _NO_NUMBER = StatedValue(0.0, 0.0, Evidence.LABEL)
 _SHORT = StatedValue(1.0, 0.0, Evidence.MEASURED)  # metres: no question is about the stage's length
 
@@ -54,8 +58,9 @@ def case_of_question(asked: Asked, *, from_stack: bool) -> Case:
         for one in QUANTITIES.values()
         if one.asked and (number := asked.number(one.asked)) is not None
     }
+    per_row = int(asked.number("per-row") or 1)
     project = replace(
-        project_of(given, choice, from_stack=from_stack, per_row=int(asked.number("per-row") or 1)),
+        project_of(given, choice, on=asked.on, from_stack=from_stack, per_row=per_row),
         confirmations=asked.confirmations,
         units=asked.style,
     )
@@ -73,9 +78,14 @@ def subject_of(case: Case) -> BeamSubject:
 
 
 def project_of(
-    given: Mapping[str, float], choice: RuleChoice, *, from_stack: bool, per_row: int = 1
+    given: Mapping[str, float],
+    choice: RuleChoice,
+    *,
+    on: datetime.date,
+    from_stack: bool,
+    per_row: int = 1,
 ) -> Project:
-    """The smallest project on which these quantities are stated, by their names, in SI."""
+    """The smallest project on which these quantities are stated that day, by their names, in SI."""
     pieces = {"count": StatedValue(0, None, Evidence.MEASURED)} | _stated("group", given)
     group = PieceGroup(_PIECE, **pieces, per_row=per_row)
     support = CounterweightedBeam(
@@ -100,13 +110,16 @@ def project_of(
         stages=(Stage(_STAGE, "stage", length=_SHORT, **_stated("stage", given)),),
     )
     rig = Rig((point,), (HungStage(_STAGE, (_POINT,)),))
-    return Project(
+    project = Project(
         format=FORMAT,
         site=Site("a question", "no place", ()),
         basis=Basis((choice,)),
         kit=kit,
         drops=(Drop(_DROP, "roof", "edge", 0.0, _SHORT, rig=rig),),
+        people=(_ASKER,),
+        values_from=Statement(Evidence.LABEL, _ASKER.id, on.isoformat()),
     )
+    return inherit(project)
 
 
 def _stated(record: str, given: Mapping[str, float]) -> dict[str, Any]:

@@ -12,12 +12,13 @@ from backspan.core.numbers import total
 from backspan.core.quantities import MASS, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import GroupReads, Read, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
+from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 
 ID = "beam-label"
@@ -61,7 +62,7 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         beam = case.beam(subject.support.beam)
         yield _judge_state(case, subject, beam)
-        if beam.label is not None and beam.label.state is LabelState.READABLE:
+        if beam.label is not None and beam.label.state.value is LabelState.READABLE:
             for question, limit in _limits(beam, beam.label):
                 groups = piece_reads(case, subject.support, subject.place)
                 rule = needed_value(case.practice, COUNT)
@@ -84,13 +85,13 @@ def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
     if beam.label is None:
         inputs.want("label", EvidenceClass.OBSERVATION, place)
     else:
-        inputs.fact("label_state", str(beam.label.state), (*place, "state"))
+        inputs.word("label_state", beam.label.state, EvidenceClass.OBSERVATION, (*place, "state"))
     return judge_words(
         check=ID,
         subject=subject.name,
         place=subject.place,
         message="label-state",
-        words=None if beam.label is None else (str(beam.label.state),),
+        words=None if beam.label is None else (str(beam.label.state.value),),
         rule=needed_value(case.practice, STATE),
         inputs=inputs,
     )

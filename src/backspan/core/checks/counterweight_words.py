@@ -15,10 +15,11 @@ from backspan.core.model.topics import Topic
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.reads import read_of
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, under_value
+from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 
 Words = tuple[str, ...]

@@ -9,9 +9,10 @@ from backspan.core.model.rigs import HungStage, SuspensionPoint
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_order
+from backspan.core.sheet.witness import EvidenceClass
 
 ID = "hanging"
 #: By how many points a stage hangs; with more than two its load is no longer statics alone.

@@ -18,12 +18,13 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.beam_as_built import BeamReads, as_built, beam_reads
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.inputs import Inputs, where
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject
+from backspan.core.sheet.witness import where
 
 ID = "plausible-values"
 _PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
@@ -46,7 +47,7 @@ def judge(case: Case) -> Iterator[Answer]:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.nothing-questioned"))
     for one in questioned:
         again = one.stated.checked_by
-        if again is not None and again != one.stated.by:
+        if again is not None and one.stated.by not in {None, again}:
             words = (("input", one.read.quantity.name), ("by", again))
             reason = Message("na.looked-again", words)
             yield DoesNotApply(ID, case.subject, one.read.place, reason)
@@ -105,7 +106,7 @@ def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
     counts = [group.count for group in subject.support.stack.groups]
     if counts:
         # Whoever counted a group and counted it again is still one person.
-        again = [one.checked_by if one.checked_by != one.by else None for one in counts]
+        again = [one.checked_by if one.by not in {None, one.checked_by} else None for one in counts]
         whole = StatedValue(
             exact_sum(one.value for one in counts),
             by=counts[0].by,

@@ -9,8 +9,9 @@ from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.witness import EvidenceClass
 
 ID = "rig-described"
 

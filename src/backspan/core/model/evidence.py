@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated, Any, ClassVar, Generic, TypeVar
@@ -53,6 +54,12 @@ class StatedValue(Generic[T]):
     document: str | None = None
     checked_by: str | None = None
     text: str = ""
+
+
+def day_of(at: str) -> datetime.date:
+    """The day of a statement's `at`, with or without a time. ValueError where it is no date."""
+    day, _, _ = at.replace(" ", "T").partition("T")
+    return datetime.date.fromisoformat(day)
 
 
 class Sign(StrEnum):

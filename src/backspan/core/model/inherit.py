@@ -21,8 +21,8 @@ def field_names(record: type) -> tuple[str, ...]:
 def inherit(project: Project) -> Project:
     """`project` with evidence, person, date and document filled in from `values_from`.
 
-    Only a value without evidence of its own is filled; what it does say (a date, a document)
-    stays. Where no record around it has `values_from`, it stays without evidence, and a check
+    What a value or an inner statement does say stays; the paper goes with the evidence that it is
+    named for. Where no record around it has `values_from`, it stays without evidence, and a check
     treats it as not stated.
     """
     return with_statements(project)
@@ -42,20 +42,25 @@ def _filled(value: Any, statement: Statement | None) -> Any:
         items = tuple(_filled(item, statement) for item in value)
         unchanged = all(new is old for new, old in zip(items, value, strict=True))
         return value if unchanged else items
-    nearest = getattr(value, "values_from", None) or statement
+    nearest = _within(getattr(value, "values_from", None), statement)
     old = {name: getattr(value, name) for name in field_names(value.__class__)}
     new = {name: _filled(content, nearest) for name, content in old.items()}
     changes = {name: content for name, content in new.items() if content is not old[name]}
     return replace(value, **changes) if changes else value
 
 
+def _within(own: Statement | None, around: Statement | None) -> Statement | None:
+    """A record's own statement, with person and day of the one around it where it has none."""
+    if own is None or around is None:
+        return own or around
+    return replace(own, by=own.by or around.by, at=own.at or around.at)
+
+
 def _stated(value: StatedValue[T], statement: Statement) -> StatedValue[T]:
-    if value.evidence is not None:
+    by, at, evidence, document = value.by, value.at, value.evidence, value.document
+    if evidence is None:
+        evidence, document = statement.evidence, document or statement.document
+    filled = (evidence, by or statement.by, at or statement.at, document)
+    if filled == (value.evidence, by, at, value.document):
         return value
-    return replace(
-        value,
-        evidence=statement.evidence,
-        by=value.by if value.by is not None else statement.by,
-        at=value.at if value.at is not None else statement.at,
-        document=value.document if value.document is not None else statement.document,
-    )
+    return replace(value, evidence=filled[0], by=filled[1], at=filled[2], document=filled[3])

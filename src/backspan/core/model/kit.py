@@ -8,6 +8,7 @@ from typing import Any, ClassVar
 
 from backspan.core.model.evidence import (
     STRICT,
+    Stated,
     StatedNotNegative,
     StatedPositive,
     Statement,
@@ -84,7 +85,7 @@ class BeamLabel:
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
-    state: LabelState
+    state: Stated[LabelState]
     most_pieces: StatedPositive[int] | None = None
     most_mass: StatedPositive[Mass] | None = None
 
@@ -163,3 +164,4 @@ class Kit:
     beams: tuple[Beam, ...] = ()
     pieces: tuple[Piece, ...] = ()
     stages: tuple[Stage, ...] = ()
+    values_from: Statement | None = None

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from typing import Any, ClassVar
 
 from backspan.core.model.basis import Basis, Confirmation
-from backspan.core.model.evidence import STRICT
+from backspan.core.model.evidence import STRICT, Statement
 from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
@@ -17,6 +17,22 @@ from backspan.core.quantities import Style
 
 #: The format number this program writes and reads.
 FORMAT = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Ages:
+    """For how many days an observation counts, its own day included, where not as usual.
+
+    `observation` is what was seen (fastening, condition), `count` what was counted, `rig_geometry`
+    what was taped on a rig, `geometry` what was taped on a roof or a thing of the kit.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    observation: int | None = None
+    count: int | None = None
+    rig_geometry: int | None = None
+    geometry: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,3 +53,5 @@ class Project:
     number: str | None = None
     plan: Plan | None = None
     taken_over: tuple[TakeOver, ...] = ()
+    ages: Ages | None = None
+    values_from: Statement | None = None

@@ -120,3 +120,4 @@ class Site:
     owner: str | None = None
     north: Angle = 0.0
     invented: str | None = None
+    values_from: Statement | None = None

@@ -69,7 +69,7 @@ def as_told(case: Case, one: TakeOver) -> Message:
 
 
 def _person(case: Case, one: TakeOver) -> Person | None:
-    return next((person for person in case.project.people if person.id == one.by), None)
+    return case.person(one.by)
 
 
 def _name(held: _Held) -> Words:

@@ -15,8 +15,8 @@ from backspan.core.findings import WORST_FIRST, Finding, Message, TopicAnswer, V
 from backspan.core.model.topics import Topic
 from backspan.core.review.take_over import as_told, given_for, why_not
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.inputs import words_of
 from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.witness import words_of
 
 #: The topics whose every question a check of this version asks.
 JUDGED_WHOLE = frozenset({Topic.TIPPING})

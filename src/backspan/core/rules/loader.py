@@ -38,6 +38,8 @@ class Topic(StrEnum):
     TOLERANCE = "tolerance"
     PLAUSIBLE = "plausible"
     TAKE_OVER = "take-over"
+    WITNESS = "witness"
+    AGE = "age"
 
 
 def load(text: str, origin: str) -> RuleSet:

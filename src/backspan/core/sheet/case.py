@@ -9,6 +9,7 @@ from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError
 from backspan.core.model.kit import Beam, Hoist, Piece, Stage
+from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, SuspensionPoint
@@ -81,6 +82,10 @@ class Case:
     def plan(self) -> Plan | None:
         """The contractor's plan of the drop's rig: its own, else the project's."""
         return self.drop.plan or self.project.plan
+
+    def person(self, name: str) -> Person | None:
+        """The person of that id; None where the project names nobody so."""
+        return next((one for one in self.project.people if one.id == name), None)
 
     def hoist(self, name: str) -> Hoist:
         """The hoist of that id; AbsentError when there is none."""

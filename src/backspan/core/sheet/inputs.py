@@ -15,22 +15,12 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount
 from backspan.core.quantities.named import Quantity
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import RuleError, WordList
 from backspan.core.sheet.case import Case, Corner, Place
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.reads import UNKNOWN, Read
+from backspan.core.sheet.witness import EvidenceClass, accepted_evidence, where, why_weak
 
 W = TypeVar("W", bound=StrEnum)
-
-
-class EvidenceClass(StrEnum):
-    """Kinds of value that ask for the same evidence; each is a value of the practice rules."""
-
-    GEOMETRY = "evidence.geometry"
-    RATING = "evidence.rating"
-    MASS = "evidence.mass"
-    COUNT = "evidence.count"
-    OBSERVATION = "evidence.observation"
 
 
 _SUPPLIER = {
@@ -127,18 +117,9 @@ class Inputs:
         accepted = accepted_evidence(self.case, asks)
         if accepted not in self.policies:
             self.policies.append(accepted)
-        words = words_of(accepted)
-        if stated.evidence is None or str(stated.evidence) not in words:
-            message = Message(
-                "need.evidence",
-                (
-                    ("input", name),
-                    ("place", where(place)),
-                    ("evidence", _evidence_word(stated.evidence)),
-                    ("accepted", words),
-                ),
-            )
-            self.weak.append(Need(_SUPPLIER[asks], message))
+        weak = why_weak(self.case, name, stated, asks, place)
+        if weak is not None:
+            self.weak.append(Need(_SUPPLIER[asks], weak))
 
 
 def tolerance_of(case: Case, read: Read) -> float | None:
@@ -157,27 +138,3 @@ def tolerance_of(case: Case, read: Read) -> float | None:
 
 def _amount(number: float, quantity: Quantity) -> Amount | int:
     return int(number) if quantity.dimension is None else Amount(number, quantity.dimension)
-
-
-def accepted_evidence(case: Case, asks: EvidenceClass) -> SelectedValue:
-    """The practice value that lists the evidence good enough for a kind of input."""
-    found = case.practice.find(str(asks))
-    if found is None:
-        raise RuleError(f"the practice rules have no value {asks!s}")
-    return found
-
-
-def words_of(value: SelectedValue) -> tuple[str, ...]:
-    """The words of a word-list value."""
-    if not isinstance(value.content, WordList):
-        raise RuleError(f"{value.rule_set}: {value.key} is not a word list")
-    return value.content.words
-
-
-def where(place: Place) -> str:
-    """A place in the project as one text."""
-    return "/".join(str(part) for part in place)
-
-
-def _evidence_word(evidence: Evidence | None) -> str:
-    return "not stated" if evidence is None else str(evidence)

@@ -15,8 +15,9 @@ from typing import Protocol
 
 from backspan.core.numbers import surely_above
 from backspan.core.sheet.case import Corner, Place
-from backspan.core.sheet.inputs import EvidenceClass, Inputs
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.reads import UNKNOWN, Read
+from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.worked.formula import AnyFormula, Step
 
 

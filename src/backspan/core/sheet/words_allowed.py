@@ -6,7 +6,8 @@ from backspan.core.findings import Finding, Message
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Place
 from backspan.core.sheet.decide import ENDINGS, decide
-from backspan.core.sheet.inputs import Inputs, words_of
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.witness import words_of
 
 
 def judge_words(

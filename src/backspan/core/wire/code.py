@@ -62,9 +62,9 @@ def configuration(project: Project, drop: Drop) -> dict[str, Any]:
     """What the code is made of: the drop, its rig, and all that the rig refers to, as plain data.
 
     Left out are the text a value was written as, who stated it, when and on which paper, names,
-    the basis, and every field at its default (so that a field added to a later version of the
-    program does not change the code of a rig that does not use it). Evidence, tolerances, ids,
-    serial numbers, and the dates and standing of anchors are in.
+    the basis, on what evidence a value is known, and every field at its default (so that a field
+    added to a later version of the program does not change the code of a rig that does not use
+    it). Tolerances, ids, serial numbers, and the dates and standing of anchors are in.
     Raises WireError where a reference leads nowhere.
     """
     filled = with_statements(in_order(drop))
@@ -87,7 +87,6 @@ def _facts(value: Any) -> Any:
         kept = (
             ("value", value.value),
             ("tolerance", value.tolerance),
-            ("evidence", value.evidence),
         )
         return {name: _facts(part) for name, part in kept if part is not None}
     if is_dataclass(value):

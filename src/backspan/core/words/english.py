@@ -120,6 +120,13 @@ SENTENCES: dict[str, str] = {
         " again, the widest first: {inputs}."
     ),
     "need.input": "State {input} ({place}).",
+    "need.witness": (
+        "{input} is {evidence}, but not by whom and when: it counts as told ({place})."
+    ),
+    "need.role": "{input} was stated by {person}; who may state it: {who} ({place}).",
+    "need.age": (
+        "{input} was seen on {at}, which counts for so many days: {most}. Look again ({place})."
+    ),
     "need.evidence": "{input} is {evidence}; accepted: {accepted} ({place}).",
     "need.confirmation": (
         "Confirm {value} against the office's own copy of {rule_set} {edition}, {clause}:"

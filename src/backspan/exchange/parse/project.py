@@ -13,21 +13,29 @@ from backspan.core.model.order import ordered
 from backspan.core.model.people import Person
 from backspan.core.model.project import FORMAT, Project
 from backspan.core.model.references import name_problems, place_problems
+from backspan.core.model.rule_names import rule_problems
+from backspan.core.rules.selected import RuleLibrary
 from backspan.exchange.parse.problems import ProjectError, shown
 from backspan.exchange.parse.record import read_record
 from backspan.exchange.parse.tree import Flaw, Tree, read_tree
 
 
-def parse_project(text: str, origin: str) -> Project:
+def parse_project(text: str, origin: str, library: RuleLibrary | None = None) -> Project:
     """The project written in `text`; `origin` is the file's name, for errors.
 
     The lists of the project are in the order of their ids, and every stated value has the
     evidence of the nearest record around it that states one. Raises ProjectError with every
-    problem: its line, column and path, what was found and what was expected.
+    problem: its line, column and path, what was found and what was expected. With a `library`, a
+    rule set, edition, reading or value that it does not hold is a problem too.
     """
     tree = read_tree(text, origin)
     _check_format(tree)
-    project = read_record(tree, Project, names=name_problems, places=place_problems)
+
+    def places(project: Project) -> tuple[ReferenceProblem, ...]:
+        of_rules = () if library is None else rule_problems(project, library)
+        return (*place_problems(project), *of_rules)
+
+    project = read_record(tree, Project, names=name_problems, places=places)
     return ordered(inherit(project))
 
 

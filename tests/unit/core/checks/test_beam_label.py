@@ -20,6 +20,7 @@ from tests.unit.core.rigs import (
     mass,
     needs,
     put,
+    seen,
 )
 
 LABEL = (*BEAM, "label")
@@ -35,7 +36,7 @@ def verdicts(project: Project) -> list[tuple[str, Verdict]]:
 
 @pytest.mark.parametrize("state", [LabelState.UNREADABLE, LabelState.NONE])
 def test_a_beam_whose_label_cannot_be_read_is_not_used(state: LabelState) -> None:
-    (found,) = label(put(PROJECT, LABEL, BeamLabel(state)))
+    (found,) = label(put(PROJECT, LABEL, BeamLabel(seen(state))))
     assert found.verdict is Verdict.FAIL
     assert found.message.id == "label-state.fail"
 
@@ -47,7 +48,7 @@ def test_a_label_nobody_looked_for_is_missing() -> None:
 
 
 def test_a_readable_label_whose_limit_nobody_noted_is_missing() -> None:
-    found = label(put(PROJECT, LABEL, BeamLabel(LabelState.READABLE)))
+    found = label(put(PROJECT, LABEL, BeamLabel(seen(LabelState.READABLE))))
     assert [one.verdict for one in found] == [Verdict.PASS, Verdict.MISSING]
     assert needs(found[1]) == (("need.input", "label_pieces"),)
 

@@ -25,6 +25,7 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
     reasons,
+    seen,
     stated,
 )
 
@@ -92,8 +93,7 @@ def test_without_pieces_there_is_nothing_to_look_at_yet(check: str) -> None:
     ],
 )
 def test_how_pieces_are_held(fastening: Fastening, verdict: Verdict) -> None:
-    held = StatedValue(fastening, evidence=Evidence.MEASURED)
-    found = finding(put(PROJECT, (*STACK, "fastening"), held), "counterweight-fastening")
+    found = finding(put(PROJECT, (*STACK, "fastening"), seen(fastening)), "counterweight-fastening")
     assert found.verdict is verdict
     assert found.rules[0].provenance.clause == "1926.451(d)(3)(iv)"
 

@@ -108,7 +108,7 @@ def kit() -> Kit:
                 "B1",
                 "Steel beam",
                 length=stated(6.0),
-                label=BeamLabel(LabelState.READABLE, most_pieces=StatedValue(20)),
+                label=BeamLabel(StatedValue(LabelState.READABLE), most_pieces=StatedValue(20)),
             ),
         ),
         pieces=(

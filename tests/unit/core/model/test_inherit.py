@@ -20,10 +20,23 @@ def test_what_a_value_says_itself_stays() -> None:
     assert filled == replace(own, evidence=Evidence.TOLD)
 
 
-def test_a_value_with_evidence_takes_nothing() -> None:
+def test_a_value_with_evidence_takes_no_paper() -> None:
     own = stated(6.0, evidence=Evidence.LABEL)
     beam = Beam("B1", "Beam", length=own, values_from=DRAWN)
     assert with_statements(beam) is beam
+
+
+def test_a_value_with_evidence_takes_person_and_day() -> None:
+    own = stated(6.0, evidence=Evidence.LABEL)
+    statement = Statement(Evidence.TOLD, by="RT", at="2026-11-02", document="A-101")
+    filled = with_statements(Beam("B1", "Beam", length=own, values_from=statement)).length
+    assert filled == replace(own, by="RT", at="2026-11-02")
+
+
+def test_an_inner_statement_takes_person_and_day_of_the_outer_one() -> None:
+    sample = replace(project(), values_from=Statement(Evidence.TOLD, by="EK", at="2026-11-03"))
+    (first, *_) = inherit(sample).site.roofs
+    assert (first.level.evidence, first.level.by) == (Evidence.DRAWING, "EK")
 
 
 def test_the_nearest_record_that_states_something_is_the_one() -> None:
@@ -37,7 +50,7 @@ def test_the_nearest_record_that_states_something_is_the_one() -> None:
     assert beam.reach.evidence is Evidence.MEASURED
     assert (beam.reach.by, beam.reach.document) == ("RT", "Roof sheet 1")
     assert beam.backspan.evidence is Evidence.DRAWING
-    assert beam.backspan.by is None
+    assert (beam.backspan.by, beam.backspan.document) == ("RT", None)
     assert beam.stack.groups[1].count.evidence is Evidence.MEASURED
 
 

@@ -11,7 +11,7 @@ import pytest
 from backspan.core.checks import CHECKS
 from backspan.core.findings import Finding, Message, Verdict
 from backspan.core.model.basis import RuleChoice
-from backspan.core.model.project import Project
+from backspan.core.model.project import Ages, Project
 from backspan.core.review import review
 from backspan.core.review.run import governing_of, roll_up
 from backspan.core.rules.shape import RuleError
@@ -95,7 +95,9 @@ def test_the_same_question_gets_the_same_review() -> None:
 
 
 def test_a_later_day_of_a_rig_with_nothing_dated_changes_nothing_but_the_date() -> None:
-    later, undated = datetime.date(2027, 2, 1), replace(PROJECT, taken_over=())
+    later = datetime.date(2027, 2, 1)
+    lasting = Ages(observation=99, count=99, rig_geometry=99, geometry=99)
+    undated = replace(PROJECT, taken_over=(), ages=lasting)
     made = review(undated, "D", LIBRARY, on=ON)
     assert replace(review(undated, "D", LIBRARY, on=later), on=ON) == made
 

@@ -16,7 +16,7 @@ from backspan.core.model.topics import Topic
 from backspan.core.review import review
 from backspan.core.wire import configuration_code
 from backspan.core.words import drop_answer
-from tests.unit.core.rigs import ARM, BEAM, LEFT, LIBRARY, ON, PROJECT, STACK, count, put
+from tests.unit.core.rigs import ARM, BEAM, LEFT, LIBRARY, ON, PROJECT, STACK, count, put, seen
 
 GROUP = (*STACK, "groups", 0, "count")
 
@@ -97,7 +97,7 @@ def without_effect(project: Project, which: Topic, reason: str, on: datetime.dat
 
 
 def test_a_fail_can_not_be_taken_over() -> None:
-    unreadable = put(PROJECT, (*BEAM, "label"), BeamLabel(LabelState.UNREADABLE))
+    unreadable = put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.UNREADABLE)))
     without_effect(coded(unreadable), Topic.BEAM, "answered")
     assert topic(made(unreadable), Topic.BEAM).verdict is Verdict.FAIL
 

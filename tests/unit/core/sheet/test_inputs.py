@@ -13,8 +13,9 @@ from backspan.core.quantities import LENGTH, Amount
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.shape import RuleError
 from backspan.core.sheet.case import Corner, Place
-from backspan.core.sheet.inputs import EvidenceClass, Inputs, accepted_evidence, words_of
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.reads import Read
+from backspan.core.sheet.witness import EvidenceClass, accepted_evidence, words_of
 from tests.unit.core.rigs import PROJECT, case, finding, stated
 
 TAPED = stated("2 ft", LENGTH, tolerance="1/2 in")

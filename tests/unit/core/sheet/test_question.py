@@ -20,7 +20,7 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
-from tests.unit.core.rigs import PROJECT, case, finding, needs, notes
+from tests.unit.core.rigs import PROJECT, case, count, finding, length, needs, notes
 
 PLACE: Place = ("kit", "beams", "B")
 
@@ -33,12 +33,12 @@ def value() -> SelectedValue:
 
 
 def read(name: str, number: float | None, tolerance: float = 0.0) -> Read:
-    stated = None if number is None else StatedValue(number, tolerance, Evidence.MEASURED)
+    stated = None if number is None else replace(length("1 m"), value=number, tolerance=tolerance)
     return Read(QUANTITIES[name], stated, (*PLACE, name))
 
 
 def counted(name: str, number: int, tolerance: int) -> Read:
-    stated = StatedValue(number, tolerance, Evidence.MEASURED)
+    stated = count(number, tolerance=tolerance)
     return Read(QUANTITIES[name], stated, (*PLACE, name))
 
 

@@ -49,6 +49,7 @@ from tests.unit.core.rigs import (
     mass,
     on_basis,
     put,
+    seen,
 )
 
 ROOMS = ("sheet", "checks", "review")
@@ -138,8 +139,8 @@ RIGS = [
     put(PROJECT, (*PIECE, "kind"), PieceKind.SAND),
     put(PROJECT, (*PIECE, "mass", "evidence"), Evidence.TOLD),
     put(PROJECT, (*BEAM, "label"), None),
-    put(PROJECT, (*BEAM, "label"), BeamLabel(LabelState.UNREADABLE)),
-    put(PROJECT, (*BEAM, "label"), BeamLabel(LabelState.READABLE)),
+    put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.UNREADABLE))),
+    put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.READABLE))),
     put(PROJECT, (*BEAM, "label"), labelled(10, "500 lb")),
     put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
     put(PROJECT, (*BEAM, "length"), None),
@@ -163,6 +164,9 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    put(PROJECT, (*ARM, "reach", "by"), None),
+    put(PROJECT, (*ARM, "reach", "at"), "2026-11-01"),
+    put(PROJECT, ("people", "MT", "role"), "painter"),
     *(with_person(**changes) for changes in WITHOUT_EFFECT),
     replace(
         PROJECT, taken_over=tuple(replace(one, until="2026-11-24") for one in PROJECT.taken_over)

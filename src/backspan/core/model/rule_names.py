@@ -1,0 +1,68 @@
+"""Rule sets, editions, readings and values that a project names but nobody has."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import fields
+
+from backspan.core.model.basis import RuleChoice
+from backspan.core.model.identifiers import Path, ReferenceProblem, near
+from backspan.core.model.project import Project
+from backspan.core.rules.selected import RuleLibrary
+from backspan.core.rules.shape import RuleSet
+
+_Problems = Iterator[ReferenceProblem]
+
+
+def rule_problems(project: Project, library: RuleLibrary) -> tuple[ReferenceProblem, ...]:
+    """Every rule set, edition, reading or value that is named but not at hand, with its place."""
+    return tuple(_problems(project, library))
+
+
+def _problems(project: Project, library: RuleLibrary) -> _Problems:
+    for topic in fields(project.basis):
+        choices: tuple[RuleChoice, ...] = getattr(project.basis, topic.name)
+        for index, choice in enumerate(choices):
+            yield from _of_choice(choice, ("basis", topic.name, index), library)
+    for number, drop in enumerate(project.drops):
+        for index, choice in enumerate(drop.also_meets):
+            yield from _of_choice(choice, ("drops", number, "also_meets", index), library)
+    for index, one in enumerate(project.confirmations):
+        path: Path = ("confirmations", index)
+        found = _rule_set(one.rule_set, one.edition, library)
+        if found is None:
+            yield _no_rule_set(one.rule_set, one.edition, path, library)
+        elif found.value(one.value) is None:
+            known = [value.key for value in found.values]
+            yield _absent("value", one.value, (*path, "value"), known)
+
+
+def _of_choice(choice: RuleChoice, path: Path, library: RuleLibrary) -> _Problems:
+    found = _rule_set(choice.rule_set, choice.edition, library)
+    if found is None:
+        yield _no_rule_set(choice.rule_set, choice.edition, path, library)
+        return
+    for index, one in enumerate(choice.readings):
+        value, place = found.value(one.value), (*path, "readings", index)
+        if value is None:
+            known = [known.key for known in found.values]
+            yield _absent("value", one.value, (*place, "value"), known)
+        elif one.reading not in (names := [reading.name for reading in value.readings]):
+            yield _absent("reading", one.reading, (*place, "reading"), names)
+
+
+def _rule_set(name: str, edition: str, library: RuleLibrary) -> RuleSet | None:
+    return next((one for one in library.editions(name) if one.edition == edition), None)
+
+
+def _no_rule_set(name: str, edition: str, path: Path, library: RuleLibrary) -> ReferenceProblem:
+    editions = [one.edition for one in library.editions(name)]
+    if not editions:
+        known = [one.id for one in library.rule_sets]
+        return _absent("rule set", name, (*path, "rule_set"), known)
+    return _absent("edition", edition, (*path, "edition"), editions)
+
+
+def _absent(kind: str, name: str, path: Path, known: list[str]) -> ReferenceProblem:
+    expected = near(name, known, what=f"{kind}s there are")
+    return ReferenceProblem(path, f"the {kind} {name!r}, which is not there", expected)
