@@ -43,6 +43,8 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "rig": ("drops", 0, "rig"),
     "D": ("drops", 0),
     "L": (*LEFT, "counterweighted_beam"),
+    "left": LEFT,
+    "anchors": ("site", "roofs", 0, "anchors"),
     "hoists": ("kit", "hoists"),
     "L.other": (*LEFT, "other_support"),
     "beams": ("kit", "beams"),

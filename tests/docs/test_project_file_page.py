@@ -8,7 +8,7 @@ from pathlib import Path
 
 from backspan.core.findings import Verdict
 from backspan.core.review import review
-from backspan.core.review.run import roll_up
+from backspan.core.words import counterweight
 from backspan.exchange.files import load_rule_library
 from backspan.exchange.parse import parse_project
 from tools.write_project_file_page import page
@@ -19,13 +19,13 @@ BLOCKS = re.compile(r"^```yaml\n(.*?)^```$", re.DOTALL | re.MULTILINE)
 
 def test_the_example_on_the_page_loads_and_its_counterweight_holds() -> None:
     text = (DOCS / "project-file.md").read_text(encoding="utf-8")
-    example, confirmations, taken_over = BLOCKS.findall(text)
+    example, confirmations, taken_over, _ = BLOCKS.findall(text)
     project = parse_project(example + confirmations, "docs/project-file.md")
 
     found = review(project, "S1", load_rule_library(), on=datetime.date(2026, 11, 25))
 
-    assert roll_up(found.findings) is Verdict.PASS
-    assert found.verdict is Verdict.REFER
+    assert counterweight(found) is Verdict.PASS
+    assert found.verdict is Verdict.MISSING
     assert "\ntaken_over:" in taken_over
     assert project.confirmations[0].rule_set == "eu-en-1808"
 

@@ -19,7 +19,7 @@ def open_text(review: Data, screen: Screen) -> str:
     for subjects, (finding,) in told(review, "findings"):
         if finding["verdict"] != Verdict.PASS:
             lines += _finding(finding, subjects, screen, margins=finding["margins_in_short"])
-    lines += _topics(review, screen)
+    lines += _topics(review, screen, whole=False)
     return "\n".join(lines)
 
 
@@ -29,7 +29,7 @@ def drop_text(review: Data, screen: Screen) -> str:
     for subjects, (finding,) in told(review, "findings"):
         lines += _finding(finding, subjects, screen, margins=finding["margins_text"])
         lines += [*_behind(finding, screen), ""]
-    lines += [*_topics(review, screen), "", "Does not apply:"]
+    lines += [*_topics(review, screen, whole=True), "", "Does not apply:"]
     for subjects, (one,) in told(review, "not_applicable"):
         text = f"{one['title']}, {subjects}: {one['reason']['text']}"
         lines.append(screen.paragraph(text, indent=_INDENT, hanging=_HANGING))
@@ -49,16 +49,19 @@ def _title(review: Data, screen: Screen) -> str:
     )
 
 
-def _topics(review: Data, screen: Screen) -> Iterator[str]:
-    """What a person took over, what that does not reach, and what nobody judged."""
+def _topics(review: Data, screen: Screen, *, whole: bool) -> Iterator[str]:
+    """What was taken over (how much, unless `whole`), to no effect, and what nobody judged."""
     taken: dict[str, list[str]] = {}
     for one in review["topics"]:
-        if one["taken_over"] is not None:
+        if one["taken_over"] is not None and whole:
             taken.setdefault(one["taken_over"]["text"], []).append(one["topic"])
         for note in one["notes"]:
             taken.setdefault(note["text"], []).append(one["topic"])
     for text, topics in taken.items():
         yield screen.paragraph(f"{', '.join(topics)}: {text}", indent=_INDENT, hanging=_HANGING)
+    count = len([one for one in review["topics"] if one["taken_over"] is not None])
+    if count and not whole:
+        yield f"{' ' * _INDENT}Taken over in writing: {count} of {len(review['topics'])} topics."
     left = [one["topic"] for one in review["topics"] if one["not_judged"]]
     if left:
         text = f"Not judged, nobody took it over: {', '.join(left)}."

@@ -45,6 +45,7 @@ class Decider(StrEnum):
     QUALIFIED_PERSON = "qualified person"
     LICENSED_ENGINEER = "licensed engineer"
     OWNER = "owner"
+    CONTRACTOR = "contractor"
     OFFICE = "the office that keeps the text"
     MEASURER = "the person who measures on the roof"
 
@@ -122,6 +123,8 @@ class Finding:
     needs: tuple[Need, ...] = ()
     figures: tuple[tuple[str, Amount], ...] = ()
     """What was worked out of the subject on the way, for drawings that show it."""
+    strength: bool = False
+    """Whether its utilisation is of strength: a cap is never ranked with those."""
     not_judged: bool = False
     """Whether it is referred because this version, or the rule set, has nothing to judge it by."""
 

@@ -75,7 +75,7 @@ def draw_rigs(
     for drop in drops:
         line = edges.get(drop.edge)
         if drop.rig is not None and line is not None:
-            for lifeline in drop.rig.lifelines:
+            for lifeline in drop.rig.lines:
                 _draw_lifeline(canvas, line, lifeline, anchors)
 
 
@@ -164,7 +164,7 @@ def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Poin
     picture = beam.picture
     sure = picture.tail.known and picture.fulcrum.known
     start = beam.at(picture.tail.x if sure else picture.fulcrum.x)
-    for tieback in beam.point.tiebacks:
+    for tieback in beam.point.tied:
         anchor = anchors.get(tieback.anchor)
         if anchor is None:
             continue

@@ -128,7 +128,7 @@ def draw_tiebacks(section: Section) -> None:
     standings = {
         anchor.id: anchor.standing for roof in section.project.site.roofs for anchor in roof.anchors
     }
-    tiebacks = [tieback for one in section.view.points for tieback in one.point.tiebacks]
+    tiebacks = [tieback for one in section.view.points for tieback in one.point.tied]
     if not tiebacks:
         target = section.canvas.frame.to_paper(start)
         spots = [Spot((target[0] + 4.0, target[1] - down), 1, -1, down) for down in (2.0, 6.0)]

@@ -65,7 +65,7 @@ class SectionPoint:
             self.point.other_support,
             name,
             fastening,
-            bool(self.point.tiebacks),
+            bool(self.point.tied),
         )
 
 

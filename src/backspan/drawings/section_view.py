@@ -92,7 +92,7 @@ def _other_support(section: Section, support: OtherSupport | None) -> None:
     held = (
         f"tieback {tieback.id} to anchor {tieback.anchor}"
         for one in section.view.points
-        for tieback in one.point.tiebacks
+        for tieback in one.point.tied
     )
     lines = (kind, NOT_JUDGED, reach, f"paper: {paper or NOT_STATED}", *held)
     x, y = section.canvas.frame.to_paper(target)

@@ -56,7 +56,7 @@ def test_every_page_names_site_configuration_page_and_caution() -> None:
         assert f"page {number} of {len(pages)}" in page
         assert english.ONE_LINE_CAUTION in page
     of_drop = [page for page in pages if f"Drop W1, configuration {review.configuration}" in page]
-    assert len(of_drop) == len(pages) - 5  # two of the cover, summary, rule values, roof plan
+    assert len(of_drop) == len(pages) - 6  # two of the cover and of rule values, summary, plan
 
 
 def test_a_drawing_lies_on_a_page_of_its_own_size() -> None:

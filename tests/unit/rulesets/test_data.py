@@ -9,7 +9,7 @@ import pytest
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.kit import LabelState, PieceKind
-from backspan.core.model.rigs import Fastening
+from backspan.core.model.rigs import Fastening, Found
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
@@ -54,6 +54,7 @@ REMEMBERED = {
 # The values known only from a copy, a quotation in passing or a paraphrase.
 COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
+    (OSHA, "design.designer"),
     (OSHA, "counterweight.masons-scaffold"),
     (OSHA, "counterweight.refused-flowable"),
     (OSHA, "counterweight.purpose-made"),
@@ -73,6 +74,8 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "age.count": ("1", RATIO),
     "age.rig-geometry": ("7", RATIO),
     "age.geometry": ("365", RATIO),
+    "age.anchor-letter": ("365", RATIO),
+    "tolerance.as-planned": ("1/2 in", LENGTH),
     "plausible.most-reach": ("15 ft", LENGTH),
     "plausible.least-backspan": ("1.5 ft", LENGTH),
     "plausible.most-backspan": ("30 ft", LENGTH),
@@ -110,6 +113,11 @@ WORDS_OF: Mapping[str, Collection[StrEnum]] = {
     "counterweight.label-state": {LabelState.READABLE},
     "counterweight.mass-evidence": {Evidence.LABEL},
     "equipment.label-state": {LabelState.READABLE},
+    **{
+        f"presence.{name}": {Found.SOUND} for name in ("tieback", "rope-ends", "lifeline", "rescue")
+    },
+    "presence.softeners": {Found.SOUND, Found.NONE_NEEDED},
+    "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
     "evidence.mass": {Evidence.LABEL, Evidence.CERTIFICATE, Evidence.MEASURED},
@@ -163,7 +171,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 
 
 #: What the custom of the trade may speak of.
-CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age"}
+CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence", "design"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
@@ -218,7 +226,7 @@ def test_what_is_plausible_leaves_room_around_what_is_usual() -> None:
 def test_every_word_is_one_that_a_project_file_can_say() -> None:
     found: dict[str, set[str]] = {}
     for _, value, reading in all_readings():
-        if value.topic in {"take-over", "witness"}:
+        if value.topic in {"take-over", "witness", "design"}:
             assert isinstance(reading.content, WordList)
             assert set(reading.content.words) <= set(Role), value.key
         elif isinstance(reading.content, WordList):

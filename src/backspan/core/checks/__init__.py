@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 from backspan.core.checks import (
+    anchor_dates,
+    as_planned,
     beam_label,
     beam_length,
     beam_proportion,
     bearing,
     counterweight_words,
+    design,
     hanging,
+    heads,
     other_support,
     plausible_values,
     rig_described,
     stall_cap,
+    stop_list,
     tipping,
 )
 from backspan.core.sheet.check import Check
@@ -20,6 +25,8 @@ from backspan.core.sheet.check import Check
 #: Every check answers for every drop: a finding, or why it does not apply.
 CHECKS: tuple[Check, ...] = (
     rig_described.CHECK,
+    design.CHECK,
+    as_planned.CHECK,
     hanging.CHECK,
     other_support.CHECK,
     tipping.CHECK,
@@ -31,5 +38,8 @@ CHECKS: tuple[Check, ...] = (
     counterweight_words.KIND,
     counterweight_words.MARKING,
     counterweight_words.FASTENING,
+    *stop_list.CHECKS,
+    heads.CHECK,
+    anchor_dates.CHECK,
     plausible_values.CHECK,
 )

@@ -50,8 +50,8 @@ def mass(sheet: Sheet, one: Asked[Labelled]) -> Iterator[Compared]:
     yield Compared(on_beam, most, numbers=(("mass", on_beam, MASS), ("most_mass", most, MASS)))
 
 
-PIECES = Question(ID, "label-limit", RATIO, pieces)
-WHOLE_MASS = Question(ID, "label-limit-mass", MASS, mass)
+PIECES = Question(ID, "label-limit", RATIO, pieces, strength=False)
+WHOLE_MASS = Question(ID, "label-limit-mass", MASS, mass, strength=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:

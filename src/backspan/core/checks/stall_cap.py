@@ -39,7 +39,7 @@ def work(sheet: Sheet, one: Asked[OnTheLine]) -> Iterator[Compared]:
     yield Compared(stall, cap, (("hoist", one.subject.hoist),), numbers)
 
 
-QUESTION = Question(ID, "stall-cap", FORCE, work)
+QUESTION = Question(ID, "stall-cap", FORCE, work, strength=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:

@@ -43,6 +43,7 @@ class Basis:
     counterweight: tuple[RuleChoice, ...] = ()
     geometry: tuple[RuleChoice, ...] = ()
     bearing: tuple[RuleChoice, ...] = ()
+    design: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

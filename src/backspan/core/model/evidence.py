@@ -41,7 +41,8 @@ class StatedValue(Generic[T]):
     """One value in SI, its tolerance, its evidence, and the text it was written as.
 
     `checked_by` is a second person who read the value again; `at` is an ISO date, with or
-    without a time; `document` names the paper the value was read from.
+    without a time; `document` names the paper the value was read from; `planned` is what the
+    contractor's plan says where `value` is what was found.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -54,12 +55,18 @@ class StatedValue(Generic[T]):
     document: str | None = None
     checked_by: str | None = None
     text: str = ""
+    planned: T | None = None
 
 
 def day_of(at: str) -> datetime.date:
     """The day of a statement's `at`, with or without a time. ValueError where it is no date."""
     day, _, _ = at.replace(" ", "T").partition("T")
     return datetime.date.fromisoformat(day)
+
+
+def is_before(at: str, other: str) -> bool:
+    """Whether one stated day is earlier than another."""
+    return day_of(at) < day_of(other)
 
 
 class Sign(StrEnum):
@@ -93,6 +100,11 @@ class ShortForm:
             if isinstance(stated.tolerance, int | float) and stated.tolerance < 0:
                 raise PydanticCustomError(
                     "sign", "a tolerance must be {expected}", {"expected": "zero or more"}
+                )
+            planned = stated.planned
+            if self.sign is not Sign.ANY and planned is not None and not self._holds(planned):
+                raise PydanticCustomError(
+                    "sign", "a planned value must be {expected}", {"expected": str(self.sign)}
                 )
             if self.sign is Sign.POSITIVE and (stated.tolerance or 0) >= stated.value:
                 raise PydanticCustomError(

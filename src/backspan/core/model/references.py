@@ -122,10 +122,10 @@ def _rig(rig: Rig, path: Path, lists: dict[str, Identifiers]) -> _Problems:
     own_points = [((*path, "suspension_points"), rig.suspension_points)]
     points = identifiers("suspension point", "suspension points of the rig", own_points)
     tiebacks = [
-        ((*path, "suspension_points", index, "tiebacks"), point.tiebacks)
+        ((*path, "suspension_points", index, "tiebacks"), point.tied)
         for index, point in enumerate(rig.suspension_points)
     ]
-    lifelines = [((*path, "lifelines"), rig.lifelines)]
+    lifelines = [((*path, "lifelines"), rig.lines)]
     yield from points.doubled()
     yield from identifiers("tieback", "tiebacks", tiebacks).doubled()
     yield from identifiers("lifeline", "lifelines", lifelines).doubled()
@@ -135,7 +135,7 @@ def _rig(rig: Rig, path: Path, lists: dict[str, Identifiers]) -> _Problems:
         yield from lists["stage"].lookup(hung.stage, (*path, "stages", index, "stage"))
         for position, name in enumerate(hung.from_points):
             yield from points.lookup(name, (*path, "stages", index, "from_points", position))
-    for index, line in enumerate(rig.lifelines):
+    for index, line in enumerate(rig.lines):
         yield from lists["anchor"].lookup(line.anchor, (*path, "lifelines", index, "anchor"))
         yield from lists["rope"].lookup(line.rope, (*path, "lifelines", index, "rope"))
 
@@ -150,7 +150,7 @@ def _point(point: SuspensionPoint, path: Path, lists: dict[str, Identifiers]) ->
         for index, group in enumerate(beam.stack.groups):
             group_path = (*beam_path, "stack", "groups", index, "piece")
             yield from lists["piece"].lookup(group.piece, group_path)
-    for index, tieback in enumerate(point.tiebacks):
+    for index, tieback in enumerate(point.tied):
         yield from lists["anchor"].lookup(tieback.anchor, (*path, "tiebacks", index, "anchor"))
         yield from lists["rope"].lookup(tieback.rope, (*path, "tiebacks", index, "rope"))
 
@@ -184,7 +184,7 @@ def _outside(drop: Drop, path: Path, edge: Edge, project: Project) -> _Problems:
             ("suspension_points", index, point.station)
             for index, point in enumerate(drop.rig.suspension_points)
         ),
-        *(("lifelines", index, line.station) for index, line in enumerate(drop.rig.lifelines)),
+        *(("lifelines", index, line.station) for index, line in enumerate(drop.rig.lines)),
     ]
     for kind, index, station in stations:
         if station is not None and not -_SLACK <= station <= length + _SLACK:

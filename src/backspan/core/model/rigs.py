@@ -130,20 +130,33 @@ class OtherSupport:
     document: str | None = None
 
 
+class Found(StrEnum):
+    """What somebody found who went to look at a thing that has to be there."""
+
+    SOUND = "there and sound"
+    DEFECTIVE = "defective"
+    ABSENT = "not there"
+    NONE_NEEDED = "none needed"
+
+
 @dataclass(frozen=True, slots=True)
 class Tieback:
-    """A rope from the support back to an anchor."""
+    """A rope from the support back to an anchor; `found` is what was seen of it, to its end."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     id: str
     anchor: str
     rope: str | None = None
+    found: Stated[Found] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Lifeline:
-    """A worker's own line from an anchor over the edge; `station` is where it passes."""
+    """A worker's own line from an anchor over the edge; `station` is where it passes.
+
+    `found` is what was seen of it, both ends among that.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -152,11 +165,16 @@ class Lifeline:
     rope: str | None = None
     worker: str | None = None
     station: Length | None = None
+    found: Stated[Found] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class SuspensionPoint:
-    """One place where a suspension line hangs; `station` is along the edge from its start."""
+    """One place where a suspension line hangs; `station` is along the edge from its start.
+
+    `rope_ends` is what was seen of the suspension rope's termination and of its lower end. An
+    empty list of tiebacks says that there is none; no list, that nobody said.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -170,7 +188,13 @@ class SuspensionPoint:
     rope_length: StatedPositive[Length] | None = None
     rope_mass: StatedPositive[Mass] | None = None
     bottom_weight: StatedNotNegative[Mass] | None = None
-    tiebacks: tuple[Tieback, ...] = ()
+    rope_ends: Stated[Found] | None = None
+    tiebacks: tuple[Tieback, ...] | None = None
+
+    @property
+    def tied(self) -> tuple[Tieback, ...]:
+        """The tiebacks that are stated."""
+        return self.tiebacks or ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,14 +209,27 @@ class HungStage:
 
 @dataclass(frozen=True, slots=True)
 class Rig:
-    """All that is set up for one drop."""
+    """All that is set up for one drop.
+
+    `riders` is the most people on the stage at once, visitors among them. An empty list of
+    lifelines says that there is none; no list, that nobody said.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     suspension_points: tuple[SuspensionPoint, ...] = ()
     stages: tuple[HungStage, ...] = ()
-    lifelines: tuple[Lifeline, ...] = ()
+    lifelines: tuple[Lifeline, ...] | None = None
+    riders: StatedPositive[int] | None = None
+    softeners: Stated[Found] | None = None
+    power: Stated[Found] | None = None
+    rescue: Stated[Found] | None = None
     values_from: Statement | None = None
+
+    @property
+    def lines(self) -> tuple[Lifeline, ...]:
+        """The lifelines that are stated."""
+        return self.lifelines or ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -95,6 +95,15 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="tail-gap",
         zero=True,
     ),
+    # Who rides
+    Quantity(
+        name="riders",
+        words="people on the stage at once",
+        dimension=None,
+        evidence=COUNT,
+        record="rig",
+        field="riders",
+    ),
     # What it stands on
     _taped(
         name="rear_stand",

@@ -70,10 +70,10 @@ def roll_up(findings: Sequence[Finding]) -> Verdict:
 
 
 def governing_of(findings: Sequence[Finding]) -> int | None:
-    """Index of the finding that governs: the worst answer, then the highest utilisation."""
+    """Index of the finding that governs: the worst answer, then the highest share of strength."""
     verdict = roll_up(findings)
     candidates = [
-        (-(finding.utilisation or 0.0), index)
+        (-(finding.utilisation or 0.0) if finding.strength else 0.0, index)
         for index, finding in enumerate(findings)
         if finding.verdict is verdict
     ]

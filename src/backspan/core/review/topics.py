@@ -55,7 +55,7 @@ def _answer(
         verdict = Verdict.REFER
     given, who = given_for(case, topic), who_may(case, topic)
     if stays or verdict is Verdict.PASS:
-        words = (("topic", str(topic)), ("verdict", str(verdict)))
+        words = (("verdict", str(verdict)),)
         notes = tuple(
             Message("take-over.answered", (("document", one.document), *words)) for one in given
         )

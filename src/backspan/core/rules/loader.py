@@ -40,6 +40,8 @@ class Topic(StrEnum):
     TAKE_OVER = "take-over"
     WITNESS = "witness"
     AGE = "age"
+    PRESENCE = "presence"
+    DESIGN = "design"
 
 
 def load(text: str, origin: str) -> RuleSet:

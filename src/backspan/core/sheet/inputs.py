@@ -79,10 +79,12 @@ class Inputs:
         """Note something the check used that is not a statement of a person (a kind, an id)."""
         self.used.append(InputUsed(name, value, value, None, place=place))
 
-    def want(self, name: str, asks: EvidenceClass, place: Place) -> None:
-        """Note that an input is not stated, and who can supply it."""
+    def want(
+        self, name: str, asks: EvidenceClass, place: Place, who: Decider | None = None
+    ) -> None:
+        """Note that an input is not stated, and who can supply it, where not the usual one."""
         message = Message("need.input", (("input", name), ("place", where(place))))
-        need = Need(_SUPPLIER[asks], message)
+        need = Need(who or _SUPPLIER[asks], message)
         if need not in self.not_stated:
             self.not_stated.append(need)
 

@@ -64,7 +64,7 @@ class Branch(Compared):
 def support_reads(case: Case, subject: BeamSubject) -> SupportReads:
     """What may be read of one support."""
     point = subject.point
-    return SupportReads(beam_reads(case, subject), line_reads(case, point), len(point.tiebacks))
+    return SupportReads(beam_reads(case, subject), line_reads(case, point), len(point.tied))
 
 
 def factor_values(rules: SelectedRules, topic: str = TOPIC) -> tuple[SelectedValue, ...]:

@@ -191,6 +191,8 @@ class Question(Generic[S, C]):
     work: Callable[[Sheet, Asked[S]], Iterable[C]]
     tells: Callable[[Judged[S, C]], Told] | None = None
     also: Callable[[Sheet, C], None] | None = None
+    strength: bool = True
+    """Whether demand over capacity is a share of strength; else it is never ranked with those."""
 
     def judge(self, case: Case, one: Asked[S]) -> Finding:
         """The finding at the worst corner of what is doubtful."""
@@ -303,6 +305,7 @@ class Question(Generic[S, C]):
             notes=told.notes,
             needs=needs,
             figures=told.figures,
+            strength=self.strength,
         )
 
     def _told(self, judged: Judged[S, C]) -> Told:

@@ -25,8 +25,14 @@ _ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _MISREAD = str.maketrans({"O": "0", "I": "1", "L": "1", "-": None, " ": None})
 _LENGTH = 8
 _FORMAT = 1
-#: Words that are only shown, and who said so: a change of them is no change of the rig.
-_NOT_CONTENT = frozenset({"name", "faces", "values_from", "also_meets", "plan", "worker", "rig"})
+#: Words that are only shown, who said so, and what was found of a thing on a day: a change of them
+#: is no change of the rig.
+_NOT_CONTENT = frozenset(
+    {
+        *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig"),
+        *("found", "rope_ends", "softeners", "power", "rescue"),
+    }
+)
 
 
 def configuration_code(project: Project, drop: Drop) -> str:
@@ -117,7 +123,7 @@ def _rig_facts(rig: Rig) -> dict[str, Any]:
     facts: dict[str, Any] = _facts(rig)
     hung = [{"stage": one.stage, "from_points": sorted(one.from_points)} for one in rig.stages]
     facts["stages"] = sorted(hung, key=canonical)
-    for line, number in zip(facts.get("lifelines", ()), _riders(rig.lifelines), strict=True):
+    for line, number in zip(facts.get("lifelines", ()), _riders(rig.lines), strict=True):
         line["rider"] = number
     return facts
 
@@ -140,7 +146,7 @@ def _roof_facts(roof: Roof) -> dict[str, Any]:
 
 def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
     points = rig.suspension_points
-    roped: list[Any] = [*points, *_tiebacks(rig), *rig.lifelines]
+    roped: list[Any] = [*points, *_tiebacks(rig), *rig.lines]
     beams = [point.counterweighted_beam for point in points if point.counterweighted_beam]
     wanted: tuple[tuple[str, tuple[Any, ...], Iterable[str | None]], ...] = (
         ("hoist", kit.hoists, (point.hoist for point in points)),
@@ -160,11 +166,11 @@ def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
 
 
 def _tiebacks(rig: Rig) -> list[Tieback]:
-    return [tieback for point in rig.suspension_points for tieback in point.tiebacks]
+    return [tieback for point in rig.suspension_points for tieback in point.tied]
 
 
 def _anchor_facts(project: Project, rig: Rig) -> dict[str, Any]:
-    lines: list[Any] = [*_tiebacks(rig), *rig.lifelines]
+    lines: list[Any] = [*_tiebacks(rig), *rig.lines]
     facts = {}
     for name in sorted({line.anchor for line in lines}):
         roof = next((one for one in project.site.roofs if _holds(one.anchors, name)), None)

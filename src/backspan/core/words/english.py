@@ -10,7 +10,7 @@ SENTENCES: dict[str, str] = {
         "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."
     ),
     "take-over.answered": (
-        "{document} takes {topic} over: no effect, the answer {verdict} of its findings stays."
+        "{document}: no effect, only what nothing was found on can be taken over: {verdict} stays."
     ),
     "take-over.role": "{document}: no effect, {person} may not take this over; who may: {who}.",
     "take-over.no-card": "{document}: no effect, the card of {person} is not stated.",
@@ -75,6 +75,25 @@ SENTENCES: dict[str, str] = {
     "outside.backspan": (
         "The middle of the counterweight is not inboard of the fulcrum: it holds nothing down."
     ),
+    "plan.pass": "A plan is stated, for days that are not over.",
+    "plan.missing": "The contractor's plan is not stated whole.",
+    "plan.over": "The planned days are over, or end before they begin: no plan covers {day}.",
+    "designer.pass": "Designed by a {found}.",
+    "designer.fail": "Designed by a {found}; who may: {listed}.",
+    "designer.missing": "Nobody is named who designed the rig.",
+    "as-planned.pass": "Built as planned, as far as both are stated: {count} values.",
+    "as-planned.differs": "{input}: planned {planned}, found {found}.",
+    "anchor-dates.pass": "The inspection of anchor {anchor} counts until {last}.",
+    "anchor-dates.lapses": (
+        "The inspection of anchor {anchor} counts until {last}; the work is planned to {ends}."
+    ),
+    "anchor-dates.missing": "When anchor {anchor} was inspected is not stated.",
+    "seen.pass": "Found: {found}.",
+    "seen.fail": "Found: {found}. Nobody rides until it is put right.",
+    "seen.missing": "Nobody stated what was found.",
+    "heads.pass": "For {riders} on the stage there are so many sound lifelines: {lines}.",
+    "heads.fail": "For {riders} on the stage there are only so many lifelines: {lines}.",
+    "heads.missing": "Riders cannot be counted against lifelines from what is stated.",
     "label-state.pass": "Label of the beam: {found}.",
     "label-state.fail": "Label of the beam: {found}. Do not use the beam.",
     "label-state.missing": "The state of the beam's label is not recorded.",
@@ -105,6 +124,9 @@ SENTENCES: dict[str, str] = {
     "unlikely.small": "Unlikely: {input} of {value} is below {bound}. Kept as entered.",
     # why a check does not apply
     "na.no-suspension-point": "No suspension point is recorded.",
+    "na.nothing-planned": "No planned value stands beside one that was found.",
+    "na.no-anchor": "No line of the drop goes to an anchor.",
+    "na.bolted": "Its tail is bolted or otherwise connected.",
     "na.no-counterweight": "Not held by counterweight.",
     "na.counterweighted": "Held by a counterweighted beam.",
     "na.no-rule": "No rule set of the basis has a value {value} ({rule_sets}).",
@@ -120,6 +142,10 @@ SENTENCES: dict[str, str] = {
         " again, the widest first: {inputs}."
     ),
     "need.input": "State {input} ({place}).",
+    "need.as-planned": (
+        "Say in writing whether the rig may stay as built: {input} {found}, planned {planned}."
+    ),
+    "need.anchor-letter": "Have anchor {anchor} inspected, or say in writing until when it stands.",
     "need.witness": (
         "{input} is {evidence}, but not by whom and when: it counts as told ({place})."
     ),
@@ -194,6 +220,20 @@ INPUTS: dict[str, str] = {
     **{name: one.words for name, one in QUANTITIES.items()},
     "piece_kind": "kind of piece",
     "fastening": "how the pieces are held",
+    "plan_contractor": "contractor",
+    "plan_designer": "designer of the rig",
+    "plan_drawing": "drawing of the rig",
+    "plan_revision": "revision of the drawing",
+    "plan_begins": "first planned day of work",
+    "plan_ends": "last planned day of work",
+    "anchor_inspected": "day on which the anchor was inspected",
+    "tieback": "tieback",
+    "rope_ends": "ends of the suspension rope",
+    "lifeline": "lifeline",
+    "lifelines": "lifelines",
+    "softeners": "softeners where lines pass an edge",
+    "power": "power supply",
+    "rescue": "means of rescue",
     "label": "label of the beam",
     "label_state": "state of the beam's label",
     "stage": "stage that hangs here",
@@ -203,6 +243,16 @@ INPUTS: dict[str, str] = {
 }
 
 CHECKS: dict[str, str] = {
+    "design": "Plan of the rig",
+    "as-planned": "As built against the plan",
+    "tieback": "Tieback",
+    "rope-ends": "Ends of the suspension rope",
+    "lifeline": "Lifeline",
+    "softeners": "Softeners",
+    "power": "Power supply",
+    "rescue": "Rescue",
+    "heads": "Riders against lifelines",
+    "anchor-dates": "Inspection of the anchor",
     "rig-described": "Rig and supports recorded",
     "hanging": "Stage on its suspension points",
     "other-support": "Other supports",

@@ -93,7 +93,7 @@ def test_without_a_backspan_it_is_missing_and_asks_for_it() -> None:
     assert needs(found) == (("need.input", "backspan"),)
     assert found.demand is None
     assert found.margins == ()
-    assert notes(found) == set()
+    assert notes(found) == {"note.tieback-no-credit"}
 
 
 def test_without_a_reach_it_is_missing() -> None:

@@ -15,8 +15,8 @@ def test_every_list_of_named_things_is_sorted_by_id() -> None:
     assert [edge.id for edge in sample.site.roofs[0].edges] == ["E", "S"]
     assert [anchor.id for anchor in sample.site.roofs[0].anchors] == ["A1", "A2", "A10"]
     assert [point.id for point in rig.suspension_points] == ["L", "R"]
-    assert [tieback.id for tieback in rig.suspension_points[0].tiebacks] == ["T1", "T2"]
-    assert [line.id for line in rig.lifelines] == ["LL1", "LL2"]
+    assert [tieback.id for tieback in rig.suspension_points[0].tied] == ["T1", "T2"]
+    assert [line.id for line in rig.lines] == ["LL1", "LL2"]
 
 
 def test_lists_whose_order_means_something_stay() -> None:

@@ -120,7 +120,7 @@ def test_a_tieback_id_is_one_of_the_whole_rig_but_not_of_the_site() -> None:
     doubled = with_rig(
         replace(
             sample_rig(),
-            suspension_points=(replace(first, tiebacks=second.tiebacks[:1]), second),
+            suspension_points=(replace(first, tiebacks=second.tied[:1]), second),
         )
     )
     (problem,) = problems(doubled)

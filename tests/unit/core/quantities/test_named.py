@@ -28,6 +28,7 @@ RECORDS: dict[str, type] = {
     "piece": kit.Piece,
     "hoist": kit.Hoist,
     "stage": kit.Stage,
+    "rig": rigs.Rig,
 }
 STATED = [one for one in QUANTITIES.values() if one.record]
 

@@ -36,7 +36,7 @@ ORDER = [Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS]
 
 
 def found(verdict: Verdict, utilisation: float | None = None) -> Finding:
-    return Finding("x", "D", (), verdict, Message("x"), utilisation=utilisation)
+    return Finding("x", "D", (), verdict, Message("x"), utilisation=utilisation, strength=True)
 
 
 def verdict_of(project: Project) -> Verdict:
@@ -63,6 +63,11 @@ def test_the_highest_utilisation_of_the_worst_answer_governs() -> None:
         governing_of([found(Verdict.PASS, 0.5), found(Verdict.PASS, 0.9), found(Verdict.PASS)]) == 1
     )
     assert governing_of([found(Verdict.REFER), found(Verdict.REFER)]) == 0
+
+
+def test_a_cap_is_never_ranked_with_strength() -> None:
+    cap = replace(found(Verdict.PASS, 1.0), strength=False)
+    assert governing_of([cap, found(Verdict.PASS, 0.8)]) == 1
 
 
 def test_the_four_answers_of_a_drop() -> None:
@@ -97,7 +102,8 @@ def test_the_same_question_gets_the_same_review() -> None:
 def test_a_later_day_of_a_rig_with_nothing_dated_changes_nothing_but_the_date() -> None:
     later = datetime.date(2027, 2, 1)
     lasting = Ages(observation=99, count=99, rig_geometry=99, geometry=99)
-    undated = replace(PROJECT, taken_over=(), ages=lasting)
+    endless = replace(PROJECT.plan, ends="2027-12-31") if PROJECT.plan else None
+    undated = replace(PROJECT, taken_over=(), ages=lasting, plan=endless)
     made = review(undated, "D", LIBRARY, on=ON)
     assert replace(review(undated, "D", LIBRARY, on=later), on=ON) == made
 

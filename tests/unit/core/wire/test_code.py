@@ -42,7 +42,7 @@ def edited(path: str, value: Any) -> Project:
 
 
 STATED: dict[str, Any] = {"value": 9.0, "tolerance": None, "evidence": None, "by": None, "at": None}
-STATED |= {"document": None, "checked_by": None, "text": ""}
+STATED |= {"document": None, "checked_by": None, "text": "", "planned": None}
 
 CONTENT: list[tuple[str, Any]] = [
     ("drops.1.id", "D3"),

@@ -74,6 +74,7 @@ def test_a_value_with_evidence_is_read_as_what_it_holds() -> None:
         "document": None,
         "checked_by": None,
         "text": "",
+        "planned": None,
     }
     assert from_data(Hoist, data) == hoist
 

@@ -15,12 +15,14 @@ from backspan.core.findings import DoesNotApply, Finding, Message
 from backspan.core.model.basis import ReadingChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
     HungStage,
     OtherSupport,
     OtherSupportKind,
+    Rig,
     Tieback,
 )
 from backspan.core.review import review
@@ -96,6 +98,10 @@ def places(sentence: str) -> set[str]:
 GROUP = (*STACK, "groups", 0, "count")
 OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
 CREDITED = replace(EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),))
+PLAN = PROJECT.plan or Plan("")
+UNTIED = tuple(
+    replace(one, tiebacks=()) for one in (PROJECT.drops[0].rig or Rig()).suspension_points
+)
 #: What of a person leaves a take-over without effect.
 WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
     {"role": "painter"},
@@ -164,6 +170,20 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    replace(PROJECT, plan=replace(PLAN, ends="2026-11-24")),
+    put(PROJECT, ("people", "QP", "role"), "painter"),
+    put(PROJECT, (*ARM, "reach", "planned"), 0.5),
+    put(PROJECT, (*ARM, "reach", "planned"), 0.61),
+    put(PROJECT, ("site", "roofs", "ROOF", "anchors", "A1", "inspected"), "2025-12-01"),
+    put(PROJECT, ("site", "roofs", "ROOF", "anchors", "A1", "inspected"), None),
+    put(put(PROJECT, (*RIG, "lifelines"), ()), (*LEFT, "tiebacks"), ()),
+    put(put(PROJECT, (*RIG, "lifelines"), None), (*LEFT, "tiebacks"), None),
+    put(put(PROJECT, (*RIG, "lifelines"), None), (*RIG, "suspension_points"), UNTIED),
+    put(
+        put(PROJECT, ARM, None),
+        (*LEFT, "other_support"),
+        OtherSupport(OtherSupportKind.BOLTED_TAIL),
+    ),
     put(PROJECT, (*ARM, "reach", "by"), None),
     put(PROJECT, (*ARM, "reach", "at"), "2026-11-01"),
     put(PROJECT, ("people", "MT", "role"), "painter"),

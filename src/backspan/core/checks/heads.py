@@ -1,0 +1,61 @@
+"""Is there a sound lifeline for everybody who rides, visitors among them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply, Message
+from backspan.core.model.rigs import Found, Lifeline
+from backspan.core.model.topics import Topic
+from backspan.core.quantities import RATIO
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
+from backspan.core.sheet.sheet import Sheet
+
+ID = "heads"
+KEY = "presence.line-for-each"
+
+
+@dataclass(frozen=True, slots=True)
+class Riding:
+    """The riders of a rig and its lifelines, if somebody stated them."""
+
+    riders: Read
+    lines: tuple[Lifeline, ...] | None
+    place: Place
+
+
+def work(sheet: Sheet, one: Asked[Riding]) -> Iterator[Compared]:
+    """Riders against lifelines: one that is known to be defective or absent is none."""
+    riders, lines = sheet.read(one.subject.riders), one.subject.lines
+    there = UNKNOWN
+    if lines is None:
+        sheet.want("lifelines", one.subject.place)
+    else:
+        there = float(len([line for line in lines if not _useless(line)]))
+    yield Compared(riders, there, counts=(("riders", riders), ("lines", there)))
+
+
+def _useless(line: Lifeline) -> bool:
+    return line.found is not None and line.found.value is not Found.SOUND
+
+
+QUESTION = Question(ID, "heads", RATIO, work, strength=False)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding for the rig."""
+    rig, place = case.drop.rig, (*case.place, "rig")
+    if rig is None or not case.points:
+        yield DoesNotApply(ID, case.subject, case.place, Message("na.no-suspension-point"))
+        return
+    riding = Riding(read_of("riders", rig, place), rig.lifelines, (*place, "lifelines"))
+    rule = needed_value(case.practice, KEY)
+    yield QUESTION.judge(case, Asked(riding, case.subject, (*place, "riders"), (rule,)))
+
+
+CHECK = Check(ID, Topic.FALL_ARREST, judge)
