@@ -48,6 +48,7 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "hoists": ("kit", "hoists"),
     "L.other": (*LEFT, "other_support"),
     "beams": ("kit", "beams"),
+    "units": ("kit", "units"),
     "pieces": ("kit", "pieces"),
 }
 

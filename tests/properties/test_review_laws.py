@@ -14,7 +14,7 @@ from backspan.core.checks import CHECKS
 from backspan.core.findings import Finding, InputUsed, Verdict
 from backspan.core.model.basis import Basis
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.kit import BeamLabel, PieceKind
 from backspan.core.model.order import ordered
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Fastening, OtherSupport, OtherSupportKind
@@ -59,7 +59,6 @@ from tests.unit.core.rigs import (
     on_basis,
     place_of,
     put,
-    seen,
 )
 
 #: One value in two spellings, exactly equal: a pound is 0.45359237 kg, an inch 25.4 mm.
@@ -207,8 +206,8 @@ def test_a_larger_tolerance_never_improves(
 def removed(project: Project, used: InputUsed) -> Project:
     """The project without an input: not stated, or, where it must be, stated by nobody."""
     place = used.place
-    if used.name == "label_state":
-        return put(project, place[:-1], None)
+    if used.name in {"label_state", "condition"}:
+        return put(project, place, None)
     if used.name == "support":
         return put(project, place, None)
     if used.name in {"stage", "from_points"}:
@@ -267,7 +266,7 @@ ABSENT: tuple[tuple[Place, Any], ...] = (
     ((*BEAM, "length"), length("1/16 in")),
     ((*BEAM, "mass"), None),
     ((*BEAM, "label"), None),
-    ((*BEAM, "label"), BeamLabel(seen(LabelState.READABLE))),
+    ((*BEAM, "label"), BeamLabel()),
     ((*PIECE, "kind"), PieceKind.WATER),
     ((*PIECE, "mass"), mass("55 lb", tolerance="60 lb")),
     ((*PIECE, "mass"), mass("55 lb", tolerance="55 lb")),

@@ -16,7 +16,6 @@ REFUSED = {
     ("counterweight-kind", "flowable.fail"),
     ("counterweight-kind", "purpose-made.fail"),
     ("counterweight-fastening", "fastening.fail"),
-    ("beam-label", "label-state.fail"),
 }
 
 

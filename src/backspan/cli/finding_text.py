@@ -26,9 +26,16 @@ def open_text(review: Data, screen: Screen) -> str:
 def drop_text(review: Data, screen: Screen) -> str:
     """Every finding of one drop with its inputs and arithmetic, and the rules compared."""
     lines = [_title(review, screen)]
+    plain = []
     for subjects, (finding,) in told(review, "findings"):
+        if finding["verdict"] == Verdict.PASS and not finding["steps"]:
+            text = f"{finding['title']}, {subjects}: {finding['message']['text']}"
+            plain.append(screen.paragraph(text, indent=_INDENT, hanging=_HANGING))
+            continue
         lines += _finding(finding, subjects, screen, margins=finding["margins_text"])
         lines += [*_behind(finding, screen), ""]
+    if plain:
+        lines += ["Found as it has to be:", *plain, ""]
     lines += [*_topics(review, screen, whole=True), "", "Does not apply:"]
     for subjects, (one,) in told(review, "not_applicable"):
         text = f"{one['title']}, {subjects}: {one['reason']['text']}"

@@ -89,6 +89,8 @@ def _drops(reviews: Sequence[Data], screen: Screen) -> str:
 
 def _governs(review: Data, finding: Data | None) -> str:
     """The governing sentence; below it the margin that is told beside the answer."""
+    if review["why_open"] is not None:
+        return str(review["why_open"])
     if finding is None:
         return "nothing was found"
     share, margin = finding["utilisation"], review["margin"]

@@ -184,12 +184,12 @@ def group_length(project: Project, group: PieceGroup) -> float | None:
 
 def beam_named(project: Project, name: str) -> Beam | None:
     """The beam of that id; None where there is none."""
-    return next((beam for beam in project.kit.beams if beam.id == name), None)
+    return project.kit.beam(name)
 
 
 def piece_named(project: Project, name: str) -> Piece | None:
     """The piece of that id; None where there is none."""
-    return next((piece for piece in project.kit.pieces if piece.id == name), None)
+    return project.kit.piece(name)
 
 
 def count_text(pieces: int) -> str:

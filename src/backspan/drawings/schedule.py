@@ -97,5 +97,5 @@ def _counterweight(project: Project, beam: PlannedBeam) -> str:
 
 
 def _rated(project: Project, beam: PlannedBeam) -> str:
-    hoist = next((one for one in project.kit.hoists if one.id == beam.point.hoist), None)
+    hoist = project.kit.hoist(beam.point.hoist)
     return NOT_STATED if hoist is None else force_text(hoist.rated_load.value, project.units)

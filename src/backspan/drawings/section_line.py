@@ -109,15 +109,14 @@ def _stage_words(section: Section, stage: Stage | None) -> list[str]:
 
 
 def _hoist(section: Section) -> Hoist | None:
-    wanted = section.view.first.point.hoist
-    return next((one for one in section.project.kit.hoists if one.id == wanted), None)
+    return section.project.kit.hoist(section.view.first.point.hoist)
 
 
 def _stage(section: Section) -> Stage | None:
     rig, point = section.drop.rig, section.view.first.point.id
     hung = () if rig is None else rig.stages
     name = next((one.stage for one in hung if point in one.from_points), None)
-    return next((one for one in section.project.kit.stages if one.id == name), None)
+    return None if name is None else section.project.kit.stage(name)
 
 
 def draw_tiebacks(section: Section) -> None:

@@ -63,6 +63,7 @@ def _summary_row(review: Data) -> Data:
         "answer": say_verdict(Verdict(review["verdict"])),
         "counted": review["answer"].removeprefix(review["verdict"]).removeprefix(", "),
         "counterweight": say_verdict(Verdict(review["counterweight"])),
+        "why_open": review["why_open"],
         "finding": None if governing is None else review["findings"][governing],
         "margin": review["margin"],
         "configuration": review["configuration"],

@@ -16,11 +16,11 @@ def points_part(project: Project, drop: str, units: Style) -> list[dict[str, str
 
 def _point(project: Project, point: SuspensionPoint, units: Style) -> dict[str, str]:
     beam, other = point.counterweighted_beam, point.other_support
-    hoist = next((one for one in project.kit.hoists if one.id == point.hoist), None)
+    hoist = project.kit.hoist(point.hoist)
     row = {
         "point": point.id,
         "station": display(point.station, LENGTH, units),
-        "hoist": point.hoist if hoist is None else f"{hoist.id}, {hoist.name}",
+        "hoist": point.hoist if hoist is None else f"{point.hoist}, {hoist.name}",
         "support": "not recorded",
         "reach": "",
         "backspan": "",

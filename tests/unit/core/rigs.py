@@ -16,7 +16,6 @@ from backspan.core.model.basis import Basis, Confirmation, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import (
     BeamLabel,
-    LabelState,
 )
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
@@ -48,6 +47,7 @@ ONTARIO_TALK = RuleChoice("ca-on-ihsa-counterweights", "undated")
 
 HOIST: Place = ("kit", "hoists", "H")
 BEAM: Place = ("kit", "beams", "B")
+BEAM_UNIT: Place = ("kit", "units", "B-1")
 PIECE: Place = ("kit", "pieces", "P")
 STAGE: Place = ("kit", "stages", "ST")
 RIG: Place = ("drops", "D", "rig")
@@ -115,9 +115,9 @@ def seen(word: W) -> StatedValue[W]:
 
 
 def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
-    """A readable label with what it allows."""
+    """What the label of a beam allows."""
     allowed = None if pieces is None else replace(count(pieces), evidence=Evidence.LABEL)
-    return BeamLabel(seen(LabelState.READABLE), allowed, None if most is None else mass(most))
+    return BeamLabel(allowed, None if most is None else mass(most))
 
 
 #: Passes under OSHA with one piece spare on either side.

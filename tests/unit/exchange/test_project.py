@@ -191,9 +191,9 @@ def test_a_file_cut_short_anywhere_is_refused_with_a_place_in_it_or_sound(length
 
 
 def test_a_file_cut_short_inside_a_record_is_refused_where_it_ends() -> None:
-    cut = SAMPLE[: SAMPLE.index("label: {state") + 20]
+    cut = SAMPLE[: SAMPLE.index("label: {most") + 22]
     (problem,) = problems_of(cut)
-    assert problem.line == line_of("label: {state")
+    assert problem.line == line_of("label: {most")
     assert problem.expected == "the closing }; the file may be cut short"
 
 

@@ -8,9 +8,10 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import LabelState, PieceKind
+from backspan.core.model.kit import PieceKind
 from backspan.core.model.rigs import Fastening, Found
 from backspan.core.model.topics import Topic
+from backspan.core.model.units import Condition, LabelState
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
     Limit,
@@ -116,6 +117,7 @@ WORDS_OF: Mapping[str, Collection[StrEnum]] = {
     **{
         f"presence.{name}": {Found.SOUND} for name in ("tieback", "rope-ends", "lifeline", "rescue")
     },
+    "condition.in-use": {Condition.SOUND},
     "presence.softeners": {Found.SOUND, Found.NONE_NEEDED},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
@@ -171,7 +173,8 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 
 
 #: What the custom of the trade may speak of.
-CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence", "design"}
+CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
+CUSTOM |= {"design", "condition"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

@@ -19,6 +19,7 @@ from backspan.core.checks import (
     stall_cap,
     stop_list,
     tipping,
+    units,
 )
 from backspan.core.sheet.check import Check
 
@@ -38,6 +39,7 @@ CHECKS: tuple[Check, ...] = (
     counterweight_words.KIND,
     counterweight_words.MARKING,
     counterweight_words.FASTENING,
+    *units.CHECKS,
     *stop_list.CHECKS,
     heads.CHECK,
     anchor_dates.CHECK,

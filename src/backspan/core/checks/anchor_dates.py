@@ -43,9 +43,7 @@ def judge(case: Case) -> Iterator[Answer]:
 def _of_anchor(case: Case, roof: str, anchor: Anchor) -> Finding:
     inputs, rule = Inputs(case), needed_value(case.practice, KEY)
     place = ("site", "roofs", roof, "anchors", anchor.id, "inspected")
-    ends = case.on.isoformat()
-    if case.plan is not None and case.plan.ends and is_before(ends, case.plan.ends):
-        ends = case.plan.ends
+    ends = case.work_ends
     words: tuple[tuple[str, MessageValue], ...] = (("anchor", anchor.id), ("ends", ends))
     met: bool | None = None
     refer: tuple[Need, ...] = ()

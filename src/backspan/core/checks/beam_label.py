@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Finding
-from backspan.core.model.kit import Beam, BeamLabel, LabelState
+from backspan.core.model.kit import Beam, BeamLabel
 from backspan.core.model.topics import Topic
+from backspan.core.model.units import LabelState, Unit, UnitKind
 from backspan.core.numbers import total
 from backspan.core.quantities import MASS, RATIO
 from backspan.core.sheet.case import Case
@@ -61,9 +62,10 @@ def judge(case: Case) -> Iterator[Answer]:
             yield subject
             continue
         beam = case.beam(subject.support.beam)
-        yield _judge_state(case, subject, beam)
-        if beam.label is not None and beam.label.state.value is LabelState.READABLE:
-            for question, limit in _limits(beam, beam.label):
+        unit = case.project.kit.unit(UnitKind.BEAM, subject.support.beam)
+        yield _judge_state(case, subject, unit)
+        if unit is not None and unit.label and unit.label.value is LabelState.READABLE:
+            for question, limit in _limits(beam, beam.label or BeamLabel()):
                 groups = piece_reads(case, subject.support, subject.place)
                 rule = needed_value(case.practice, COUNT)
                 asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
@@ -79,19 +81,17 @@ def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, C
         yield PIECES, read_of("label_pieces", label, place)
 
 
-def _judge_state(case: Case, subject: BeamSubject, beam: Beam) -> Finding:
+def _judge_state(case: Case, subject: BeamSubject, unit: Unit | None) -> Finding:
     inputs = Inputs(case)
-    place = ("kit", "beams", beam.id, "label")
-    if beam.label is None:
-        inputs.want("label", EvidenceClass.OBSERVATION, place)
-    else:
-        inputs.word("label_state", beam.label.state, EvidenceClass.OBSERVATION, (*place, "state"))
+    place = (*subject.place, "beam") if unit is None else ("kit", "units", unit.id, "label")
+    stated = None if unit is None else unit.label
+    word = inputs.word("label_state", stated, EvidenceClass.OBSERVATION, place)
     return judge_words(
         check=ID,
         subject=subject.name,
         place=subject.place,
         message="label-state",
-        words=None if beam.label is None else (str(beam.label.state.value),),
+        words=None if word is None else (word,),
         rule=needed_value(case.practice, STATE),
         inputs=inputs,
     )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.findings import DoesNotApply, Message
 from backspan.core.model.rigs import Found, Lifeline
@@ -55,7 +55,9 @@ def judge(case: Case) -> Iterator[Answer]:
         return
     riding = Riding(read_of("riders", rig, place), rig.lifelines, (*place, "lifelines"))
     rule = needed_value(case.practice, KEY)
-    yield QUESTION.judge(case, Asked(riding, case.subject, (*place, "riders"), (rule,)))
+    found = QUESTION.judge(case, Asked(riding, case.subject, (*place, "riders"), (rule,)))
+    # Two lines for two riders are not "all used up".
+    yield replace(found, utilisation=None, steps=())
 
 
 CHECK = Check(ID, Topic.FALL_ARREST, judge)

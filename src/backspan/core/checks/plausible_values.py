@@ -95,7 +95,8 @@ def _numbers(case: Case) -> Iterator[Read]:
             yield from _of_beam(case, BeamSubject(point, support, case.name_of(point), place))
         yield from _of_hoist(case.hoist(point.hoist))
     for hung in () if case.drop.rig is None else case.drop.rig.stages:
-        yield read_of("stage_length", case.stage(hung.stage), ("kit", "stages", hung.stage))
+        stage = case.stage(hung.stage)
+        yield read_of("stage_length", stage, ("kit", "stages", stage.id))
 
 
 def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:

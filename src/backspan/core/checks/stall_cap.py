@@ -57,7 +57,7 @@ def asked(case: Case) -> Iterator[Asked[OnTheLine] | DoesNotApply]:
             reason = no_rule(case, KEY)
             yield DoesNotApply(ID, case.name_of(point), case.place_of(point), reason)
         for value in having:
-            on_the_line = OnTheLine(point.hoist, *hoist_reads(case, point))
+            on_the_line = OnTheLine(case.hoist(point.hoist).id, *hoist_reads(case, point))
             yield Asked(on_the_line, case.name_of(point), case.place_of(point), (value,))
 
 

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Any, ClassVar
+from typing import Any, ClassVar, Protocol, TypeVar
 
 from backspan.core.model.evidence import (
     STRICT,
-    Stated,
     StatedNotNegative,
     StatedPositive,
     Statement,
 )
+from backspan.core.model.units import Unit, UnitKind
 from backspan.core.quantities import Force, Length, LinearMass, Mass, Ratio
 
 
@@ -32,7 +33,6 @@ class Hoist:
     stall_load: StatedPositive[Force] | None = None
     limiter_trip: StatedPositive[Force] | None = None
     mass: StatedPositive[Mass] | None = None
-    serial: str | None = None
     values_from: Statement | None = None
 
 
@@ -71,21 +71,12 @@ class Termination:
     values_from: Statement | None = None
 
 
-class LabelState(StrEnum):
-    """Whether the maker's label on a beam can be read."""
-
-    READABLE = "readable"
-    UNREADABLE = "unreadable"
-    NONE = "no label"
-
-
 @dataclass(frozen=True, slots=True)
 class BeamLabel:
-    """The maker's label on a beam: how many pieces of counterweight it allows."""
+    """What the maker's label on a beam says: how many pieces of counterweight it allows."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
-    state: Stated[LabelState]
     most_pieces: StatedPositive[int] | None = None
     most_mass: StatedPositive[Mass] | None = None
 
@@ -154,7 +145,11 @@ class Stage:
 
 @dataclass(frozen=True, slots=True)
 class Kit:
-    """All equipment a project names."""
+    """All equipment a project names: types, and the units of them that came to the roof.
+
+    A rig names a unit by its tag, or only a type where nobody knows which thing it is: the
+    functions below find the type by either.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -164,4 +159,41 @@ class Kit:
     beams: tuple[Beam, ...] = ()
     pieces: tuple[Piece, ...] = ()
     stages: tuple[Stage, ...] = ()
+    units: tuple[Unit, ...] = ()
     values_from: Statement | None = None
+
+    def unit(self, kind: UnitKind, tag: str) -> Unit | None:
+        """The unit of that tag; None where only a type is called so, or nothing."""
+        return next((one for one in self.units if one.kind is kind and one.id == tag), None)
+
+    def hoist(self, name: str) -> Hoist | None:
+        """The type of a hoist, by its tag or its own name."""
+        return _named(self.hoists, self._type(UnitKind.HOIST, name))
+
+    def beam(self, name: str) -> Beam | None:
+        """The type of a beam, likewise."""
+        return _named(self.beams, self._type(UnitKind.BEAM, name))
+
+    def piece(self, name: str) -> Piece | None:
+        """The type of a piece, by its lot or its own name."""
+        return _named(self.pieces, self._type(UnitKind.PIECE, name))
+
+    def stage(self, name: str) -> Stage | None:
+        """The type of a stage, likewise."""
+        return _named(self.stages, self._type(UnitKind.STAGE, name))
+
+    def _type(self, kind: UnitKind, name: str) -> str:
+        unit = self.unit(kind, name)
+        return name if unit is None else unit.of
+
+
+class _Named(Protocol):
+    @property
+    def id(self) -> str: ...
+
+
+N = TypeVar("N", bound=_Named)
+
+
+def _named(items: Iterable[N], name: str) -> N | None:
+    return next((one for one in items if one.id == name), None)

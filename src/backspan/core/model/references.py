@@ -7,10 +7,11 @@ finding, made by the checks.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import fields
+from dataclasses import fields, replace
 from typing import Any
 
 from backspan.core.model.identifiers import Identifiers, Path, ReferenceProblem, identifiers
+from backspan.core.model.kit import Kit
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.model.site import Edge, Roof
@@ -42,6 +43,7 @@ def name_problems(project: Project) -> tuple[ReferenceProblem, ...]:
         found.extend(_edges(roof, path).doubled())
         obstacles = identifiers("obstacle", "obstacles", [((*path, "obstacles"), roof.obstacles)])
         found.extend(obstacles.doubled())
+    found.extend(_of_units(project.kit))
     found.extend(_people(project, (), lists["person"]))
     for index, drop in enumerate(project.drops):
         found.extend(_drop(drop, ("drops", index), project, lists))
@@ -73,12 +75,7 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
 def _lists(project: Project) -> dict[str, Identifiers]:
     """The lists that serve the whole project, by kind."""
     roofs = project.site.roofs
-    of_kit = {
-        kind: identifiers(
-            kind, f"{kind}s", [(("kit", f"{kind}s"), getattr(project.kit, f"{kind}s"))]
-        )
-        for kind in _KIT
-    }
+    of_kit = {kind: _things(project.kit, kind) for kind in _KIT}
     # Papers name an anchor without its roof, so one id serves the whole site.
     anchors = [(("site", "roofs", n, "anchors"), roof.anchors) for n, roof in enumerate(roofs)]
     return of_kit | {
@@ -87,6 +84,30 @@ def _lists(project: Project) -> dict[str, Identifiers]:
         "roof": identifiers("roof", "roofs", [(("site", "roofs"), roofs)]),
         "anchor": identifiers("anchor", "anchors", anchors),
     }
+
+
+def _types(kit: Kit, kind: str) -> Identifiers:
+    return identifiers(kind, f"{kind}s", [(("kit", f"{kind}s"), getattr(kit, f"{kind}s"))])
+
+
+def _things(kit: Kit, kind: str) -> Identifiers:
+    """Types and units of one kind: a rig may name either, so no two share a name."""
+    types = _types(kit, kind)
+    units = [
+        (unit.id, ("kit", "units", index))
+        for index, unit in enumerate(kit.units)
+        if str(unit.kind) == kind and isinstance(getattr(unit, "id", None), str)
+    ]
+    lists = (*types.lists, ("kit", "units"))
+    return replace(types, lists=lists, ids=(*types.ids, *units))
+
+
+def _of_units(kit: Kit) -> _Problems:
+    """Units of a type that is not there."""
+    for index, unit in enumerate(kit.units):
+        if str(unit.kind) in _KIT:
+            place = ("kit", "units", index, "of")
+            yield from _types(kit, str(unit.kind)).lookup(unit.of, place)
 
 
 def _edges(roof: Roof, path: Path) -> Identifiers:

@@ -26,6 +26,7 @@ from backspan.core.review.told import (
     groups,
     is_told,
     tables,
+    why_open,
 )
 from backspan.core.review.topics import worst
 from backspan.core.version import PROGRAM
@@ -79,6 +80,7 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
         "verdict": str(review.verdict),
         "answer": drop_answer(review),
         "counterweight": str(counterweight(review)),
+        "why_open": why_open(review),
         "governing": review.governing,
         "margin": beside_the_answer(review),
         "basis": [_basis(line) for line in review.basis],

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from backspan.core.findings import WORST_FIRST, Finding, InputUsed, Review, Verdict
 from backspan.core.review.plain import Data
-from backspan.core.words import say_margin
+from backspan.core.words import english, say_margin
 
 #: What names the subject, and a question that the sentence answers: not what is said of it.
 _WHERE = {"subject", "place", "question"}
@@ -59,6 +59,15 @@ def is_told(one: InputUsed, finding: Finding) -> bool:
     return bool(
         one.by or one.evidence or any(("input", one.name) in what.values for what in wanting)
     )
+
+
+def why_open(review: Review) -> str | None:
+    """The topics that nobody judged, where they and no finding leave the drop open."""
+    governing = None if review.governing is None else review.findings[review.governing]
+    if governing is not None and governing.verdict is review.verdict:
+        return None
+    left = [str(one.topic) for one in review.topics if one.not_judged]
+    return english.NOT_JUDGED.format(topics=", ".join(left)) if left else None
 
 
 def beside_the_answer(review: Review) -> str | None:

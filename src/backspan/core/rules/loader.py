@@ -42,6 +42,7 @@ class Topic(StrEnum):
     AGE = "age"
     PRESENCE = "presence"
     DESIGN = "design"
+    CONDITION = "condition"
 
 
 def load(text: str, origin: str) -> RuleSet:

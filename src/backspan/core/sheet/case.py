@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Protocol, TypeVar
+from typing import TypeVar
 
 from backspan.core.errors import BackspanError
+from backspan.core.model.evidence import is_before
 from backspan.core.model.kit import Beam, Hoist, Piece, Stage
 from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
@@ -20,13 +21,7 @@ class AbsentError(BackspanError, LookupError):
     """A name that the project does not have; names what has it."""
 
 
-class _Named(Protocol):
-    @property
-    def id(self) -> str: ...
-
-
-N = TypeVar("N", bound=_Named)
-
+N = TypeVar("N")
 Place = tuple[str | int, ...]
 
 
@@ -34,11 +29,10 @@ Place = tuple[str | int, ...]
 Corner = Mapping[Place, float]
 
 
-def _find(items: Iterable[N], wanted: str, what: str) -> N:
-    for item in items:
-        if item.id == wanted:
-            return item
-    raise AbsentError(f"the project has no {what} {wanted!r}")
+def _there(found: N | None, wanted: str, what: str) -> N:
+    if found is None:
+        raise AbsentError(f"the project has no {what} {wanted!r}")
+    return found
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,25 +77,32 @@ class Case:
         """The contractor's plan of the drop's rig: its own, else the project's."""
         return self.drop.plan or self.project.plan
 
+    @property
+    def work_ends(self) -> str:
+        """The last planned day of work, or the day of the review where that is later."""
+        today, plan = self.on.isoformat(), self.plan
+        planned = None if plan is None else plan.ends
+        return planned if planned is not None and is_before(today, planned) else today
+
     def person(self, name: str) -> Person | None:
         """The person of that id; None where the project names nobody so."""
         return next((one for one in self.project.people if one.id == name), None)
 
     def hoist(self, name: str) -> Hoist:
-        """The hoist of that id; AbsentError when there is none."""
-        return _find(self.project.kit.hoists, name, "hoist")
+        """The type of hoist of that name or tag; AbsentError when there is none."""
+        return _there(self.project.kit.hoist(name), name, "hoist")
 
     def beam(self, name: str) -> Beam:
-        """The beam of that id; AbsentError when there is none."""
-        return _find(self.project.kit.beams, name, "beam")
+        """The type of beam of that name or tag; AbsentError when there is none."""
+        return _there(self.project.kit.beam(name), name, "beam")
 
     def piece(self, name: str) -> Piece:
-        """The piece of that id; AbsentError when there is none."""
-        return _find(self.project.kit.pieces, name, "piece")
+        """The type of piece of that name or tag; AbsentError when there is none."""
+        return _there(self.project.kit.piece(name), name, "piece")
 
     def stage(self, name: str) -> Stage:
-        """The stage of that id; AbsentError when there is none."""
-        return _find(self.project.kit.stages, name, "stage")
+        """The type of stage of that name or tag; AbsentError when there is none."""
+        return _there(self.project.kit.stage(name), name, "stage")
 
     def stages_on(self, point: SuspensionPoint) -> tuple[Stage, ...]:
         """The stages that hang from a suspension point."""

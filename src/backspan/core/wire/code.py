@@ -158,11 +158,20 @@ def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
     )
     return {
         kind: {
-            name: _facts(with_statements(_named(kind, name, items)))
+            name: _thing(kit, kind, name, items)
             for name in sorted({name for name in names if name is not None})
         }
         for kind, items, names in wanted
     }
+
+
+def _thing(kit: Kit, kind: str, name: str, items: tuple[Any, ...]) -> dict[str, Any]:
+    """A type; of a unit also which thing it is."""
+    unit = next((one for one in kit.units if one.id == name and str(one.kind) == kind), None)
+    facts: dict[str, Any] = _facts(
+        with_statements(_named(kind, name if unit is None else unit.of, items))
+    )
+    return facts if unit is None else facts | {"unit": unit.id, "serial": unit.serial}
 
 
 def _tiebacks(rig: Rig) -> list[Tieback]:

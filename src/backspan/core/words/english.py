@@ -88,6 +88,15 @@ SENTENCES: dict[str, str] = {
         "The inspection of anchor {anchor} counts until {last}; the work is planned to {ends}."
     ),
     "anchor-dates.missing": "When anchor {anchor} was inspected is not stated.",
+    "unit.unknown": "Which {kind} it is nobody stated: named is only {name}.",
+    "unit.twice": "{unit} is also named at {others}: it can hang in one place only.",
+    "unit.lot-too-small": "Of lot {unit} there are {count} pieces; rigs name {named}.",
+    "condition.pass": "Condition: {found}.",
+    "condition.fail": "Condition: {found}. It may not be used.",
+    "condition.missing": "In what condition it is nobody stated.",
+    "test.pass": "{what} of {unit} counts until {until}.",
+    "test.lapses": "{what} of {unit} counts until {until}; the work is planned to {ends}.",
+    "test.over": "{what} of {unit} counted until {until}.",
     "seen.pass": "Found: {found}.",
     "seen.fail": "Found: {found}. Nobody rides until it is put right.",
     "seen.missing": "Nobody stated what was found.",
@@ -126,6 +135,7 @@ SENTENCES: dict[str, str] = {
     "na.no-suspension-point": "No suspension point is recorded.",
     "na.nothing-planned": "No planned value stands beside one that was found.",
     "na.no-anchor": "No line of the drop goes to an anchor.",
+    "na.nothing-of-it": "The rig names none.",
     "na.bolted": "Its tail is bolted or otherwise connected.",
     "na.no-counterweight": "Not held by counterweight.",
     "na.counterweighted": "Held by a counterweighted beam.",
@@ -142,6 +152,7 @@ SENTENCES: dict[str, str] = {
         " again, the widest first: {inputs}."
     ),
     "need.input": "State {input} ({place}).",
+    "need.test": "Have {unit} tested again ({what}) before {until}.",
     "need.as-planned": (
         "Say in writing whether the rig may stay as built: {input} {found}, planned {planned}."
     ),
@@ -227,6 +238,8 @@ INPUTS: dict[str, str] = {
     "plan_begins": "first planned day of work",
     "plan_ends": "last planned day of work",
     "anchor_inspected": "day on which the anchor was inspected",
+    "tag": "tag of the thing itself",
+    "condition": "condition of the thing",
     "tieback": "tieback",
     "rope_ends": "ends of the suspension rope",
     "lifeline": "lifeline",
@@ -245,6 +258,11 @@ INPUTS: dict[str, str] = {
 CHECKS: dict[str, str] = {
     "design": "Plan of the rig",
     "as-planned": "As built against the plan",
+    "hoist-unit": "The hoist itself",
+    "rope-unit": "The suspension rope itself",
+    "beam-unit": "The beam itself",
+    "piece-lot": "The lot of pieces",
+    "stage-unit": "The stage itself",
     "tieback": "Tieback",
     "rope-ends": "Ends of the suspension rope",
     "lifeline": "Lifeline",
@@ -267,6 +285,8 @@ CHECKS: dict[str, str] = {
     "counterweight-fastening": "Fastening of counterweight",
     "plausible-values": "Unusual values",
 }
+
+NOT_JUDGED = "Not judged, nobody took it over: {topics}."
 
 #: What is counted beside a drop's answer; a drop has more than one topic.
 TOPICS_COUNTED: dict[str, tuple[str, str]] = {

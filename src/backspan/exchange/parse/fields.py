@@ -16,6 +16,7 @@ from backspan.core.model.plan import Plan
 from backspan.core.model.rigs import PieceGroup
 from backspan.core.model.site import Anchor
 from backspan.core.model.topics import TakeOver
+from backspan.core.model.units import Test
 from backspan.core.wire.hints import bare, fields_of, record_class
 from backspan.exchange.parse.dates import DATE, DATE_OR_TIME, why_no_date
 from backspan.exchange.parse.problems import shown
@@ -35,6 +36,8 @@ _DATES = {
     (Plan, "ends"),
     (TakeOver, "at"),
     (TakeOver, "until"),
+    (Test, "at"),
+    (Test, "until"),
 }
 _AT_LEAST_ONE = {(PieceGroup, "per_row")}
 

@@ -6,11 +6,13 @@ import pytest
 
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.kit import BeamLabel, LabelState
+from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import PieceGroup
+from backspan.core.model.units import LabelState
 from tests.unit.core.rigs import (
     BEAM,
+    BEAM_UNIT,
     PIECE,
     PROJECT,
     STACK,
@@ -24,6 +26,7 @@ from tests.unit.core.rigs import (
 )
 
 LABEL = (*BEAM, "label")
+STATE = (*BEAM_UNIT, "label")
 
 
 def label(project: Project) -> tuple[Finding, ...]:
@@ -36,19 +39,20 @@ def verdicts(project: Project) -> list[tuple[str, Verdict]]:
 
 @pytest.mark.parametrize("state", [LabelState.UNREADABLE, LabelState.NONE])
 def test_a_beam_whose_label_cannot_be_read_is_not_used(state: LabelState) -> None:
-    (found,) = label(put(PROJECT, LABEL, BeamLabel(seen(state))))
+    (found,) = label(put(PROJECT, STATE, seen(state)))
     assert found.verdict is Verdict.FAIL
     assert found.message.id == "label-state.fail"
 
 
 def test_a_label_nobody_looked_for_is_missing() -> None:
-    (found,) = label(put(PROJECT, LABEL, None))
+    (found,) = label(put(PROJECT, STATE, None))
     assert found.verdict is Verdict.MISSING
-    assert needs(found) == (("need.input", "label"),)
+    assert needs(found) == (("need.input", "label_state"),)
 
 
-def test_a_readable_label_whose_limit_nobody_noted_is_missing() -> None:
-    found = label(put(PROJECT, LABEL, BeamLabel(seen(LabelState.READABLE))))
+@pytest.mark.parametrize("without", [None, BeamLabel()])
+def test_a_readable_label_whose_limit_nobody_noted_is_missing(without: BeamLabel | None) -> None:
+    found = label(put(PROJECT, LABEL, without))
     assert [one.verdict for one in found] == [Verdict.PASS, Verdict.MISSING]
     assert needs(found[1]) == (("need.input", "label_pieces"),)
 
@@ -68,7 +72,7 @@ def test_as_much_mass_as_the_label_says_and_no_more(most: str, verdict: Verdict)
 @pytest.mark.parametrize("pieces", range(1, 61))
 def test_equal_masses_pass_however_many_pieces_make_them_up(pieces: int) -> None:
     fifties = put(PROJECT, (*PIECE, "mass"), mass("50 lb"))
-    stacked = put(fifties, (*STACK, "groups", "P", "count"), count(pieces))
+    stacked = put(fifties, (*STACK, "groups", "LOT", "count"), count(pieces))
     full = put(stacked, LABEL, labelled(None, f"{50 * pieces} lb"))
     assert ("label-limit-mass", Verdict.PASS) in verdicts(full)
 
@@ -92,7 +96,7 @@ def test_a_limit_somebody_told_of_is_not_good_enough() -> None:
 
 
 def test_a_count_that_may_be_higher_is_taken_higher() -> None:
-    doubtful = put(PROJECT, (*STACK, "groups", "P", "count"), count(30, tolerance=1))
+    doubtful = put(PROJECT, (*STACK, "groups", "LOT", "count"), count(30, tolerance=1))
     assert ("label-limit", Verdict.FAIL) in verdicts(doubtful)
 
 

@@ -20,7 +20,7 @@ from tests.unit.core.rigs import (
     reasons,
 )
 
-COUNT = (*STACK, "groups", "P", "count")
+COUNT = (*STACK, "groups", "LOT", "count")
 
 
 @pytest.mark.parametrize(

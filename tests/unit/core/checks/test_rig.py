@@ -37,7 +37,7 @@ def test_a_point_has_one_support() -> None:
 
 def test_a_stage_on_two_points() -> None:
     assert finding(PROJECT, "hanging").verdict is Verdict.PASS
-    assert finding(PROJECT, "hanging", "D/ST").message.id == "stage-hangs.two"
+    assert finding(PROJECT, "hanging", "D/ST-1").message.id == "stage-hangs.two"
 
 
 @pytest.mark.parametrize("points", [("L",), ("L", "L"), ()])

@@ -9,7 +9,6 @@ import pytest
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.basis import ReadingChoice
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.kit import LabelState
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind, PieceGroup, Tieback
 from backspan.core.quantities import FORCE, MOMENT, parse
@@ -49,7 +48,7 @@ def tipping(project: Project, subject: str = "D/L") -> Finding:
 
 
 def pieces(project: Project, number: int) -> Project:
-    return put(project, (*GROUPS, "P", "count"), count(number))
+    return put(project, (*GROUPS, "LOT", "count"), count(number))
 
 
 def test_it_holds_and_shows_both_moments() -> None:
@@ -208,11 +207,7 @@ def test_helpful_beam_weight_is_left_out() -> None:
 
 
 #: 9 ft outboard of a beam of 18 ft with a backspan of 8 ft: its middle lies outboard.
-OUTBOARD = put(
-    put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft")),
-    (*BEAM, "label", "state"),
-    LabelState.READABLE,
-)
+OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
 
 
 def test_harmful_beam_weight_is_counted() -> None:

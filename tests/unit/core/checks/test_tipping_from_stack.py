@@ -27,7 +27,7 @@ def tipping(project: Project) -> Finding:
 
 
 def pieces(number: int) -> Project:
-    return put(STACKED, (*STACK, "groups", "P", "count"), count(number))
+    return put(STACKED, (*STACK, "groups", "LOT", "count"), count(number))
 
 
 def arm_of(found: Finding) -> float:

@@ -7,7 +7,6 @@ from backspan.core.model.kit import (
     BeamLabel,
     Hoist,
     Kit,
-    LabelState,
     Piece,
     PieceKind,
     Rope,
@@ -95,7 +94,7 @@ def kit() -> Kit:
     """Two hoists, two ropes, and one or two of everything else."""
     return Kit(
         hoists=(
-            Hoist("H2", "Hoist two", stated(4448.2, evidence=Evidence.LABEL), serial="S-2"),
+            Hoist("H2", "Hoist two", stated(4448.2, evidence=Evidence.LABEL)),
             Hoist("H1", "Hoist one", stated(4448.2), values_from=Statement(Evidence.CERTIFICATE)),
         ),
         ropes=(
@@ -108,7 +107,7 @@ def kit() -> Kit:
                 "B1",
                 "Steel beam",
                 length=stated(6.0),
-                label=BeamLabel(StatedValue(LabelState.READABLE), most_pieces=StatedValue(20)),
+                label=BeamLabel(most_pieces=StatedValue(20)),
             ),
         ),
         pieces=(

@@ -72,7 +72,7 @@ def test_a_cap_is_never_ranked_with_strength() -> None:
 
 def test_the_four_answers_of_a_drop() -> None:
     assert verdict_of(PROJECT) is Verdict.PASS
-    assert verdict_of(put(PROJECT, (*STACK, "groups", "P", "count"), count(14))) is Verdict.FAIL
+    assert verdict_of(put(PROJECT, (*STACK, "groups", "LOT", "count"), count(14))) is Verdict.FAIL
     assert verdict_of(put(PROJECT, (*ARM, "backspan"), None)) is Verdict.MISSING
     assert verdict_of(on_basis(PROJECT, OSHA, EN)) is Verdict.REFER
 

@@ -9,14 +9,26 @@ from typing import Any
 import pytest
 
 from backspan.core.findings import Review, TopicAnswer, Verdict
-from backspan.core.model.kit import BeamLabel, LabelState
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind
 from backspan.core.model.topics import Topic
+from backspan.core.model.units import LabelState
 from backspan.core.review import review
 from backspan.core.wire import configuration_code
 from backspan.core.words import drop_answer
-from tests.unit.core.rigs import ARM, BEAM, LEFT, LIBRARY, ON, PROJECT, STACK, count, put, seen
+from tests.unit.core.rigs import (
+    ARM,
+    BEAM,
+    BEAM_UNIT,
+    LEFT,
+    LIBRARY,
+    ON,
+    PROJECT,
+    STACK,
+    count,
+    put,
+    seen,
+)
 
 GROUP = (*STACK, "groups", 0, "count")
 
@@ -97,13 +109,13 @@ def without_effect(project: Project, which: Topic, reason: str, on: datetime.dat
 
 
 def test_a_fail_can_not_be_taken_over() -> None:
-    unreadable = put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.UNREADABLE)))
+    unreadable = put(PROJECT, (*BEAM_UNIT, "label"), seen(LabelState.UNREADABLE))
     without_effect(coded(unreadable), Topic.BEAM, "answered")
     assert topic(made(unreadable), Topic.BEAM).verdict is Verdict.FAIL
 
 
 def test_what_is_missing_can_not_be_taken_over() -> None:
-    unlabelled = coded(put(PROJECT, (*BEAM, "label"), None))
+    unlabelled = coded(put(PROJECT, (*BEAM_UNIT, "label"), None))
     without_effect(unlabelled, Topic.BEAM, "answered")
     assert topic(made(unlabelled), Topic.BEAM).verdict is Verdict.MISSING
 

@@ -15,6 +15,7 @@ from backspan.core.review.run import case_of
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
+    BEAM_UNIT,
     LIBRARY,
     PIECE,
     PROJECT,
@@ -79,7 +80,7 @@ def test_somebody_the_project_does_not_name_states_nothing() -> None:
     [
         ((*STACK, "groups", 0, "count"), "tipping", "pieces", "2026-11-25"),
         ((*STACK, "fastening"), "counterweight-fastening", "fastening", "2026-11-25"),
-        ((*BEAM, "label", "state"), "beam-label", "label_state", "2026-11-25"),
+        ((*BEAM_UNIT, "label"), "beam-label", "label_state", "2026-11-25"),
         (REACH, "tipping", "reach", "2026-11-19"),
         ((*BEAM, "length"), "beam-length", "beam_length", "2025-11-26"),
     ],

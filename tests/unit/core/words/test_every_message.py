@@ -14,7 +14,7 @@ import pytest
 from backspan.core.findings import DoesNotApply, Finding, Message
 from backspan.core.model.basis import ReadingChoice
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.kit import BeamLabel, LabelState, PieceKind
+from backspan.core.model.kit import PieceKind
 from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
@@ -25,12 +25,14 @@ from backspan.core.model.rigs import (
     Rig,
     Tieback,
 )
+from backspan.core.model.units import Condition, LabelState
 from backspan.core.review import review
 from backspan.core.words.english import CHECKS, INPUTS, MARGINS, SENTENCES
 from tests.architecture.source import SRC, read_module
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
+    BEAM_UNIT,
     EN,
     HOIST,
     HONG_KONG,
@@ -102,6 +104,7 @@ PLAN = PROJECT.plan or Plan("")
 UNTIED = tuple(
     replace(one, tiebacks=()) for one in (PROJECT.drops[0].rig or Rig()).suspension_points
 )
+UNIT = ("kit", "units", "H-1")
 #: What of a person leaves a take-over without effect.
 WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
     {"role": "painter"},
@@ -145,8 +148,8 @@ RIGS = [
     put(PROJECT, (*PIECE, "kind"), PieceKind.SAND),
     put(PROJECT, (*PIECE, "mass", "evidence"), Evidence.TOLD),
     put(PROJECT, (*BEAM, "label"), None),
-    put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.UNREADABLE))),
-    put(PROJECT, (*BEAM, "label"), BeamLabel(seen(LabelState.READABLE))),
+    put(PROJECT, (*BEAM_UNIT, "label"), seen(LabelState.UNREADABLE)),
+    put(PROJECT, (*BEAM_UNIT, "label"), None),
     put(PROJECT, (*BEAM, "label"), labelled(10, "500 lb")),
     put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
     put(PROJECT, (*BEAM, "length"), None),
@@ -170,6 +173,13 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    put(PROJECT, (*LEFT, "hoist"), "H"),
+    put(PROJECT, (*LEFT, "hoist"), "H-2"),
+    put(PROJECT, (*UNIT, "condition"), None),
+    put(PROJECT, (*UNIT, "condition"), seen(Condition.WITHDRAWN)),
+    put(PROJECT, ("kit", "units", "LOT", "count"), count(31)),
+    put(PROJECT, (*UNIT, "tests", 0, "until"), "2026-12-01"),
+    put(PROJECT, (*UNIT, "tests", 0, "until"), "2026-11-24"),
     replace(PROJECT, plan=replace(PLAN, ends="2026-11-24")),
     put(PROJECT, ("people", "QP", "role"), "painter"),
     put(PROJECT, (*ARM, "reach", "planned"), 0.5),

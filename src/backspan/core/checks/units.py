@@ -1,0 +1,178 @@
+"""Which very thing is it, is it sound, is it in one place only, and do its tests last.
+
+A plate speaks of a kind; people ride on one hoist, on one rope. A rig that names only the kind
+leaves open which thing hangs there. The project file shows the roof as it stands, so a thing that
+two rigs of it name is somewhere else than one of them says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
+from backspan.core.model.evidence import is_before
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Rig
+from backspan.core.model.topics import Topic
+from backspan.core.model.units import Test, Unit, UnitKind
+from backspan.core.numbers import surely_above, total
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.words_allowed import judge_words
+
+_ACCEPTED = "condition.in-use"
+
+
+@dataclass(frozen=True, slots=True)
+class Use:
+    """A thing where a rig names it: `name` is its tag, or only its type; `count` of its pieces."""
+
+    kind: UnitKind
+    name: str
+    at: str
+    place: Place
+    count: float = 1.0
+
+
+def uses_of(rig: Rig, drop: str) -> Iterator[Use]:
+    """Every hoist, rope, beam, stage and lot that a rig names, by point or stage."""
+    around = ("drops", drop, "rig")
+    for point in rig.suspension_points:
+        at, place = f"{drop}/{point.id}", (*around, "suspension_points", point.id)
+        yield Use(UnitKind.HOIST, point.hoist, at, (*place, "hoist"))
+        yield Use(UnitKind.ROPE, point.rope or "", at, (*place, "rope"))
+        beam = point.counterweighted_beam
+        if beam is None:
+            continue
+        of_beam = (*place, "counterweighted_beam")
+        yield Use(UnitKind.BEAM, beam.beam, at, (*of_beam, "beam"))
+        for index, group in enumerate(beam.stack.groups):
+            there = (*of_beam, "stack", "groups", index, "piece")
+            yield Use(UnitKind.PIECE, group.piece, at, there, group.count.value)
+    for hung in rig.stages:
+        name = f"{drop}/{hung.stage}"
+        yield Use(UnitKind.STAGE, hung.stage, name, (*around, "stages", hung.stage))
+
+
+def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
+    def judge(case: Case) -> Iterator[Answer]:
+        rig = case.drop.rig
+        here = () if rig is None else uses_of(rig, case.drop.id)
+        mine = [use for use in here if use.kind is kind]
+        if not mine:
+            yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
+        everywhere = [use for use in _all_uses(case.project) if use.kind is kind]
+        for use in mine:
+            unit = case.project.kit.unit(kind, use.name)
+            if unit is None:
+                yield _unknown(case, name, use)
+                continue
+            place = ("kit", "units", unit.id)
+            yield _condition(case, name, use, unit, place)
+            yield from _elsewhere(case, name, use, unit, everywhere)
+            for test in unit.tests:
+                yield _tested(case, name, use, unit, test)
+
+    return Check(name, topic, judge)
+
+
+def _all_uses(project: Project) -> Iterator[Use]:
+    for drop in project.drops:
+        if drop.rig is not None:
+            yield from uses_of(drop.rig, drop.id)
+
+
+def _unknown(case: Case, check: str, use: Use) -> Finding:
+    inputs = Inputs(case)
+    inputs.want("tag", EvidenceClass.OBSERVATION, use.place)
+    words = (("kind", str(use.kind)), ("name", use.name or "not stated"))
+    return judge_presence(
+        inputs,
+        check=check,
+        subject=use.at,
+        place=use.place,
+        message=Message("unit.unknown", words),
+        met=None,
+        question=f"tag {use.name}",
+    )
+
+
+def _condition(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Finding:
+    inputs = Inputs(case)
+    at = (*place, "condition")
+    word = inputs.word("condition", unit.condition, EvidenceClass.OBSERVATION, at)
+    found = judge_words(
+        check=check,
+        subject=use.at,
+        place=place,
+        message="condition",
+        words=None if word is None else (word,),
+        rule=needed_value(case.practice, _ACCEPTED),
+        inputs=inputs,
+    )
+    return replace(found, question=f"condition of {unit.id}")
+
+
+def _elsewhere(
+    case: Case, check: str, use: Use, unit: Unit, everywhere: list[Use]
+) -> Iterator[Finding]:
+    """A fail where another point names the same thing, or a lot has not so many pieces."""
+    same = [other for other in everywhere if other.name == unit.id]
+    others = tuple(dict.fromkeys(other.at for other in same if other.place != use.place))
+    words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id), ("others", others))
+    message = "unit.twice"
+    if unit.kind is UnitKind.PIECE:
+        named = total(other.count for other in same)
+        there = None if unit.count is None else unit.count.value
+        if there is None or not surely_above(named, limit=there):
+            return
+        words = (("unit", unit.id), ("named", int(named)), ("count", there))
+        message = "unit.lot-too-small"
+    elif not others:
+        return
+    yield judge_presence(
+        Inputs(case),
+        check=check,
+        subject=use.at,
+        place=use.place,
+        message=Message(message, words),
+        met=False,
+        question=f"place of {unit.id}",
+    )
+
+
+def _tested(case: Case, check: str, use: Use, unit: Unit, test: Test) -> Finding:
+    """Whether a test counts to the end of the planned work; on the day of the review it must."""
+    inputs, ends = Inputs(case), case.work_ends
+    words = (("what", test.what), ("until", test.until), ("ends", ends), ("unit", unit.id))
+    met: bool | None = True
+    ending, refer = "pass", tuple[Need, ...]()
+    if is_before(test.until, case.on.isoformat()):
+        met, ending = False, "over"
+    elif is_before(test.until, ends):
+        ending = "lapses"
+        refer = (Need(Decider.QUALIFIED_PERSON, Message("need.test", words)),)
+    return judge_presence(
+        inputs,
+        check=check,
+        subject=use.at,
+        place=("kit", "units", unit.id, "tests"),
+        message=Message(f"test.{ending}", words),
+        met=met,
+        refer=refer,
+        question=f"test {unit.id} {test.what} {test.until}",
+    )
+
+
+CHECKS: tuple[Check, ...] = (
+    _check("hoist-unit", Topic.STAGE, UnitKind.HOIST),
+    _check("rope-unit", Topic.LINE, UnitKind.ROPE),
+    _check("beam-unit", Topic.BEAM, UnitKind.BEAM),
+    _check("piece-lot", Topic.TIPPING, UnitKind.PIECE),
+    _check("stage-unit", Topic.STAGE, UnitKind.STAGE),
+)

@@ -1,0 +1,73 @@
+"""The very things that came to the roof: each with its tag, its condition and its tests.
+
+What a maker's plate says of a kind stands once, with the type (kit.py). What belongs to one thing
+and to the day it was looked at stands here: a rig that names the tag names both.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any, ClassVar
+
+from backspan.core.model.evidence import STRICT, Stated, StatedPositive, Statement
+
+
+class UnitKind(StrEnum):
+    """What kinds of things carry a tag; of pieces it is a lot."""
+
+    HOIST = "hoist"
+    ROPE = "rope"
+    BEAM = "beam"
+    PIECE = "piece"
+    STAGE = "stage"
+
+
+class Condition(StrEnum):
+    """In which state a thing was found."""
+
+    SOUND = "sound"
+    DEFECTIVE = "defective"
+    WITHDRAWN = "withdrawn"
+
+
+class LabelState(StrEnum):
+    """Whether the maker's label on a thing can be read."""
+
+    READABLE = "readable"
+    UNREADABLE = "unreadable"
+    NONE = "no label"
+
+
+@dataclass(frozen=True, slots=True)
+class Test:
+    """A test of one thing: what was tested, by whom, when, and until when it counts."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+    __test__: ClassVar[bool] = False
+
+    what: str
+    by: str
+    at: str
+    until: str
+    document: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One thing with its tag as `id`, or one lot of equal pieces; `of` names its type.
+
+    `count` is how many pieces a lot has.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    kind: UnitKind
+    of: str
+    serial: str | None = None
+    condition: Stated[Condition] | None = None
+    label: Stated[LabelState] | None = None
+    count: StatedPositive[int] | None = None
+    tests: tuple[Test, ...] = ()
+    values_from: Statement | None = None

@@ -1,0 +1,107 @@
+"""Which very thing it is: named, sound, in one place, tested; and what its exchange changes."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from backspan.core.findings import Verdict
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import PieceGroup, Rig
+from backspan.core.model.units import Condition, UnitKind
+from backspan.core.wire import configuration_code
+from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, count, findings, put, seen
+
+UNIT = ("kit", "units", "H-1")
+DROP = PROJECT.drops[0]
+
+
+def code(project: Project, number: int = 0) -> str:
+    return configuration_code(project, project.drops[number])
+
+
+def messages(project: Project, check: str, subject: str = "D/L") -> list[tuple[str, Verdict]]:
+    return [(one.message.id, one.verdict) for one in findings(project, check, subject)]
+
+
+def two_drops() -> Project:
+    """Another drop with the same rig: each thing is then named twice."""
+    again = replace(DROP, id="E", start=9.0)
+    return replace(PROJECT, drops=(DROP, again))
+
+
+def test_each_thing_of_the_sound_rig_is_known_sound_and_in_one_place() -> None:
+    assert messages(PROJECT, "hoist-unit") == [
+        ("condition.pass", Verdict.PASS),
+        ("test.pass", Verdict.PASS),
+    ]
+    for check in ("rope-unit", "beam-unit", "piece-lot"):
+        assert messages(PROJECT, check) == [("condition.pass", Verdict.PASS)]
+    assert messages(PROJECT, "stage-unit", "D/ST-1") == [("condition.pass", Verdict.PASS)]
+
+
+@pytest.mark.parametrize("condition", [Condition.DEFECTIVE, Condition.WITHDRAWN])
+def test_what_is_not_sound_fails(condition: Condition) -> None:
+    found = put(PROJECT, (*UNIT, "condition"), seen(condition))
+    assert messages(found, "hoist-unit")[0] == ("condition.fail", Verdict.FAIL)
+
+
+def test_a_thing_in_another_drop_too_fails_in_both() -> None:
+    told = dict(messages(two_drops(), "hoist-unit"))
+    assert told["unit.twice"] is Verdict.FAIL
+    (twice,) = (
+        one for one in findings(two_drops(), "hoist-unit") if one.message.id == "unit.twice"
+    )
+    assert dict(twice.message.values)["others"] == ("E/L",)
+
+
+def test_one_lot_may_stand_in_many_places_up_to_its_count() -> None:
+    enough = put(two_drops(), ("kit", "units", "LOT", "count"), count(64))
+    short = put(two_drops(), ("kit", "units", "LOT", "count"), count(63))
+    assert messages(enough, "piece-lot") == [("condition.pass", Verdict.PASS)]
+    assert ("unit.lot-too-small", Verdict.FAIL) in messages(short, "piece-lot")
+
+
+def test_two_lots_on_one_beam_are_two_findings() -> None:
+    lot = PROJECT.kit.unit(UnitKind.PIECE, "LOT")
+    assert lot is not None
+    other = replace(lot, id="LOT2")
+    more = put(PROJECT, ("kit", "units"), (*PROJECT.kit.units, other))
+    groups = (PieceGroup("LOT", count(8)), PieceGroup("LOT2", count(8)))
+    found = findings(put(more, (*STACK, "groups"), groups), "piece-lot")
+    assert len({one.key for one in found}) == 2
+
+
+def test_a_drop_without_a_rig_names_nothing_elsewhere() -> None:
+    bare = replace(PROJECT, drops=(DROP, replace(DROP, id="E", rig=None)))
+    assert "unit.twice" not in dict(messages(bare, "hoist-unit"))
+    empty = replace(PROJECT, drops=(DROP, replace(DROP, id="E", rig=Rig())))
+    assert "unit.twice" not in dict(messages(empty, "hoist-unit"))
+
+
+def test_an_exchanged_unit_changes_the_code_of_its_drop_and_of_no_other() -> None:
+    hoist = PROJECT.kit.unit(UnitKind.HOIST, "H-1")
+    assert hoist is not None
+    spare = replace(hoist, id="H-9")
+    both = put(two_drops(), ("kit", "units"), (*PROJECT.kit.units, spare))
+    exchanged = put(both, (*LEFT, "hoist"), "H-9")
+    assert code(exchanged) != code(both)
+    assert code(exchanged, 1) == code(both, 1)
+
+
+@pytest.mark.parametrize(
+    ("place", "value", "changes"),
+    [
+        ((*UNIT, "serial"), "S-77", True),
+        ((*UNIT, "of"), "H", False),
+        ((*UNIT, "condition"), None, False),
+        ((*UNIT, "tests"), (), False),
+        (("kit", "units", "B-1", "label"), None, False),
+        ((*ARM, "beam"), "B-2", True),
+        ((*RIG, "stages", 0, "stage"), "ST", True),
+    ],
+)
+def test_what_of_a_unit_is_the_rig(place: tuple[str | int, ...], value: Any, changes: bool) -> None:
+    assert (code(put(PROJECT, place, value)) != code(PROJECT)) is changes
