@@ -17,7 +17,7 @@ ID = "rig-described"
 
 
 def judge(case: Case) -> Iterator[Answer]:
-    """One finding for the drop without suspension points, else one for each of them."""
+    """One finding for the drop without suspension points or rig, else one for each of them."""
     if not case.points:
         inputs = Inputs(case)
         inputs.want("suspension_points", EvidenceClass.OBSERVATION, (*case.place, "rig"))
@@ -28,6 +28,17 @@ def judge(case: Case) -> Iterator[Answer]:
             place=case.place,
             message=Message("rig.none"),
             met=None,
+        )
+    gone = case.project.moved_to(case.drop.id)
+    if gone:
+        yield judge_presence(
+            Inputs(case),
+            check=ID,
+            subject=case.subject,
+            place=(*case.place, "rig"),
+            message=Message("rig.moved", (("to", gone),)),
+            met=False,
+            question="moved",
         )
     for point in case.points:
         yield _judge_point(case, point)

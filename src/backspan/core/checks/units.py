@@ -62,7 +62,8 @@ def uses_of(rig: Rig, drop: str) -> Iterator[Use]:
 def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
         rig = case.drop.rig
-        here = () if rig is None else uses_of(rig, case.drop.id)
+        gone = case.project.moved_to(case.drop.id)
+        here = () if rig is None or gone else uses_of(rig, case.drop.id)
         mine = [use for use in here if use.kind is kind]
         if not mine:
             yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
@@ -83,7 +84,7 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
 
 def _all_uses(project: Project) -> Iterator[Use]:
     for drop in project.drops:
-        if drop.rig is not None:
+        if drop.rig is not None and not project.moved_to(drop.id):
             yield from uses_of(drop.rig, drop.id)
 
 

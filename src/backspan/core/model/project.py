@@ -55,3 +55,8 @@ class Project:
     taken_over: tuple[TakeOver, ...] = ()
     ages: Ages | None = None
     values_from: Statement | None = None
+
+    def moved_to(self, drop: str) -> tuple[str, ...]:
+        """The drops that the rig of a drop was moved to: where any is, it hangs there no longer."""
+        rigs = [(one.id, one.rig) for one in self.drops if one.rig is not None]
+        return tuple(name for name, rig in rigs if rig.moved_from == drop)

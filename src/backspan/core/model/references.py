@@ -66,10 +66,25 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
                 path = ("site", "roofs", number, "edges", index, "end")
                 found.append(ReferenceProblem(path, "the start again", "the other end of the edge"))
     for index, drop in enumerate(project.drops):
+        if _comes_from_itself(drop, project):
+            back: Path = ("drops", index, "rig", "moved_from")
+            found.append(ReferenceProblem(back, f"a way back to {drop.id}", "the drop before"))
         of_drop = _edge_of(drop, project)
         if of_drop is not None and _length(of_drop) > _SLACK:
             found.extend(_outside(drop, ("drops", index), of_drop, project))
     return tuple(found)
+
+
+def _comes_from_itself(drop: Drop, project: Project) -> bool:
+    """Whether the way a rig came leads back to its own drop."""
+    before = {one.id: one.rig.moved_from for one in project.drops if one.rig is not None}
+    name, seen = before.get(drop.id), set[str]()
+    while name is not None and name not in seen:
+        if name == drop.id:
+            return True
+        seen.add(name)
+        name = before.get(name)
+    return False
 
 
 def _lists(project: Project) -> dict[str, Identifiers]:
@@ -136,6 +151,7 @@ def _drop(drop: Drop, path: Path, project: Project, lists: dict[str, Identifiers
             yield from edges.lookup(drop.edge, (*path, "edge"))
             break
     if drop.rig is not None:
+        yield from lists["drop"].lookup(drop.rig.moved_from, (*path, "rig", "moved_from"))
         yield from _rig(drop.rig, (*path, "rig"), lists)
 
 

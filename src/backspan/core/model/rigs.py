@@ -211,6 +211,7 @@ class HungStage:
 class Rig:
     """All that is set up for one drop.
 
+    `moved_from` names the drop that this rig hung at before, whose own rig is then no longer there.
     `riders` is the most people on the stage at once, visitors among them. An empty list of
     lifelines says that there is none; no list, that nobody said.
     """
@@ -220,6 +221,7 @@ class Rig:
     suspension_points: tuple[SuspensionPoint, ...] = ()
     stages: tuple[HungStage, ...] = ()
     lifelines: tuple[Lifeline, ...] | None = None
+    moved_from: str | None = None
     riders: StatedPositive[int] | None = None
     softeners: Stated[Found] | None = None
     power: Stated[Found] | None = None

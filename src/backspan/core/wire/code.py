@@ -29,7 +29,7 @@ _FORMAT = 1
 #: is no change of the rig.
 _NOT_CONTENT = frozenset(
     {
-        *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig"),
+        *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
         *("found", "rope_ends", "softeners", "power", "rescue"),
     }
 )

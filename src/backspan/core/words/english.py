@@ -26,6 +26,7 @@ SENTENCES: dict[str, str] = {
         "{document}: no effect, it was given for configuration {given}; the rig is {now} now."
     ),
     # what a check found
+    "rig.moved": "The rig was moved to {to}: it no longer hangs here.",
     "rig.none": "No suspension point is recorded for this drop.",
     "support.one": "Suspension point {point} has one support.",
     "support.none": "No support is recorded for suspension point {point}.",
@@ -248,7 +249,7 @@ INPUTS: dict[str, str] = {
     "power": "power supply",
     "rescue": "means of rescue",
     "label": "label of the beam",
-    "label_state": "state of the beam's label",
+    "label_state": "whether the label of the beam can be read",
     "stage": "stage that hangs here",
     "from_points": "suspension points of the stage",
     "support": "support",

@@ -15,6 +15,7 @@ from backspan.core.model.project import FORMAT, Project
 from backspan.core.model.references import name_problems, place_problems
 from backspan.core.model.rule_names import rule_problems
 from backspan.core.rules.selected import RuleLibrary
+from backspan.exchange.parse.filled import filled
 from backspan.exchange.parse.problems import ProjectError, shown
 from backspan.exchange.parse.record import read_record
 from backspan.exchange.parse.tree import Flaw, Tree, read_tree
@@ -30,6 +31,7 @@ def parse_project(text: str, origin: str, library: RuleLibrary | None = None) ->
     """
     tree = read_tree(text, origin)
     _check_format(tree)
+    tree.data = filled(tree.data)
 
     def places(project: Project) -> tuple[ReferenceProblem, ...]:
         of_rules = () if library is None else rule_problems(project, library)

@@ -16,6 +16,7 @@ from backspan.core.quantities import RATIO, Dimension
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
 from backspan.exchange.parse.dates import DATE, DATE_OR_TIME
 from backspan.exchange.parse.fields import ID_PATTERN, WHOLE_PATTERN, is_date, is_time
+from backspan.exchange.parse.filled import FILLED
 from backspan.exchange.parse.shape import is_stated, is_word, keys_of, quantity, signed
 
 _Schema = dict[str, Any]
@@ -105,7 +106,9 @@ def _record(hint: Any, definitions: dict[str, _Schema]) -> _Schema:
         "type": "object",
         "description": _first_paragraph(record),
         "properties": {key: _field(record, key, hints[key], definitions) for key in keys},
-        "required": [one.name for one in fields_of(hint) if one.required],
+        "required": [
+            one.name for one in fields_of(hint) if one.required and (record, one.name) not in FILLED
+        ],
         "additionalProperties": False,
     }
 

@@ -173,6 +173,10 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    replace(
+        PROJECT,
+        drops=(*PROJECT.drops, replace(PROJECT.drops[0], id="E", rig=Rig(moved_from="D"))),
+    ),
     put(PROJECT, (*LEFT, "hoist"), "H"),
     put(PROJECT, (*LEFT, "hoist"), "H-2"),
     put(PROJECT, (*UNIT, "condition"), None),

@@ -1,0 +1,200 @@
+"""What a file need not say: names, an outline, the equipment of a rig that was moved here.
+
+A rig moved from another drop brings its hoists, ropes, beams, stages and kinds of pieces, and what
+was read from their plates, with who read it and when. Whatever is of the roof or was looked at
+stays blank: reach, backspan, rear stand, counts, pins, anchors, lines. A line without a name of its
+own has that of its anchor, a thing without one is called by its id, and a roof without an outline
+has the one that its edges draw. A stage of no stated points hangs from all of its rig.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from backspan.core.model.kit import Beam, Hoist, Piece, Rope, Stage, Termination
+from backspan.core.model.rigs import (
+    CounterweightedBeam,
+    Fulcrum,
+    HungStage,
+    Lifeline,
+    PieceGroup,
+    SuspensionPoint,
+    Tieback,
+)
+from backspan.core.model.site import Roof
+
+#: Fields that a file may leave out although the model has them always.
+FILLED: frozenset[tuple[type, str]] = frozenset(
+    {
+        (Roof, "name"),
+        (Roof, "outline"),
+        *((kind, "name") for kind in (Hoist, Rope, Termination, Beam, Piece, Stage)),
+        (HungStage, "from_points"),
+        (Tieback, "id"),
+        (Lifeline, "id"),
+        (SuspensionPoint, "hoist"),
+        (CounterweightedBeam, "beam"),
+        (Fulcrum, "kind"),
+        (PieceGroup, "piece"),
+    }
+)
+
+_Data = dict[str, Any]
+_OF_POINT = ("hoist", "rope", "termination")
+_READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
+_READ_OF_PLATE = ("plate_length", "plate_width")
+_TYPES = ("hoists", "ropes", "terminations", "beams", "pieces", "stages")
+_WITNESS = ("evidence", "by", "at", "document")
+
+
+def filled(data: _Data) -> _Data:
+    """The data of a project file with what it need not say; what is no record stays as it is."""
+    said = dict(data)
+    drops, kit, site = data.get("drops"), data.get("kit"), data.get("site")
+    if isinstance(drops, list):
+        named = {one["id"]: one for one in _records(drops) if isinstance(one.get("id"), str)}
+        said["drops"] = [_filled_drop(one, named, data) for one in drops]
+    if isinstance(kit, dict):
+        called = {name: _each(kit[name], _called) for name in _TYPES if name in kit}
+        said["kit"] = {**kit, **called}
+    if isinstance(site, dict) and "roofs" in site:
+        said["site"] = {**site, "roofs": _each(site["roofs"], _roof)}
+    return said
+
+
+def _each(items: Any, change: Callable[[_Data], _Data]) -> Any:
+    if not isinstance(items, list):
+        return items
+    return [change(one) if isinstance(one, dict) else one for one in items]
+
+
+def _called(record: _Data) -> _Data:
+    """A thing by its id where it has no name."""
+    return {"name": record["id"], **record} if isinstance(record.get("id"), str) else record
+
+
+def _roof(record: _Data) -> _Data:
+    """A roof with the outline that its edges draw, where it has none."""
+    edges = _records(record.get("edges"))
+    corners = [one["start"] for one in edges if "start" in one]
+    corners += [one["end"] for one in edges[-1:] if one.get("end") not in (*corners, None)]
+    return _called({"outline": corners, **record} if corners else record)
+
+
+def _filled_drop(drop: Any, named: _Data, data: _Data) -> Any:
+    rig = drop.get("rig") if isinstance(drop, dict) else None
+    return {**drop, "rig": _with_names(_rig(rig, named, data))} if isinstance(rig, dict) else drop
+
+
+def _rig(own: _Data, named: _Data, data: _Data, seen: tuple[str, ...] = ()) -> _Data:
+    """A rig with what it brought along, however often it was moved before."""
+    name = own.get("moved_from")
+    source = named.get(name) if isinstance(name, str) and name not in seen else None
+    rig = source.get("rig") if isinstance(source, dict) else None
+    if source is None or not isinstance(rig, dict) or rig is own:
+        return own
+    before = _rig(rig, named, data, (*seen, str(name)))
+    return _moved(own, before, _statement(data, source, rig))
+
+
+def _moved(own: _Data, source: _Data, statement: _Data) -> _Data:
+    """A rig with the equipment of the one that was moved, where it says nothing else."""
+    before = {one.get("id"): one for one in _records(source.get("suspension_points"))}
+    moved = {**_kept(source, ("stages",)), **own}
+    points = own.get("suspension_points")
+    if isinstance(points, list):
+        moved["suspension_points"] = [
+            _point(one, before[one.get("id")], statement)
+            if isinstance(one, dict) and one.get("id") in before
+            else one
+            for one in points
+        ]
+    return moved
+
+
+def _point(own: _Data, source: _Data, statement: _Data) -> _Data:
+    point = {
+        **_kept(source, _OF_POINT),
+        **_witnessed(_kept(source, _READ_OF_POINT), statement),
+        **own,
+    }
+    beam, before = own.get("counterweighted_beam"), source.get("counterweighted_beam")
+    if isinstance(beam, dict) and isinstance(before, dict):
+        point["counterweighted_beam"] = _beam(beam, before, statement)
+    return point
+
+
+def _beam(own: _Data, source: _Data, statement: _Data) -> _Data:
+    beam = {**_kept(source, ("beam",)), **own}
+    fulcrum, stack = source.get("fulcrum"), source.get("stack")
+    if isinstance(fulcrum, dict) and isinstance(own.get("fulcrum", {}), dict):
+        beam["fulcrum"] = {
+            **_kept(fulcrum, ("kind",)),
+            **_witnessed(_kept(fulcrum, _READ_OF_PLATE), statement),
+            **own.get("fulcrum", {}),
+        }
+    own_stack = own.get("stack")
+    if isinstance(stack, dict) and isinstance(own_stack, dict):
+        groups, before = own_stack.get("groups"), _records(stack.get("groups"))
+        if isinstance(groups, list) and len(groups) == len(before):
+            pairs = zip(groups, before, strict=True)
+            beam["stack"] = {
+                **own_stack,
+                "groups": [
+                    {**_kept(old, ("piece", "per_row")), **new} if isinstance(new, dict) else new
+                    for new, old in pairs
+                ],
+            }
+    return beam
+
+
+def _with_names(rig: _Data) -> _Data:
+    """Lines without a name called after their anchors, and a stage on no stated points on all."""
+    named = dict(rig)
+    points = [one["id"] for one in _records(rig.get("suspension_points")) if "id" in one]
+    if isinstance(rig.get("stages"), list) and points:
+        named["stages"] = _each(rig["stages"], lambda one: {"from_points": points, **one})
+    if isinstance(rig.get("lifelines"), list):
+        named["lifelines"] = [_named(one) for one in rig["lifelines"]]
+    if isinstance(rig.get("suspension_points"), list):
+        named["suspension_points"] = [
+            {**one, "tiebacks": [_named(line) for line in one["tiebacks"]]}
+            if isinstance(one, dict) and isinstance(one.get("tiebacks"), list)
+            else one
+            for one in rig["suspension_points"]
+        ]
+    return named
+
+
+def _named(line: Any) -> Any:
+    if isinstance(line, dict) and "id" not in line and isinstance(line.get("anchor"), str):
+        return {"id": line["anchor"], **line}
+    return line
+
+
+def _kept(record: _Data, names: tuple[str, ...]) -> _Data:
+    return {name: record[name] for name in names if name in record}
+
+
+def _witnessed(values: _Data, statement: _Data) -> _Data:
+    """Values read elsewhere, each with who read it there."""
+    told = {}
+    for name, value in values.items():
+        own = {"value": value} if isinstance(value, str) else value
+        told[name] = {**statement, **own} if isinstance(own, dict) else value
+    return told
+
+
+def _statement(data: _Data, drop: _Data, rig: Any) -> _Data:
+    """Who states the values of a rig that do not say so themselves."""
+    found: _Data = {}
+    for record in (data, drop, rig):
+        own = record.get("values_from") if isinstance(record, dict) else None
+        if isinstance(own, dict):
+            found = {**found, **_kept(own, _WITNESS)}
+    return found
+
+
+def _records(value: Any) -> list[_Data]:
+    return [one for one in value if isinstance(one, dict)] if isinstance(value, list) else []
