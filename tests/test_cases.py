@@ -15,7 +15,7 @@ from backspan.core.errors import BackspanError
 from backspan.core.findings import DoesNotApply, Finding, Review
 from backspan.core.review import review
 from backspan.core.review.run import roll_up
-from backspan.core.words import counterweight
+from backspan.core.words import counterweight, settled
 from backspan.exchange.files import load, load_rule_library
 from backspan.exchange.parse import parse_project
 from tools import write_rig
@@ -49,6 +49,8 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "L.other": (*LEFT, "other_support"),
     "beams": ("kit", "beams"),
     "units": ("kit", "units"),
+    "stages": ("kit", "stages"),
+    "edges": ("site", "roofs", 0, "edges"),
     "pieces": ("kit", "pieces"),
 }
 
@@ -56,6 +58,10 @@ STARTS: dict[str, tuple[str | int, ...]] = {
 def change(data: Any, path: str, value: Any) -> None:
     """Set what stands at a path such as `L.reach`; an empty text takes the key out."""
     start, *steps = path.split(".")
+    if start == "without":
+        for taken in data["taken_over"]:
+            taken["topics"] = [one for one in taken["topics"] if one != steps[0]]
+        return
     there = (
         (*LEFT, "other_support") if path == "L.other" else (*STARTS.get(start, (start,)), *steps)
     )
@@ -210,7 +216,12 @@ def test_a_story_of_the_demo_site(drop: str) -> None:
     story = STORIES[drop]
     made = review(DEMO, drop, LIBRARY, on=ON)
     assert (made.verdict, counterweight(made)) == (story["answer"], story["counterweight"])
-    wrong = {one.message.id for one in made.findings if one.verdict != "pass"}
+    taken = settled(made)
+    wrong = {
+        one.message.id
+        for at, one in enumerate(made.findings)
+        if one.verdict != "pass" and at not in taken
+    }
     assert wrong == set(story.get("because", ()))
     if "note" in story:
         assert story["note"] in {note.id for found in made.findings for note in found.notes}

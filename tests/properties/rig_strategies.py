@@ -13,6 +13,7 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import Piece, PieceKind
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, Fastening, PieceGroup
+from backspan.core.model.units import Condition, Unit, UnitKind
 from backspan.core.quantities import PRESSURE, Style
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
@@ -38,6 +39,7 @@ from tests.unit.core.rigs import (
     mass,
     on_basis,
     put,
+    seen,
     stated,
 )
 
@@ -67,6 +69,9 @@ def pounds(low: int, high: int) -> st.SearchStrategy[str]:
     return st.integers(low, high).map(lambda n: f"{n} lb")
 
 
+SOUND = seen(Condition.SOUND)
+
+
 def _pieces() -> tuple[Piece, ...]:
     plate = PieceKind.STEEL_PLATE
     return (
@@ -85,7 +90,7 @@ def groups() -> st.SearchStrategy[tuple[PieceGroup, ...]]:
     return kinds.flatmap(
         lambda names: st.tuples(*[one] * len(names)).map(
             lambda drawn: tuple(
-                PieceGroup(name, count(number), per_row)
+                PieceGroup(f"LOT-{name}", count(number), per_row)
                 for name, (number, per_row) in zip(names, drawn, strict=True)
             )
         )
@@ -98,6 +103,8 @@ def rigs(
 ) -> Project:
     """A rig whose every value is known and well evidenced, against one text."""
     project = put(PROJECT, ("kit", "pieces"), _pieces())
+    lots = (Unit(f"LOT-{one.id}", UnitKind.PIECE, one.id, condition=SOUND) for one in _pieces())
+    project = put(project, ("kit", "units"), (*PROJECT.kit.units, *lots))
     label = draw(st.sampled_from([labelled(500, "8000 lb"), labelled(12, "600 lb")]))
     project = put(project, (*BEAM, "label"), label)
     fastening = draw(st.sampled_from([Fastening.LOCKED_PIN, Fastening.RESTING]))

@@ -17,7 +17,7 @@ def open_text(review: Data, screen: Screen) -> str:
     """What does not pass on one drop, and what would settle it."""
     lines = [_title(review, screen)]
     for subjects, (finding,) in told(review, "findings"):
-        if finding["verdict"] != Verdict.PASS:
+        if finding["verdict"] != Verdict.PASS and not finding["taken_over"]:
             lines += _finding(finding, subjects, screen, margins=finding["margins_in_short"])
     lines += _topics(review, screen, whole=False)
     return "\n".join(lines)
@@ -78,7 +78,8 @@ def _topics(review: Data, screen: Screen, *, whole: bool) -> Iterator[str]:
 def _finding(finding: Data, subjects: str, screen: Screen, *, margins: str) -> Iterator[str]:
     share, verdict = finding["utilisation"], screen.verdict(Verdict(finding["verdict"]))
     used = "" if share is None else f", {share['text']} used"
-    head = f"{finding['title']}, {subjects}: {verdict}{used}"
+    taken = ", taken over" if finding["taken_over"] else ""
+    head = f"{finding['title']}, {subjects}: {verdict}{taken}{used}"
     yield screen.paragraph(head, indent=_INDENT, hanging=_HANGING)
     yield screen.paragraph(finding["message"]["text"], indent=_HANGING)
     if margins:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.words import drop_answer, say_check
+from backspan.core.words import drop_answer, say_check, settled
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
@@ -187,11 +187,11 @@ def _counted(review: Review) -> str:
 
 def _findings(review: Review) -> SheetTable:
     """What was found, the worst first; one row for each check and answer."""
-    own = f"{review.drop}/"
+    own, taken = f"{review.drop}/", settled(review)
     found: dict[tuple[str, Verdict], list[str]] = {}
     for verdict in WORST_FIRST:
-        for finding in review.findings:
-            if finding.verdict is verdict:
+        for at, finding in enumerate(review.findings):
+            if finding.verdict is verdict and at not in taken:
                 found.setdefault((finding.check, verdict), []).append(
                     finding.subject.removeprefix(own)
                 )

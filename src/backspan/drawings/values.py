@@ -17,6 +17,7 @@ from backspan.core.quantities import (
     display,
     display_round,
 )
+from backspan.core.words import settled
 from backspan.drawings.wording import NO_FINDING, NOT_REVIEWED
 
 METRES_FROM = 10.0
@@ -50,7 +51,12 @@ def findings_on(review: Review | None, point: str) -> tuple[Finding, ...]:
     """The findings on one suspension point, whichever part of it they look at."""
     if review is None:
         return ()
-    return tuple(finding for finding in review.findings if _on_point(finding.place, point))
+    taken = settled(review)
+    return tuple(
+        finding
+        for at, finding in enumerate(review.findings)
+        if at not in taken and _on_point(finding.place, point)
+    )
 
 
 def _on_point(place: tuple[str | int, ...], point: str) -> bool:

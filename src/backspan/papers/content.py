@@ -120,7 +120,9 @@ def _finding(project: Project, finding: Data, subjects: str, number: int) -> Dat
         **finding,
         "number": str(number),
         "subject": subjects,
-        "answer": say_verdict(Verdict(finding["verdict"])),
+        "answer": f"{SIGNS[Verdict.PASS]} taken over"
+        if finding["taken_over"]
+        else say_verdict(Verdict(finding["verdict"])),
         "inputs": [
             {
                 **one,

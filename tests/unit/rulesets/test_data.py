@@ -56,6 +56,7 @@ REMEMBERED = {
 COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
     (OSHA, "design.designer"),
+    (OSHA, "anchor.lifeline-alone"),
     (OSHA, "counterweight.masons-scaffold"),
     (OSHA, "counterweight.refused-flowable"),
     (OSHA, "counterweight.purpose-made"),
@@ -76,6 +77,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "age.rig-geometry": ("7", RATIO),
     "age.geometry": ("365", RATIO),
     "age.anchor-letter": ("365", RATIO),
+    "tolerance.line-over-stirrup": ("6 in", LENGTH),
     "tolerance.as-planned": ("1/2 in", LENGTH),
     "plausible.most-reach": ("15 ft", LENGTH),
     "plausible.least-backspan": ("1.5 ft", LENGTH),
@@ -112,7 +114,7 @@ WORDS_OF: Mapping[str, Collection[StrEnum]] = {
     "counterweight.purpose-made": PURPOSE_MADE,
     "counterweight.accepted-fastening": {Fastening.LOCKED_PIN, Fastening.BOLTED},
     "counterweight.label-state": {LabelState.READABLE},
-    "counterweight.mass-evidence": {Evidence.LABEL},
+    "counterweight.mass-evidence": {Evidence.LABEL, Evidence.CERTIFICATE, Evidence.MEASURED},
     "equipment.label-state": {LabelState.READABLE},
     **{
         f"presence.{name}": {Found.SOUND} for name in ("tieback", "rope-ends", "lifeline", "rescue")
@@ -174,7 +176,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
-CUSTOM |= {"design", "condition"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

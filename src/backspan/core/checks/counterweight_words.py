@@ -1,8 +1,8 @@
 """What the pieces are, how their mass is known, how they are held: words against a clause's list.
 
 One row a question: which words it looks at, which rule value lists the words, and whether that list
-accepts or refuses. Where no text of the basis has such a value, a row either does not apply or
-falls back on the trade's own list, which leaves a word off it open and fails nothing.
+accepts or refuses. Where no text of the basis has such a value, a row falls back on the trade's own
+list: what nobody in the trade would hang people on is refused, a mass that is only told left open.
 """
 
 from __future__ import annotations
@@ -33,8 +33,8 @@ class WordRow:
     key: str
     words: Callable[[Inputs, BeamSubject], Words]
     refused: bool = False
-    custom: EvidenceClass | None = None
-    """The trade's own list, where no text of the basis has one."""
+    asks_only: bool = False
+    """Whether the trade's own list leaves a word off it open; else it refuses as a rule would."""
 
 
 def kinds(inputs: Inputs, beam: BeamSubject) -> Words:
@@ -99,13 +99,13 @@ def _asked(
     case: Case, check: str, row: WordRow
 ) -> Iterator[tuple[BeamSubject, SelectedValue, bool] | DoesNotApply]:
     """Each beam with the list it is held against, and whether that is the trade's own."""
-    if row.custom is None or any(rules.find(row.key) for rules in case.under(row.key)):
+    if any(rules.find(row.key) for rules in case.under(row.key)):
         for one in under_value(case, check, row.key):
             yield one if isinstance(one, DoesNotApply) else (one.beam, one.value, False)
         return
-    value = needed_value(case.practice, str(row.custom))
+    value = needed_value(case.practice, row.key)
     for beam in counterweighted(case, check):
-        yield beam if isinstance(beam, DoesNotApply) else (beam, value, True)
+        yield beam if isinstance(beam, DoesNotApply) else (beam, value, row.asks_only)
 
 
 #: Nothing flowable, everything purpose-made.
@@ -116,7 +116,7 @@ KIND = _check(
 )
 MARKING = _check(
     "counterweight-marking",
-    WordRow("marking", "counterweight.mass-evidence", marking, custom=EvidenceClass.MASS),
+    WordRow("marking", "counterweight.mass-evidence", marking, asks_only=True),
 )
 FASTENING = _check(
     "counterweight-fastening", WordRow("fastening", "counterweight.accepted-fastening", fastening)

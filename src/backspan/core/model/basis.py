@@ -44,6 +44,7 @@ class Basis:
     geometry: tuple[RuleChoice, ...] = ()
     bearing: tuple[RuleChoice, ...] = ()
     design: tuple[RuleChoice, ...] = ()
+    anchor: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

@@ -128,6 +128,7 @@ class Piece:
 class Stage:
     """A suspended stage: size, and its masses for rules that count what hangs.
 
+    `stirrup_spacing` is from the middle of one stirrup to that of the other.
     `dead_mass` is all that hangs without people and material: stage, stirrups, hoists, ropes
     and cord. `intended_load` is the people, tools and material expected at any one time.
     """
@@ -138,6 +139,7 @@ class Stage:
     name: str
     length: StatedPositive[Length]
     width: StatedPositive[Length] | None = None
+    stirrup_spacing: StatedPositive[Length] | None = None
     dead_mass: StatedPositive[Mass] | None = None
     intended_load: StatedNotNegative[Mass] | None = None
     values_from: Statement | None = None

@@ -49,7 +49,7 @@ class Fulcrum:
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     kind: FulcrumKind
-    setback: Stated[Length] | None = None
+    setback: StatedNotNegative[Length] | None = None
     height: StatedNotNegative[Length] | None = None
     plate_length: StatedPositive[Length] | None = None
     plate_width: StatedPositive[Length] | None = None

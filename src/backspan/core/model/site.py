@@ -13,6 +13,7 @@ from typing import Any, ClassVar
 from backspan.core.model.evidence import (
     STRICT,
     Stated,
+    StatedNotNegative,
     StatedPositive,
     Statement,
 )
@@ -23,12 +24,12 @@ Point = tuple[Length, Length]
 
 @dataclass(frozen=True, slots=True)
 class Parapet:
-    """The wall at an edge: height above the roof, thickness, what it is made of."""
+    """The wall at an edge: height above the roof, thickness, what it is made of; none is 0 high."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
-    height: StatedPositive[Length]
-    thickness: StatedPositive[Length]
+    height: StatedNotNegative[Length]
+    thickness: StatedNotNegative[Length]
     material: str | None = None
 
 

@@ -104,6 +104,34 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="rig",
         field="riders",
     ),
+    _taped(
+        name="setback",
+        words="face of the building to the middle of the fulcrum",
+        record="fulcrum",
+        field="setback",
+        zero=True,
+    ),
+    _taped(
+        name="fulcrum_height",
+        words="height of the fulcrum, from what it stands on",
+        record="fulcrum",
+        field="height",
+        zero=True,
+    ),
+    _taped(
+        name="parapet_height",
+        words="height of the parapet above the roof",
+        record="parapet",
+        field="height",
+        zero=True,
+    ),
+    _taped(
+        name="parapet_thickness",
+        words="thickness of the parapet",
+        record="parapet",
+        field="thickness",
+        zero=True,
+    ),
     # What it stands on
     _taped(
         name="rear_stand",
@@ -291,6 +319,15 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="stage",
         field="length",
         most="stage-length",
+    ),
+    Quantity(
+        name="stirrup_spacing",
+        words="middle of one stirrup to that of the other",
+        dimension=LENGTH,
+        evidence=GEOMETRY,
+        record="stage",
+        field="stirrup_spacing",
+        tolerance="tolerance.taped-length",
     ),
     # What is only looked at beside another number
     Quantity(

@@ -38,6 +38,7 @@ from backspan.core.words import (
     say_input,
     say_margin,
     say_margins,
+    settled,
     shown,
 )
 from backspan.core.worked.table import FormulaDescription, describe_all
@@ -66,7 +67,11 @@ def reviews_data(
 def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -> dict[str, Any]:
     """One review; every number is in SI beside its text in the review's own style of units."""
     writer = Writer(review.units, formulas)
-    findings = [_finding(writer, finding) for finding in review.findings]
+    taken = settled(review)
+    findings = [
+        _finding(writer, finding, taken_over=at in taken)
+        for at, finding in enumerate(review.findings)
+    ]
     not_applicable = [_not_applicable(writer, one) for one in review.not_applicable]
     comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
@@ -154,7 +159,7 @@ def _basis(line: BasisLine) -> Data:
     }
 
 
-def _finding(writer: Writer, finding: Finding) -> Data:
+def _finding(writer: Writer, finding: Finding, *, taken_over: bool) -> Data:
     # What is short says what to do; what is left beside an open question needs one number.
     in_short = finding.margins if finding.verdict is Verdict.FAIL else finding.margins[:1]
     return {
@@ -164,6 +169,7 @@ def _finding(writer: Writer, finding: Finding) -> Data:
         "question": finding.question,
         "place": list(finding.place),
         "verdict": str(finding.verdict),
+        "taken_over": taken_over,
         "message": writer.message(finding.message),
         "demand": writer.amount(finding.demand, finding.capacity),
         "capacity": writer.amount(finding.capacity, finding.demand),

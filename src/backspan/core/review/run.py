@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 
 from backspan.core.checks import CHECKS
@@ -27,6 +27,7 @@ from backspan.core.sheet.case import AbsentError, Case
 from backspan.core.sheet.check import Answer
 from backspan.core.version import PROGRAM
 from backspan.core.wire import configuration_code
+from backspan.core.words import settled
 
 #: The format number of a review this program writes.
 FORMAT = 1
@@ -69,13 +70,16 @@ def roll_up(findings: Sequence[Finding]) -> Verdict:
     return worst([finding.verdict for finding in findings])
 
 
-def governing_of(findings: Sequence[Finding]) -> int | None:
-    """Index of the finding that governs: the worst answer, then the highest share of strength."""
-    verdict = roll_up(findings)
+def governing_of(findings: Sequence[Finding], but: Collection[int] = ()) -> int | None:
+    """Index of the finding that governs: the worst answer, then the highest share of strength.
+
+    Those at `but`, which a person took over, are none of them.
+    """
+    verdict = roll_up([one for index, one in enumerate(findings) if index not in but])
     candidates = [
         (-(finding.utilisation or 0.0) if finding.strength else 0.0, index)
         for index, finding in enumerate(findings)
-        if finding.verdict is verdict
+        if finding.verdict is verdict and index not in but
     ]
     return min(candidates)[1] if candidates else None
 
@@ -85,7 +89,7 @@ def review_findings(case: Case) -> Review:
     answers, code = answers_of(case), configuration_code(case.project, case.drop)
     findings = tuple(one for one in answers if isinstance(one, Finding))
     topics = topic_answers(case, findings, code)
-    return Review(
+    made = Review(
         format=FORMAT,
         program=PROGRAM,
         site=case.project.site.name,
@@ -97,9 +101,10 @@ def review_findings(case: Case) -> Review:
         basis=basis_lines(case),
         findings=findings,
         not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
-        governing=governing_of(findings),
+        governing=None,
         topics=topics,
     )
+    return replace(made, governing=governing_of(findings, settled(made)))
 
 
 def review(

@@ -43,6 +43,7 @@ class Topic(StrEnum):
     PRESENCE = "presence"
     DESIGN = "design"
     CONDITION = "condition"
+    ANCHOR = "anchor"
 
 
 def load(text: str, origin: str) -> RuleSet:

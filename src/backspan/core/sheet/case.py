@@ -14,6 +14,7 @@ from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, SuspensionPoint
+from backspan.core.model.site import Edge
 from backspan.core.rules.selected import SelectedRules
 
 
@@ -71,6 +72,19 @@ class Case:
     def points(self) -> tuple[SuspensionPoint, ...]:
         """The suspension points of the drop's rig; none where there is no rig."""
         return () if self.drop.rig is None else self.drop.rig.suspension_points
+
+    @property
+    def edge(self) -> Edge:
+        """The edge of the drop; AbsentError where its roof or edge is not there."""
+        roof = next((one for one in self.project.site.roofs if one.id == self.drop.roof), None)
+        edges = () if roof is None else roof.edges
+        found = next((one for one in edges if one.id == self.drop.edge), None)
+        return _there(found, self.drop.edge, "edge")
+
+    @property
+    def edge_place(self) -> Place:
+        """Path of that edge in the project."""
+        return ("site", "roofs", self.drop.roof, "edges", self.drop.edge)
 
     @property
     def plan(self) -> Plan | None:

@@ -1,6 +1,6 @@
 """Sentences by language: findings carry message ids and values, this room says them."""
 
-from backspan.core.words.drop import counterweight, drop_answer
+from backspan.core.words.drop import counterweight, drop_answer, settled
 from backspan.core.words.say import (
     SIGNS,
     WordsError,
@@ -28,5 +28,6 @@ __all__ = [
     "say_margin",
     "say_margins",
     "say_verdict",
+    "settled",
     "shown",
 ]

@@ -13,6 +13,17 @@ def counterweight(review: Review) -> Verdict:
     return found[0] if found else Verdict.MISSING
 
 
+def settled(review: Review) -> frozenset[int]:
+    """Places of the findings that nothing here judges and a person took over."""
+    return frozenset(
+        at
+        for one in review.topics
+        if one.taken_over is not None
+        for at in one.findings
+        if review.findings[at].not_judged
+    )
+
+
 def drop_answer(review: Review) -> str:
     """The drop's answer in words: what is refused, open or taken over is counted beside it."""
     verdicts = [one.verdict for one in review.topics]

@@ -1,10 +1,11 @@
 """What a file need not say: names, an outline, the equipment of a rig that was moved here.
 
 A rig moved from another drop brings its hoists, ropes, beams, stages and kinds of pieces, and what
-was read from their plates, with who read it and when. Whatever is of the roof or was looked at
-stays blank: reach, backspan, rear stand, counts, pins, anchors, lines. A line without a name of its
-own has that of its anchor, a thing without one is called by its id, and a roof without an outline
-has the one that its edges draw. A stage of no stated points hangs from all of its rig.
+was read from their plates, with who read it and when; its drop is as wide. Whatever is of the roof
+or was looked at stays blank: reach, backspan, rear stand, counts, pins, anchors, lines. A line
+without a name of its own has that of its anchor, a thing without one is called by its id, and a
+roof without an outline has the one that its edges draw. A stage of no stated points hangs from all
+of its rig.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from typing import Any
 from backspan.core.model.kit import Beam, Hoist, Piece, Rope, Stage, Termination
 from backspan.core.model.rigs import (
     CounterweightedBeam,
+    Drop,
     Fulcrum,
     HungStage,
     Lifeline,
@@ -30,6 +32,8 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
         (Roof, "name"),
         (Roof, "outline"),
         *((kind, "name") for kind in (Hoist, Rope, Termination, Beam, Piece, Stage)),
+        (Drop, "roof"),
+        (Drop, "width"),
         (HungStage, "from_points"),
         (Tieback, "id"),
         (Lifeline, "id"),
@@ -43,7 +47,7 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
 _Data = dict[str, Any]
 _OF_POINT = ("hoist", "rope", "termination")
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
-_READ_OF_PLATE = ("plate_length", "plate_width")
+_READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
 _TYPES = ("hoists", "ropes", "terminations", "beams", "pieces", "stages")
 _WITNESS = ("evidence", "by", "at", "document")
 
@@ -84,7 +88,19 @@ def _roof(record: _Data) -> _Data:
 
 def _filled_drop(drop: Any, named: _Data, data: _Data) -> Any:
     rig = drop.get("rig") if isinstance(drop, dict) else None
-    return {**drop, "rig": _with_names(_rig(rig, named, data))} if isinstance(rig, dict) else drop
+    if not isinstance(rig, dict):
+        return drop
+    return {**_strip(drop, named), "rig": _with_names(_rig(rig, named, data))}
+
+
+def _strip(drop: _Data, named: _Data, seen: tuple[str, ...] = ()) -> _Data:
+    """A drop with roof and width of the one its rig came from, where it says nothing else."""
+    rig = drop.get("rig")
+    name = rig.get("moved_from") if isinstance(rig, dict) else None
+    if not isinstance(name, str) or name in seen or name not in named:
+        return drop
+    source = _strip(named[name], named, (*seen, name))
+    return {**_kept(source, ("roof", "width")), **drop}
 
 
 def _rig(own: _Data, named: _Data, data: _Data, seen: tuple[str, ...] = ()) -> _Data:
@@ -131,7 +147,7 @@ def _beam(own: _Data, source: _Data, statement: _Data) -> _Data:
     if isinstance(fulcrum, dict) and isinstance(own.get("fulcrum", {}), dict):
         beam["fulcrum"] = {
             **_kept(fulcrum, ("kind",)),
-            **_witnessed(_kept(fulcrum, _READ_OF_PLATE), statement),
+            **_witnessed(_kept(fulcrum, _READ_OF_FULCRUM), statement),
             **own.get("fulcrum", {}),
         }
     own_stack = own.get("stack")

@@ -24,7 +24,6 @@ from tests.unit.core.rigs import (
     needs,
     on_basis,
     put,
-    reasons,
     seen,
     stated,
 )
@@ -137,9 +136,13 @@ def test_where_the_text_asks_for_a_stamp_weighing_is_not_enough() -> None:
     assert finding(stamped, "counterweight-marking").verdict is P
 
 
-def test_a_basis_that_is_silent_on_kind_and_fastening_leaves_nothing_to_judge() -> None:
+def test_where_a_basis_is_silent_on_kind_and_fastening_the_trade_refuses() -> None:
     silent = on_basis(PROJECT, EN)
-    assert ("D/L", "na.no-rule") in reasons(silent, "counterweight-kind")
-    assert ("D/L", "na.no-rule") in reasons(silent, "counterweight-fastening")
+    assert finding(silent, "counterweight-fastening").verdict is P
+    resting = put(silent, (*STACK, "fastening"), seen(Fastening.RESTING))
+    found = finding(resting, "counterweight-fastening")
+    assert (found.verdict, found.rules[0].rule_set) == (F, "trade-practice")
+    sand = put(silent, (*PIECE, "kind"), PieceKind.SAND)
+    assert {one.verdict for one in findings(sand, "counterweight-kind")} == {F}
     both = on_basis(PROJECT, EN, OSHA)
     assert finding(both, "counterweight-fastening").verdict is P

@@ -173,10 +173,10 @@ def test_nothing_is_promised_while_a_branch_is_unknown() -> None:
 
 
 def test_the_hoists_of_the_kit_that_would_do() -> None:
-    big = put(PROJECT.kit.hoists[0], ("id",), "H15")
+    big = put(at(PROJECT, HOIST), ("id",), "H15")
     big = replace(big, rated_load=force("1500 lb"), stall_load=force("4000 lb"))
-    unknown = replace(put(PROJECT.kit.hoists[0], ("id",), "HX"), stall_load=None)
-    kit = put(PROJECT, ("kit", "hoists"), (*PROJECT.kit.hoists, big, unknown))
+    unknown = replace(put(at(PROJECT, HOIST), ("id",), "HX"), stall_load=None)
+    kit = put(PROJECT, ("kit", "hoists"), (at(PROJECT, HOIST), big, unknown))
     assert told(tipping(kit), "hoists-that-do") == "H"
     assert told(tipping(put(kit, COUNT, count(30))), "hoists-that-do") == "H, H15"
     assert told(tipping(put(kit, COUNT, count(1))), "hoists-that-do") == "none"

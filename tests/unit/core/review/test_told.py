@@ -26,7 +26,7 @@ MORE, LESS = Margin("pieces-spare", 3), Margin("more-reach", "1 in")
 def document(*findings: Finding, governing: int | None = 0) -> dict[str, Any]:
     """A review of these findings as data."""
     worst = findings[0].verdict
-    made = replace(demo()[0], findings=findings, verdict=worst, governing=governing)
+    made = replace(demo()[0], findings=findings, verdict=worst, governing=governing, topics=())
     return review_data(made, formulas=FORMULAS)
 
 

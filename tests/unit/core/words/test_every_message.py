@@ -25,6 +25,7 @@ from backspan.core.model.rigs import (
     Rig,
     Tieback,
 )
+from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
 from backspan.core.review import review
 from backspan.core.words.english import CHECKS, INPUTS, MARGINS, SENTENCES
@@ -46,6 +47,7 @@ from tests.unit.core.rigs import (
     RIG,
     STACK,
     STACKED,
+    STAGE,
     count,
     force,
     labelled,
@@ -105,6 +107,8 @@ UNTIED = tuple(
     replace(one, tiebacks=()) for one in (PROJECT.drops[0].rig or Rig()).suspension_points
 )
 UNIT = ("kit", "units", "H-1")
+SETBACK = (*ARM, "fulcrum", "setback")
+ANCHOR = ("site", "roofs", "ROOF", "anchors", "A1")
 #: What of a person leaves a take-over without effect.
 WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
     {"role": "painter"},
@@ -173,6 +177,22 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    put(PROJECT, SETBACK, length("24 in")),
+    put(PROJECT, SETBACK, length("23 in", tolerance="1 in")),
+    put(PROJECT, (*ARM, "fulcrum", "height"), length("1 in")),
+    put(PROJECT, SETBACK, length("1 in")),
+    put(put(PROJECT, SETBACK, length("1 in")), (*BEAM, "mass"), None),
+    put(PROJECT, ("drops", "D", "width"), length("18 ft")),
+    put(PROJECT, (*STAGE, "stirrup_spacing"), length("16 ft")),
+    put(PROJECT, (*STAGE, "stirrup_spacing"), None),
+    put(PROJECT, (*STAGE, "intended_load"), None),
+    put(PROJECT, (*STAGE, "intended_load"), mass("2000 lb")),
+    put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.OUT_OF_SERVICE),
+    put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.CONDITIONAL),
+    put(PROJECT, (*ANCHOR, "uses"), ()),
+    put(PROJECT, (*ANCHOR, "uses"), (AnchorUse.SWAY_TIE,)),
+    put(PROJECT, (*LEFT, "tiebacks", "TL", "anchor"), "A2"),
+    put(PROJECT, (*RIG, "lifelines", "LL1", "anchor"), "A1"),
     replace(
         PROJECT,
         drops=(*PROJECT.drops, replace(PROJECT.drops[0], id="E", rig=Rig(moved_from="D"))),

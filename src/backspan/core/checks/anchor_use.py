@@ -1,0 +1,162 @@
+"""May each anchor be used for what hangs on it, and does nothing else hang where a life does.
+
+An anchor that a lifeline shares with any other line is no independent line of defence, whatever it
+was tested for. Two tiebacks on one anchor may be meant: an engineer has to say so, with the load.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
+from backspan.core.model.project import Project
+from backspan.core.model.site import Anchor, AnchorStanding, AnchorUse
+from backspan.core.model.topics import Topic
+from backspan.core.numbers import total
+from backspan.core.quantities import FORCE, Amount
+from backspan.core.rules.selected import SelectedValue
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.witness import EvidenceClass
+
+USE, ALONE = "anchor-use", "lifeline-alone"
+KEY = "anchor.lifeline-alone"
+_USES = {"tieback": AnchorUse.TIEBACK, "lifeline": AnchorUse.FALL_ARREST}
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A tieback or a lifeline, and the anchor it goes to; the hoist of a tieback's point."""
+
+    kind: str
+    name: str
+    anchor: str
+    hoist: str = ""
+
+
+def lines_of(project: Project) -> Iterator[tuple[str, Line]]:
+    """Every line on the roof as it stands, with its drop."""
+    for drop in project.drops:
+        if drop.rig is None or project.moved_to(drop.id):
+            continue
+        for point in drop.rig.suspension_points:
+            for tie in point.tied:
+                name = f"{drop.id}/{point.id}/{tie.id}"
+                yield drop.id, Line("tieback", name, tie.anchor, point.hoist)
+        for life in drop.rig.lines:
+            yield drop.id, Line("lifeline", f"{drop.id}/{life.id}", life.anchor)
+
+
+def judge_use(case: Case) -> Iterator[Answer]:
+    """For each line of the drop whether its anchor stands and is for it; two tiebacks on one."""
+    mine = [line for drop, line in lines_of(case.project) if drop == case.drop.id]
+    if not mine:
+        yield DoesNotApply(USE, case.subject, case.place, Message("na.no-anchor"))
+    anchors = _anchors(case.project)
+    for line in mine:
+        if line.anchor in anchors:
+            yield _use(case, line, *anchors[line.anchor])
+    yield from _two_tiebacks(case, mine)
+
+
+def judge_alone(case: Case) -> Iterator[Answer]:
+    """For each lifeline of the drop whether anything else goes to its anchor."""
+    every = list(lines_of(case.project))
+    mine = [line for drop, line in every if drop == case.drop.id and line.kind == "lifeline"]
+    if not mine:
+        yield DoesNotApply(ALONE, case.subject, case.place, Message("na.no-lifeline"))
+    having = [value for rules in case.under(KEY) if (value := rules.find(KEY)) is not None]
+    rules = tuple(having) or (needed_value(case.practice, KEY),)
+    for line in mine:
+        others = tuple(
+            other.name
+            for _, other in every
+            if other.anchor == line.anchor and other.name != line.name
+        )
+        for rule in rules:
+            yield _alone(case, line, others, rule)
+
+
+def _alone(case: Case, line: Line, others: tuple[str, ...], rule: SelectedValue) -> Finding:
+    inputs = Inputs(case)
+    inputs.fact("anchor", line.anchor, case.place)
+    words: tuple[tuple[str, MessageValue], ...] = (("anchor", line.anchor), ("others", others))
+    return judge_presence(
+        inputs,
+        check=ALONE,
+        subject=line.name,
+        place=(*case.place, "rig", "lifelines"),
+        message=Message("alone.shared" if others else "alone.pass", words),
+        met=not others,
+        rules=(rule,),
+    )
+
+
+def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
+    inputs, wanted = Inputs(case), _USES[line.kind]
+    inputs.fact("anchor_standing", str(anchor.standing), (*place, "standing"))
+    words: tuple[tuple[str, MessageValue], ...] = (
+        ("anchor", anchor.id),
+        ("use", str(wanted)),
+        ("uses", tuple(str(use) for use in anchor.uses)),
+    )
+    met: bool | None = True
+    ending, refer = "pass", tuple[Need, ...]()
+    if anchor.standing is AnchorStanding.OUT_OF_SERVICE:
+        met, ending = False, "out"
+    elif not anchor.uses:
+        inputs.want("anchor_uses", EvidenceClass.OBSERVATION, (*place, "uses"), Decider.OWNER)
+        met, ending = None, "missing"
+    elif wanted not in anchor.uses:
+        met, ending = False, "not-for-it"
+    elif anchor.standing is AnchorStanding.CONDITIONAL:
+        ending = "conditional"
+        refer = (Need(Decider.OWNER, Message("need.anchor-condition", words)),)
+    return judge_presence(
+        inputs,
+        check=USE,
+        subject=line.name,
+        place=place,
+        message=Message(f"anchor-use.{ending}", words),
+        met=met,
+        refer=refer,
+    )
+
+
+def _two_tiebacks(case: Case, mine: list[Line]) -> Iterator[Finding]:
+    """Tiebacks that share an anchor, on this drop or another, with what their hoists may pull."""
+    ties = [line for _, line in lines_of(case.project) if line.kind == "tieback"]
+    for name in dict.fromkeys(line.anchor for line in mine if line.kind == "tieback"):
+        there = [line for line in ties if line.anchor == name]
+        if there[1:]:
+            pull = total(case.hoist(line.hoist).rated_load.value for line in there)
+            words: tuple[tuple[str, MessageValue], ...] = (
+                ("anchor", name),
+                ("lines", tuple(line.name for line in there)),
+                ("load", Amount(pull, FORCE)),
+            )
+            yield judge_presence(
+                Inputs(case),
+                check=USE,
+                subject=f"{case.subject}/{name}",
+                place=(*case.place, "rig"),
+                message=Message("anchor-use.two-tiebacks", words),
+                met=True,
+                refer=(Need(Decider.LICENSED_ENGINEER, Message("need.two-tiebacks", words)),),
+                question="two tiebacks",
+            )
+
+
+def _anchors(project: Project) -> dict[str, tuple[Anchor, Place]]:
+    return {
+        anchor.id: (anchor, ("site", "roofs", roof.id, "anchors", anchor.id))
+        for roof in project.site.roofs
+        for anchor in roof.anchors
+    }
+
+
+CHECKS = (Check(USE, Topic.ANCHORS, judge_use), Check(ALONE, Topic.INDEPENDENCE, judge_alone))
