@@ -160,7 +160,7 @@ def test_equal_moments_hold_and_one_step_beyond_they_do_not(
     rig = put(rig, (*STACK, "groups"), (PieceGroup("P", count(pieces)),))
     rig = put(rig, (*ARM, "backspan"), length(f"{sixteenths}/16 in"))
     rig = put(rig, (*ARM, "reach", "value"), float(reach))
-    rig = put(rig, (*ARM, "tip_beyond_line"), None)
+    rig = put(rig, (*ARM, "tip_beyond_line"), length("0 in"))
     assert tipping(rig).verdict is Verdict.PASS
     beyond = float(STEP[style])
     fewer = put(rig, COUNT, count(pieces - 1))

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.words import drop_answer, say_check, settled
+from backspan.core.words import drop_answer, say, say_check, settled
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
@@ -28,12 +28,10 @@ from backspan.drawings.sheet import (
 )
 from backspan.drawings.values import WORST_FIRST, length_text, own_length
 from backspan.drawings.wording import (
-    INSIDE_FACE,
     NO_RIG,
     NOT_REVIEWED,
     NOT_TO_SCALE,
     STACK_ELSEWHERE,
-    THROUGH_PARAPET,
     more_views_note,
     no_room_note,
 )
@@ -41,6 +39,7 @@ from backspan.drawings.wording import (
 FOOT = 14.0
 LARGEST = 12.0
 MOST_VIEWS = 4
+MOST_REFUSED = 4
 
 # Paper around what is drawn to scale: texts at the left, tieback at the right, dimensions above,
 # the cut stage below.
@@ -156,12 +155,11 @@ def _content(
 ) -> SheetContent:
     notes = [NOT_TO_SCALE]
     for note, found in (
-        (INSIDE_FACE, any(view.first.inside_face for view in views)),
-        (THROUGH_PARAPET, any(view.first.through_parapet for view in views)),
         (STACK_ELSEWHERE, any(view.first.picture.stack_elsewhere for view in views)),
     ):
         if found:
             notes.append(note)
+    notes += [] if review is None else _refused(review)
     if canvas.placer.unplaced:
         notes.append(no_room_note(len(canvas.placer.unplaced)))
     left_out = tuple(name for view in views[MOST_VIEWS:] for name in view.names)
@@ -179,6 +177,14 @@ def _content(
         table=None if review is None else _findings(review),
         notes=tuple(notes),
     )
+
+
+def _refused(review: Review) -> list[str]:
+    """What fails, in the words of the findings, each sentence once."""
+    told = [
+        say(one.message, review.units) for one in review.findings if one.verdict is Verdict.FAIL
+    ]
+    return list(dict.fromkeys(told))[:MOST_REFUSED]
 
 
 def _counted(review: Review) -> str:

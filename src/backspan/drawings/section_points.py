@@ -37,18 +37,6 @@ class SectionPoint:
     """Why there is no answer on tipping, where there is none."""
 
     @property
-    def inside_face(self) -> bool:
-        """Whether what was stated puts the suspension line inside the face of the building."""
-        sure = self.picture.line.known and self.picture.fulcrum.known
-        return sure and self.picture.line.x >= 0.0
-
-    @property
-    def through_parapet(self) -> bool:
-        """Whether what was stated puts the beam lower than the top of the parapet it crosses."""
-        wall = self.edge.parapet
-        return wall is not None and self.bearing.known and self.bearing.x < wall.height.value
-
-    @property
     def alike(self) -> tuple[object, ...]:
         """What makes two points look the same in section."""
         beam = self.point.counterweighted_beam

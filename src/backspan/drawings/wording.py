@@ -39,10 +39,6 @@ STACK_ELSEWHERE = (
     "A backspan as stated does not end at its stack as stated, or the stack reaches past the "
     "fulcrum: measure again."
 )
-INSIDE_FACE = (
-    "By its reach and setback a suspension line falls inside the face of the building: measure "
-    "both again."
-)
 
 TAKEN_OVER = (
     "An answer covers every topic of its drop; what persons took over in writing is counted on "

@@ -120,6 +120,11 @@ def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
     return BeamLabel(allowed, None if most is None else mass(most))
 
 
+def without_stall(project: Project) -> Project:
+    """The project whose hoist has no stall load, nor a limiter that would stand in for it."""
+    return put(put(project, (*HOIST, "stall_load"), None), (*HOIST, "limiter_trip"), None)
+
+
 #: Passes under OSHA with one piece spare on either side.
 PROJECT = from_data(Project, json.loads((Path(__file__).parent / "rig.json").read_text("utf-8")))
 

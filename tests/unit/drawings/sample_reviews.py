@@ -47,7 +47,7 @@ def finding(
         f"{drop_id}/{point_id}",
         ("drops", drop_id, "rig", "suspension_points", point_id, "counterweighted_beam"),
         verdict,
-        Message("tipping.holds"),
+        Message("rig.none"),
         figures=figures,
     )
 

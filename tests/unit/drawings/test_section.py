@@ -3,7 +3,7 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import BasisLine, Verdict
+from backspan.core.findings import BasisLine, Message, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.people import Person
 from backspan.core.model.rigs import (
@@ -15,6 +15,7 @@ from backspan.core.model.rigs import (
     Stack,
     SuspensionPoint,
 )
+from backspan.core.quantities import LENGTH, Amount
 from backspan.drawings import DrawingError, Scene, drop_section
 from backspan.drawings.scene import Hatch, Layer, Line, Polygon, SymbolName
 from tests.unit.drawings.inspection import (
@@ -241,8 +242,6 @@ def test_a_fulcrum_within_the_parapet_stands_on_it() -> None:
 @pytest.mark.parametrize(
     ("support", "note"),
     [
-        (beam_support(reach="1'-0\""), "falls inside the face of the building"),
-        (beam_support(height="2'-0\""), "passes through the parapet"),
         (beam_support(backspan="8'-0\""), "does not end at its stack"),
         (beam_support(backspan="8'-0\"", pieces=200), "does not end at its stack"),
     ],
@@ -252,6 +251,23 @@ def test_statements_that_contradict_each_other_are_pointed_out(
 ) -> None:
     assert note in said_on(section_of(support))
     assert note not in said_on(section_of(beam_support()))
+
+
+def test_what_is_refused_is_told_in_the_words_of_the_finding() -> None:
+    setback = (("setback", Amount(length("2 ft"), LENGTH)), ("reach", Amount(0.3, LENGTH)))
+    through = (("bearing", Amount(0.3, LENGTH)), ("wall", Amount(length("18 in"), LENGTH)))
+    failed = tuple(
+        replace(finding("N-01", "SP1", Verdict.FAIL), message=message)
+        for message in (
+            Message("outside.line", setback),
+            Message("beam-clear.fail", through),
+            Message("beam-clear.fail", through),
+        )
+    )
+    scene = drop_section(project(), "N-01", review_of("N-01", Verdict.FAIL, failed))
+    assert "at the face of the building or inside it" in said_on(scene)
+    assert said_on(scene).count("would pass through the parapet") == 1
+    assert "the parapet" not in said_on(drop_section(project(), "N-01", None))
 
 
 def test_evidence_weaker_than_measured_is_never_shown_as_measured() -> None:

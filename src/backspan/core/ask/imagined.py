@@ -7,6 +7,7 @@ vouches for it. Every answer says so. Where each value belongs is what the table
 from __future__ import annotations
 
 import datetime
+import math
 from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
@@ -58,6 +59,9 @@ def case_of_question(asked: Asked, *, from_stack: bool) -> Case:
         for one in QUANTITIES.values()
         if one.asked and (number := asked.number(one.asked)) is not None
     }
+    if not given.get("backspan", math.inf) < given.get("reach", 0.0):
+        # A beam that is the longer inboard ends at its line unless the asker says more.
+        given.setdefault("tip_beyond_line", 0.0)
     per_row = int(asked.number("per-row") or 1)
     project = replace(
         project_of(given, choice, on=asked.on, from_stack=from_stack, per_row=per_row),

@@ -1,4 +1,4 @@
-"""Does the inspection of every anchor in use count to the end of the planned work.
+"""Do the inspection and the test of every anchor in use count to the end of the planned work.
 
 Held against the last planned day, not today: a letter that lapses while the drop is in work stops
 it then. Whether a lapsed letter may stand is the owner's to say; a rule set in force may say more.
@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
 from backspan.core.model.evidence import is_before
-from backspan.core.model.site import Anchor
+from backspan.core.model.site import Anchor, AnchorFixing
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import RATIO
-from backspan.core.sheet.case import Case
+from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
@@ -23,11 +24,20 @@ from backspan.core.sheet.subjects import in_order
 from backspan.core.sheet.witness import EvidenceClass
 
 ID = "anchor-dates"
-KEY = "age.anchor-letter"
+
+
+@dataclass(frozen=True, slots=True)
+class Paper:
+    """A paper of an anchor: its day, and the practice value that says how long it counts."""
+
+    name: str
+    said: str
+    at: str | None
+    key: str
 
 
 def judge(case: Case) -> Iterator[Answer]:
-    """One finding for each anchor that a line of the drop goes to."""
+    """Two findings for each anchor that a line of the drop goes to: inspection and test."""
     rig = case.drop.rig
     lines = () if rig is None else rig.lines
     tied = [line.anchor for point in case.points for line in point.tied]
@@ -37,37 +47,52 @@ def judge(case: Case) -> Iterator[Answer]:
     for roof in case.project.site.roofs:
         for anchor in roof.anchors:
             if anchor.id in used:
-                yield _of_anchor(case, roof.id, anchor)
+                place = ("site", "roofs", roof.id, "anchors", anchor.id)
+                for paper in _papers(anchor):
+                    yield _counts(case, place, anchor, paper)
 
 
-def _of_anchor(case: Case, roof: str, anchor: Anchor) -> Finding:
-    inputs, rule = Inputs(case), needed_value(case.practice, KEY)
-    place = ("site", "roofs", roof, "anchors", anchor.id, "inspected")
+def _papers(anchor: Anchor) -> Iterator[Paper]:
+    """How an anchor is fixed nobody knows is taken for the one that lasts the shortest."""
+    lasting = anchor.fixed_by not in {None, AnchorFixing.ADHESIVE}
+    yield Paper("inspected", "anchor_inspected", anchor.inspected, "age.anchor-letter")
+    key = "age.anchor-test" if lasting else "age.adhesive-anchor-test"
+    yield Paper("certified", "anchor_certified", anchor.certified, key)
+
+
+def _counts(case: Case, place: Place, anchor: Anchor, paper: Paper) -> Finding:
+    inputs, rule = Inputs(case), needed_value(case.practice, paper.key)
+    at, name = (*place, paper.name), paper.said
     ends = case.work_ends
-    words: tuple[tuple[str, MessageValue], ...] = (("anchor", anchor.id), ("ends", ends))
+    words: tuple[tuple[str, MessageValue], ...] = (
+        ("anchor", anchor.id),
+        ("ends", ends),
+        ("input", name),
+    )
     met: bool | None = None
     refer: tuple[Need, ...] = ()
     ending = "missing"
-    if anchor.inspected is None:
-        inputs.want("anchor_inspected", EvidenceClass.OBSERVATION, place, Decider.OWNER)
+    if paper.at is None:
+        inputs.want(name, EvidenceClass.OBSERVATION, at, Decider.OWNER)
     else:
-        inputs.fact("anchor_inspected", anchor.inspected, place)
+        inputs.fact(name, paper.at, at)
         counts = datetime.timedelta(days=limit_of(rule, RATIO) - 1)
-        last = datetime.date.fromisoformat(anchor.inspected) + counts
-        words = (*words, ("last", last.isoformat()))
+        last = (datetime.date.fromisoformat(paper.at) + counts).isoformat()
+        words = (*words, ("last", last))
         met, ending = True, "pass"
-        if is_before(last.isoformat(), ends):
+        if is_before(last, ends):
             ending = "lapses"
-            refer = (Need(Decider.OWNER, Message("need.anchor-letter", words)),)
+            refer = (Need(Decider.OWNER, Message(f"need.anchor-{paper.name}", words)),)
     return judge_presence(
         inputs,
         check=ID,
         subject=f"{case.subject}/{anchor.id}",
-        place=place,
+        place=at,
         message=Message(f"anchor-dates.{ending}", words),
         met=met,
         rules=(rule,),
         refer=refer,
+        question=paper.name,
     )
 
 

@@ -136,6 +136,10 @@ def _of_hoist(hoist: Hoist) -> Iterator[Read]:
         pull = read_of(name, hoist, place)
         if pull.stated is not None:
             yield _beside(beside, pull.as_stated / rated, pull.stated, pull.place)
+    trip, stall = hoist.limiter_trip, hoist.stall_load
+    if trip is not None and stall is not None:
+        share = trip.value / stall.value
+        yield _beside("limiter_trip_to_stall", share, trip, (*place, "limiter_trip"))
     if hoist.mass is not None:
         # A hoist lighter than what it lifts is what the trade expects.
         share = weight(mass=hoist.mass.value).value / rated

@@ -76,9 +76,22 @@ class AnchorStanding(StrEnum):
     OUT_OF_SERVICE = "out of service"
 
 
+class AnchorFixing(StrEnum):
+    """How an anchor is held in the building."""
+
+    THROUGH = "bolted through"
+    CAST_IN = "cast in"
+    WELDED = "welded"
+    MECHANICAL = "expanding bolt"
+    ADHESIVE = "adhesive"
+
+
 @dataclass(frozen=True, slots=True)
 class Anchor:
-    """A fixed point on the roof, with what its papers say."""
+    """A fixed point on the roof, with what its papers say.
+
+    `certified` is the day of its last load test or certificate.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -90,6 +103,7 @@ class Anchor:
     rating: StatedPositive[Force] | None = None
     inspected: str | None = None
     certified: str | None = None
+    fixed_by: AnchorFixing | None = None
     values_from: Statement | None = None
 
 

@@ -343,6 +343,12 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="pull-to-rated-load",
     ),
     Quantity(
+        name="limiter_trip_to_stall",
+        words="load at which the limiter cuts power, over stall load",
+        dimension=RATIO,
+        most="trip-to-stall-load",
+    ),
+    Quantity(
         name="limiter_trip_to_rated",
         words="load at which the limiter cuts power, over rated load",
         dimension=RATIO,

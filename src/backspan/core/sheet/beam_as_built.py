@@ -144,11 +144,29 @@ def _own_centroid(sheet: Sheet, beam: BeamReads, reach: float) -> float:
     return sheet.do(beam_centroid, inboard=inboard, centroid_from_tail=from_tail)
 
 
+def _unless_inboard(sheet: Sheet, beam: BeamReads, built: AsBuilt) -> OwnWeight | None:
+    """Where nobody stated the tip: none if the middle lies inboard however far the beam sticks out.
+
+    Inboard the beam is at least as long as the taped backspan b, so its middle lies at least
+    b - L/2 inboard, or b less the stated centroid.
+    """
+    if beam.centroid_from_tail.stated is not None:
+        inside = surely_above(built.backspan, limit=sheet.read(beam.centroid_from_tail))
+    else:
+        inside = surely_above(built.backspan + built.backspan, limit=sheet.read(beam.length))
+    if inside:
+        return None
+    sheet.read(beam.tip)
+    return OwnWeight(sheet.do(weight, mass=sheet.read(beam.mass)), UNKNOWN)
+
+
 def weight_outboard(sheet: Sheet, beam: BeamReads, built: AsBuilt) -> OwnWeight | None:
     """The beam's own weight where it pulls outboard; None where it can not, and is left out.
 
     What would tell is not always stated: then weight and centroid are unknown, not none.
     """
+    if beam.tip.stated is None and not beam.from_stack:
+        return _unless_inboard(sheet, beam, built)
     tip = tip_or_none(sheet, beam)
     # Inboard the beam is at least as long as a backspan that was taped.
     inboard = built.inboard if beam.from_stack else built.backspan

@@ -1,7 +1,8 @@
 """Does what stands on the beam fit between its tail and the fulcrum.
 
 Of a stack it is the inner end of its rows that must not pass the fulcrum; of a backspan that was
-taped, the backspan must not be longer than the beam is inboard.
+taped, the backspan must not be longer than the beam is inboard, and where the length of its pieces
+is known, neither end of the stack around it may pass the tail or the fulcrum.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, tip_or_none
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import UNKNOWN
 from backspan.core.sheet.sheet import Sheet
-from backspan.core.sheet.stack import Rows, inner_end
+from backspan.core.sheet.stack import Rows, inner_end, placed_stack
 
 CHECK = "beam-length"
 
@@ -41,6 +42,26 @@ def _taped(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
     yield _compared(backspan, inboard, UNKNOWN)
 
 
+def _stands(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
+    """Both ends of a stack whose middle was taped, against the tail and the fulcrum."""
+    beam = one.subject
+    rows = [
+        Rows(
+            sheet.read(group.count),
+            group.per_row,
+            sheet.read(group.mass),
+            sheet.read(group.length),
+        )
+        for group in beam.groups
+    ]
+    reach, backspan = sheet.read(beam.reach), sheet.read(beam.backspan)
+    inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
+    stack = placed_stack(sheet, rows, tail_gap=0.0)
+    yield _compared(backspan + stack.centroid_from_tail, inboard, UNKNOWN)
+    inner = stack.inner_end_from_tail - stack.centroid_from_tail
+    yield _compared(inner, backspan, UNKNOWN)
+
+
 def _compared(taken: float, inboard: float, pieces: float) -> Compared:
     numbers = (("taken", taken, LENGTH), ("inboard", inboard, LENGTH))
     return Compared(taken, inboard, numbers=numbers, counts=(("pieces", pieces),))
@@ -48,3 +69,4 @@ def _compared(taken: float, inboard: float, pieces: float) -> Compared:
 
 STACK_FITS = Question(CHECK, "stack-fits", LENGTH, _stack)
 BACKSPAN_FITS = Question(CHECK, "backspan-fits", LENGTH, _taped)
+STACK_STANDS = Question("stack-stands", "stack-stands", LENGTH, _stands)

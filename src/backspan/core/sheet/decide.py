@@ -31,8 +31,8 @@ def decide(
     if met is None or open_needs:
         return Verdict.MISSING, open_needs
     remembered = tuple(_confirm(value) for value in rules if value.only_remembered)
-    if refer or remembered:
-        return Verdict.REFER, (*refer, *remembered)
+    if refer or remembered or inputs.refer:
+        return Verdict.REFER, (*refer, *inputs.refer, *remembered)
     return Verdict.PASS, ()
 
 

@@ -42,6 +42,7 @@ class Inputs:
     not_stated: list[Need] = field(default_factory=list)
     weak: list[Need] = field(default_factory=list)
     policies: list[SelectedValue] = field(default_factory=list)
+    refer: list[Need] = field(default_factory=list)
 
     def number(self, read: Read) -> float:
         """A stated number at the corner, in SI; NaN where nobody stated it."""
@@ -51,6 +52,9 @@ class Inputs:
             self.want(quantity.name, asks, place)
             return UNKNOWN
         number = self.corner.get(place, stated.value)
+        if read.refer is not None:
+            need = Need(Decider.QUALIFIED_PERSON, read.refer)
+            self.refer += [] if need in self.refer else [need]
         if not self._known(quantity.name, place):
             tolerance = tolerance_of(self.case, read)
             self._record(

@@ -5,8 +5,10 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, field
 
+from backspan.core.findings import Message
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
+from backspan.core.quantities import FORCE, Amount
 from backspan.core.quantities.named import QUANTITIES, Quantity
 from backspan.core.sheet.case import Case, Place
 
@@ -22,6 +24,8 @@ class Read:
     place: Place
     as_stated: float = field(init=False)
     """The number in SI as stated; NaN where nobody stated it."""
+    refer: Message | None = None
+    """What a qualified person has to say of it, where it stands in for what was not stated."""
 
     def __post_init__(self) -> None:
         """Take the number out once: searches read it thousands of times."""
@@ -50,7 +54,13 @@ def hoist_reads(case: Case, point: SuspensionPoint) -> tuple[Read, Read]:
     """Rated load and stall load of the hoist on a suspension point."""
     hoist = case.hoist(point.hoist)
     place = ("kit", "hoists", hoist.id)
-    return read_of("rated_load", hoist, place), read_of("stall_load", hoist, place)
+    stall = read_of("stall_load", hoist, place)
+    if stall.stated is None and hoist.limiter_trip is not None:
+        # Power is cut there, which is a stall too; whether the hoist stalls later is not known.
+        trip = Amount(hoist.limiter_trip.value, FORCE)
+        said = Message("need.limiter-as-stall", (("hoist", hoist.id), ("trip", trip)))
+        stall = Read(stall.quantity, hoist.limiter_trip, (*place, "limiter_trip"), refer=said)
+    return read_of("rated_load", hoist, place), stall
 
 
 def piece_reads(case: Case, support: CounterweightedBeam, place: Place) -> tuple[GroupReads, ...]:

@@ -69,6 +69,13 @@ SENTENCES: dict[str, str] = {
         "The backspan of {taken} is longer than the {inboard} of beam inboard: measure again."
     ),
     "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
+    "two-backspans.pass": "Taped {taped}, by beam and stack {computed}: the answer is the same.",
+    "two-backspans.differ": "Taped {taped}, by beam and stack {computed}: only the first holds.",
+    "stack-stands.pass": "The stack around the taped middle ends at {taken}, within {inboard}.",
+    "stack-stands.fail": (
+        "The stack around the taped middle would reach {taken}, where there is {inboard}."
+    ),
+    "stack-stands.missing": "Whether the stack lies on the beam cannot be worked out.",
     "outside.inboard": "The beam ends at the fulcrum or outboard of it: nothing can stand on it.",
     "outside.reach": "The line hangs at the fulcrum or inboard of it: measure the reach again.",
     "outside.rear_stand": "The rear stand is at the fulcrum: measure its place again.",
@@ -84,11 +91,11 @@ SENTENCES: dict[str, str] = {
     "designer.missing": "Nobody is named who designed the rig.",
     "as-planned.pass": "Built as planned, as far as both are stated: {count} values.",
     "as-planned.differs": "{input}: planned {planned}, found {found}.",
-    "anchor-dates.pass": "The inspection of anchor {anchor} counts until {last}.",
+    "anchor-dates.pass": "Anchor {anchor}, {input}: counts until {last}.",
     "anchor-dates.lapses": (
-        "The inspection of anchor {anchor} counts until {last}; the work is planned to {ends}."
+        "Anchor {anchor}, {input}: counts until {last}; the work is planned to {ends}."
     ),
-    "anchor-dates.missing": "When anchor {anchor} was inspected is not stated.",
+    "anchor-dates.missing": "Anchor {anchor}, {input}: not stated.",
     "unit.unknown": "Which {kind} it is nobody stated: named is only {name}.",
     "unit.twice": "{unit} is also named at {others}: it can hang in one place only.",
     "unit.lot-too-small": "Of lot {unit} there are {count} pieces; rigs name {named}.",
@@ -173,6 +180,8 @@ SENTENCES: dict[str, str] = {
     "na.no-anchor": "No line of the drop goes to an anchor.",
     "na.nothing-of-it": "The rig names none.",
     "na.no-lifeline": "No lifeline is stated.",
+    "na.stack-not-known": "Where the stack around a taped middle ends is not known, or follows.",
+    "na.one-backspan": "Only one backspan is known.",
     "na.bolted": "Its tail is bolted or otherwise connected.",
     "na.no-counterweight": "Not held by counterweight.",
     "na.counterweighted": "Held by a counterweighted beam.",
@@ -193,10 +202,21 @@ SENTENCES: dict[str, str] = {
     "need.anchor-condition": "Say in writing whether the condition of anchor {anchor} is met.",
     "need.two-tiebacks": "Say in writing that anchor {anchor} may hold {lines}, {load} together.",
     "need.fulcrum": "Judge the {kind} under the fulcrum and what it stands on, and sign for it.",
+    "need.two-backspans": (
+        "Measure again: the backspan was taped at {taped}, beam and stack give {computed}, and with"
+        " that it does not hold."
+    ),
+    "need.limiter-as-stall": (
+        "Determine the stall load of hoist {hoist}: its limiter cuts power at {trip}, which was"
+        " taken for it."
+    ),
     "need.as-planned": (
         "Say in writing whether the rig may stay as built: {input} {found}, planned {planned}."
     ),
-    "need.anchor-letter": "Have anchor {anchor} inspected, or say in writing until when it stands.",
+    "need.anchor-inspected": (
+        "Have anchor {anchor} inspected, or say in writing until when it stands."
+    ),
+    "need.anchor-certified": "Have anchor {anchor} tested, or say in writing until when it stands.",
     "need.witness": (
         "{input} is {evidence}, but not by whom and when: it counts as told ({place})."
     ),
@@ -277,7 +297,8 @@ INPUTS: dict[str, str] = {
     "plan_revision": "revision of the drawing",
     "plan_begins": "first planned day of work",
     "plan_ends": "last planned day of work",
-    "anchor_inspected": "day on which the anchor was inspected",
+    "anchor_inspected": "day of its inspection",
+    "anchor_certified": "day of its test or certificate",
     "station": "station along the edge",
     "fulcrum": "what the beam bears on",
     "anchor": "anchor",
@@ -327,6 +348,8 @@ CHECKS: dict[str, str] = {
     "hanging": "Stage on its suspension points",
     "other-support": "Other supports",
     "tipping": "Counterweight against tipping",
+    "stack-stands": "Stack on the beam",
+    "two-backspans": "Taped and computed backspan",
     "stall-cap": "Stall load of the hoist",
     "beam-length": "Room on the beam",
     "beam-label": "Label of the beam",

@@ -32,6 +32,7 @@ from tests.unit.core.rigs import (
     put,
     reasons,
     stated,
+    without_stall,
 )
 
 STRENGTH = (*ARM, "fulcrum", "surface_strength")
@@ -91,7 +92,7 @@ def test_a_rear_stand_nearer_carries_more_and_leaves_less() -> None:
     ],
 )
 def test_what_is_not_known_is_missing(place: tuple[str, ...], name: str) -> None:
-    found = bearing(put(PROJECT, place, None))
+    found = bearing(put(put(PROJECT, (*HOIST, "limiter_trip"), None), place, None))
     assert found.verdict is Verdict.MISSING
     assert needs(found) == (("need.input", name),)
 
@@ -102,7 +103,7 @@ def test_a_strength_that_somebody_told_of_is_not_enough() -> None:
 
 
 def test_one_branch_known_to_fail_is_a_fail_whatever_the_other() -> None:
-    weak = put(put(PROJECT, STRENGTH, carries("1000 psf")), (*HOIST, "stall_load"), None)
+    weak = without_stall(put(PROJECT, STRENGTH, carries("1000 psf")))
     assert bearing(weak).verdict is Verdict.FAIL
 
 

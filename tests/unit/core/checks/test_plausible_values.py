@@ -24,6 +24,7 @@ from tests.unit.core.rigs import (
     needs,
     put,
     reasons,
+    without_stall,
 )
 
 CHECK = "plausible-values"
@@ -41,7 +42,7 @@ PLACES: dict[str, tuple[str | int, ...]] = {
 }
 #: Without a tail gap the taped backspan has nothing to be held against.
 LOOSE = put(
-    put(put(PROJECT, (*STACK, "tail_gap"), None), (*HOIST, "stall_load"), None),
+    without_stall(put(PROJECT, (*STACK, "tail_gap"), None)),
     (*HOIST, "limiter_trip"),
     None,
 )

@@ -19,7 +19,6 @@ from tests.unit.core.rigs import (
     ARM,
     BEAM,
     EN,
-    HOIST,
     LEFT,
     LIBRARY,
     OSHA,
@@ -33,6 +32,7 @@ from tests.unit.core.rigs import (
     length,
     on_basis,
     put,
+    without_stall,
 )
 
 CLAMPED = put(
@@ -49,7 +49,7 @@ RIGS = {
     "no pieces": put(PROJECT, (*STACK, "groups"), ()),
     "no stage": put(PROJECT, (*RIG, "stages"), ()),
     "no label": put(PROJECT, (*BEAM, "label"), None),
-    "no stall load": put(PROJECT, (*HOIST, "stall_load"), None),
+    "no stall load": without_stall(PROJECT),
     "no reach": put(PROJECT, (*ARM, "reach"), None),
     "far too long": put(PROJECT, (*ARM, "reach"), length("16 ft")),
     "fulcrum beyond the tail": put(STACKED, (*ARM, "reach"), length("19 ft")),

@@ -16,6 +16,7 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
     reasons,
+    without_stall,
 )
 
 
@@ -37,7 +38,7 @@ def test_three_times_the_rated_load_is_allowed_and_no_more(stall: str, verdict: 
 
 
 def test_an_unknown_stall_load_is_missing() -> None:
-    found = finding(put(PROJECT, (*HOIST, "stall_load"), None), "stall-cap")
+    found = finding(without_stall(PROJECT), "stall-cap")
     assert found.verdict is Verdict.MISSING
     assert needs(found) == (("need.input", "stall_load"),)
     assert found.utilisation is None

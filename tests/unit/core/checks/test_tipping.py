@@ -37,6 +37,7 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
     reasons,
+    without_stall,
 )
 
 GROUPS = (*STACK, "groups")
@@ -102,7 +103,7 @@ def test_without_a_reach_it_is_missing() -> None:
 
 
 def test_an_unknown_stall_load_leaves_its_branch_open() -> None:
-    found = tipping(put(PROJECT, (*HOIST, "stall_load"), None))
+    found = tipping(without_stall(PROJECT))
     assert found.verdict is Verdict.MISSING
     assert found.message.id == "tipping.branch-not-known"
     assert needs(found) == (("need.input", "stall_load"),)
@@ -111,7 +112,7 @@ def test_an_unknown_stall_load_leaves_its_branch_open() -> None:
 
 
 def test_a_known_branch_that_does_not_hold_fails_whatever_else_is_open() -> None:
-    found = tipping(pieces(put(PROJECT, (*HOIST, "stall_load"), None), 14))
+    found = tipping(pieces(without_stall(PROJECT), 14))
     assert found.verdict is Verdict.FAIL
     assert needs(found) == (("need.input", "stall_load"),)
 

@@ -32,6 +32,7 @@ from tests.unit.core.rigs import (
     mass,
     on_basis,
     put,
+    without_stall,
 )
 
 STEP = 0.0254 / 2
@@ -163,7 +164,7 @@ def test_a_stall_load_is_promised_no_further_than_the_rule_allows() -> None:
 
 
 def test_nothing_is_promised_while_a_branch_is_unknown() -> None:
-    open_stall = tipping(put(PROJECT, (*HOIST, "stall_load"), None))
+    open_stall = tipping(without_stall(PROJECT))
     assert open_stall.verdict is Verdict.MISSING
     assert {one.id for one in open_stall.margins} == {
         "most-rated-load",

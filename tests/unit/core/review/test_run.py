@@ -19,7 +19,6 @@ from backspan.core.sheet.case import AbsentError
 from tests.unit.core.rigs import (
     ARM,
     EN,
-    HOIST,
     LIBRARY,
     NEW_ZEALAND,
     ON,
@@ -30,6 +29,7 @@ from tests.unit.core.rigs import (
     count,
     on_basis,
     put,
+    without_stall,
 )
 
 ORDER = [Verdict.FAIL, Verdict.MISSING, Verdict.REFER, Verdict.PASS]
@@ -117,7 +117,7 @@ def test_a_basis_that_is_given_replaces_the_project_s() -> None:
 
 
 def test_results_are_no_part_of_the_configuration() -> None:
-    short = put(PROJECT, (*HOIST, "stall_load"), None)
+    short = without_stall(PROJECT)
     codes = {review(one, "D", LIBRARY, on=ON).configuration for one in (PROJECT, short)}
     assert len(codes) == 2
     confirmed_or_not = {

@@ -26,6 +26,7 @@ from tests.unit.core.rigs import (
     length,
     on_basis,
     put,
+    without_stall,
 )
 
 CREDIT = replace(EN, readings=(ReadingChoice("tipping.working-load-limit", "beam credited"),))
@@ -70,8 +71,8 @@ def test_where_both_ask_for_the_same_the_first_governs() -> None:
 def test_met_is_told_of_all_branches() -> None:
     assert sums(PROJECT).met is True
     assert sums(put(PROJECT, COUNT, count(14))).met is False
-    assert sums(put(PROJECT, (*HOIST, "stall_load"), None)).met is None
-    no_stall = put(PROJECT, (*HOIST, "stall_load"), None)
+    assert sums(without_stall(PROJECT)).met is None
+    no_stall = without_stall(PROJECT)
     assert sums(put(no_stall, COUNT, count(14))).met is False
     assert sums(put(PROJECT, (*ARM, "backspan"), None)).met is None
 

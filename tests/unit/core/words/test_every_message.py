@@ -56,6 +56,7 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
     seen,
+    without_stall,
 )
 
 ROOMS = ("sheet", "checks", "review")
@@ -159,7 +160,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "length"), None),
     put(PROJECT, (*ARM, "tip_beyond_line"), None),
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
-    put(PROJECT, (*HOIST, "stall_load"), None),
+    without_stall(PROJECT),
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
     put(PROJECT, (*ARM, "backspan"), None),
@@ -177,6 +178,7 @@ RIGS = [
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
     replace(PROJECT, plan=None),
+    put(PROJECT, (*HOIST, "stall_load"), None),
     put(PROJECT, SETBACK, length("24 in")),
     put(PROJECT, SETBACK, length("23 in", tolerance="1 in")),
     put(PROJECT, (*ARM, "fulcrum", "height"), length("1 in")),
@@ -190,6 +192,7 @@ RIGS = [
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.OUT_OF_SERVICE),
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.CONDITIONAL),
     put(PROJECT, (*ANCHOR, "uses"), ()),
+    put(PROJECT, (*ANCHOR, "certified"), "2012-01-01"),
     put(PROJECT, (*ANCHOR, "uses"), (AnchorUse.SWAY_TIE,)),
     put(PROJECT, (*LEFT, "tiebacks", "TL", "anchor"), "A2"),
     put(PROJECT, (*RIG, "lifelines", "LL1", "anchor"), "A1"),

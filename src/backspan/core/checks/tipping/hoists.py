@@ -91,7 +91,7 @@ def _would_do(
     one = asked(search.case, there, rules)
     held = one.subject
     loads = [(_load_of(held, basis), limit) for basis, limit in most.items()]
-    if any(math.isnan(load.as_stated) for load, _ in loads):
+    if any(math.isnan(load.as_stated) or load.refer is not None for load, _ in loads):
         return False
     reads = [load for load, _ in loads] + [_load_of(search.asked.subject, basis) for basis in most]
     exact = not any(read.stated is not None and read.stated.tolerance for read in reads)
