@@ -141,8 +141,9 @@ class Support:
     def stated(self) -> Iterator[tuple[str, StatedValue[float] | StatedValue[int] | None]]:
         """Every value that could bear on the moments, by a name of its own."""
         support, point, stack = self.beam, self.point, self.beam.stack
-        (beam,) = (one for one in self.kit.beams if one.id == support.beam)
-        (hoist,) = (one for one in self.kit.hoists if one.id == point.hoist)
+        beam, hoist = self.kit.beam(support.beam), self.kit.hoist(point.hoist)
+        assert beam is not None
+        assert hoist is not None
         yield from (("reach", support.reach), ("tip", support.tip_beyond_line))
         yield from (("beam length", beam.length), ("beam mass", beam.mass))
         yield from (("beam centroid", beam.centroid_from_tail), ("rope", point.rope_mass))
@@ -153,7 +154,8 @@ class Support:
             yield f"live {stage.id}", stage.intended_load
         yield ("tail gap", stack.tail_gap) if self.from_stack else ("backspan", support.backspan)
         for n, group in enumerate(stack.groups):
-            (piece,) = (one for one in self.kit.pieces if one.id == group.piece)
+            piece = self.kit.piece(group.piece)
+            assert piece is not None
             yield from ((f"count {n}", group.count), (f"mass {piece.id}", piece.mass))
             if self.from_stack:
                 yield f"length {piece.id}", piece.length_on_beam
@@ -180,7 +182,8 @@ def support_of(project: Project, drop: str, point: str) -> Support:
     found = next(one for one in rig.suspension_points if one.id == point)
     beam = found.counterweighted_beam
     assert beam is not None
-    stages = tuple(one.stage for one in rig.stages if point in one.from_points)
+    named = (one.stage for one in rig.stages if point in one.from_points)
+    stages = tuple(one.id for name in named if (one := project.kit.stage(name)) is not None)
     return Support(found, beam, beam.backspan_from is BackspanFrom.STACK, project.kit, stages)
 
 

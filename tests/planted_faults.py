@@ -1,0 +1,232 @@
+"""Sound rigs drawn at random, and faults planted in them one at a time: none of these may pass.
+
+A sound rig holds with room to spare, is stated whole and on the day, and is taken over for itself
+as it is. A fault is one thing that anybody would stop from the stair door; each is drawn with its own
+numbers.
+"""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Callable, Mapping
+from dataclasses import replace
+from typing import Any
+
+from backspan.core.model.evidence import Evidence
+from backspan.core.model.kit import PieceKind
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Fastening, Found
+from backspan.core.model.site import AnchorStanding, AnchorUse
+from backspan.core.model.units import Condition, LabelState
+from backspan.core.quantities import LENGTH, parse
+from backspan.core.sheet.case import Place
+from backspan.core.wire import configuration_code
+from tests.unit.core import rigs
+from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, put
+
+Draw = random.Random
+SITE: Place = ("site", "roofs", "ROOF")
+EDGE: Place = (*SITE, "edges", "S", "parapet")
+FULCRUM: Place = (*ARM, "fulcrum")
+SIDES = ("L", "R")
+
+
+def inches(number: float) -> Any:
+    """An exact length taped on the roof."""
+    return rigs.length(f"{round(16 * number)}/16 in")
+
+
+def sound(draw: Draw) -> Project:
+    """A rig that holds, with numbers of its own, everything stated and taken over."""
+    project = PROJECT
+    wall, thick = draw.uniform(0.0, 40.0), draw.uniform(4.0, 16.0)
+    project = put(project, (*EDGE, "height"), inches(wall))
+    project = put(project, (*EDGE, "thickness"), inches(thick))
+    for side in SIDES:
+        arm = side_of(side)
+        setback = draw.uniform(thick + 1.0, thick + 8.0)
+        reach = setback + draw.uniform(3.0, 12.0)
+        backspan = draw.uniform(104.0, 130.0)
+        length = draw.uniform(212.0, 240.0)
+        tip = draw.uniform(2.0, 10.0)
+        needed = 4 * 1000 * reach / (backspan * 55)
+        # Whole rows, and at least two pieces more than hold.
+        pieces = 2 * (int(needed / 2) + draw.randint(2, 4))
+        stack = pieces / 2 * 3.0
+        gap = length - tip - reach - backspan - stack / 2
+        if gap < 1.0:
+            return sound(draw)
+        for place, value in (
+            ((*arm, "reach"), inches(reach)),
+            ((*arm, "backspan"), inches(backspan)),
+            ((*arm, "rear_stand"), inches(backspan)),
+            ((*arm, "tip_beyond_line"), inches(tip)),
+            ((*arm, "fulcrum", "setback"), inches(setback)),
+            ((*arm, "fulcrum", "height"), inches(wall + draw.uniform(1.0, 24.0))),
+            ((*arm, "stack", "tail_gap"), inches(gap)),
+            ((*arm, "stack", "groups", "LOT", "count"), rigs.count(pieces)),
+            ((*arm, "stack", "groups", "LOT", "per_row"), 2),
+        ):
+            project = put(project, place, value)
+        # Each side has a beam of its own length: a type of its own too.
+        kind = replace(rigs.at(project, rigs.BEAM), id=f"B{side}", length=inches(length))
+        kind = replace(kind, label=rigs.labelled(60))
+        unit = "B-1" if side == "L" else "B-2"
+        project = put(project, ("kit", "beams"), (*project.kit.beams, kind))
+        project = put(project, ("kit", "units", unit, "of"), f"B{side}")
+    return coded(project)
+
+
+def side_of(side: str) -> Place:
+    """Where the beam of a side stands."""
+    return (*RIG, "suspension_points", side, "counterweighted_beam")
+
+
+def coded(project: Project) -> Project:
+    """Every take-over given for the rig as it is."""
+    code = configuration_code(project, project.drops[0])
+    return replace(
+        project,
+        taken_over=tuple(
+            replace(one, drops=tuple(replace(drop, configuration=code) for drop in one.drops))
+            for one in project.taken_over
+        ),
+    )
+
+
+def _at(place: Place, value: object) -> Callable[[Draw, Project], Project]:
+    return lambda _, project: put(project, place, value)
+
+
+def _number(place: Place, low: float, high: float) -> Callable[[Draw, Project], Project]:
+    """A length between two numbers of inches."""
+    return lambda draw, project: put(project, place, inches(draw.uniform(low, high)))
+
+
+def _beyond(name: str, of: str, more: tuple[float, float]) -> Callable[[Draw, Project], Project]:
+    """A length of the left fulcrum beside another of the beam, in inches further."""
+
+    def plant(draw: Draw, project: Project) -> Project:
+        other = rigs.at(project, (*ARM, of)).value / LENGTH_INCH
+        return put(project, (*FULCRUM, name), inches(other + draw.uniform(*more)))
+
+    return plant
+
+
+LENGTH_INCH = parse("1 in", LENGTH)
+
+
+def _fewer(draw: Draw, project: Project) -> Project:
+    place = (*STACK, "groups", "LOT", "count", "value")
+    return put(project, place, draw.randint(1, max(1, rigs.at(project, place) // 2)))
+
+
+def _shifted(draw: Draw, project: Project) -> Project:
+    """The plan says another place than was found."""
+    name = draw.choice(("reach", "backspan", "rear_stand"))
+    found = rigs.at(project, (*ARM, name)).value
+    off = draw.choice((-1, 1)) * draw.uniform(0.6, 6.0) * LENGTH_INCH
+    return put(project, (*ARM, name, "planned"), found + off)
+
+
+def _nobody(draw: Draw, project: Project) -> Project:
+    name = draw.choice(("reach", "backspan", "tip_beyond_line", "rear_stand"))
+    return put(project, (*ARM, name, draw.choice(("by", "at"))), None)
+
+
+def _old(draw: Draw, project: Project) -> Project:
+    day = f"{draw.randint(2019, 2025)}-{draw.randint(1, 11):02d}-{draw.randint(1, 28):02d}"
+    return put(project, (*ARM, draw.choice(("reach", "backspan", "rear_stand")), "at"), day)
+
+
+def _unstated(draw: Draw, project: Project) -> Project:
+    name = draw.choice(("reach", "backspan", "rear_stand", "tip_beyond_line"))
+    return put(project, (*ARM, name), None)
+
+
+def _seen_on_the_rig(draw: Draw, project: Project) -> Project:
+    name = draw.choice(("softeners", "power", "rescue"))
+    found = draw.choice((None, rigs.seen(Found.ABSENT), rigs.seen(Found.DEFECTIVE)))
+    return put(project, (*RIG, name), found)
+
+
+def _unit(draw: Draw, project: Project) -> Project:
+    tag = draw.choice(("H-1", "W-1", "B-1", "LOT", "ST-1"))
+    found = draw.choice((None, rigs.seen(Condition.DEFECTIVE), rigs.seen(Condition.WITHDRAWN)))
+    return put(project, ("kit", "units", tag, "condition"), found)
+
+
+def _anchor(draw: Draw, project: Project) -> Project:
+    name, use = draw.choice((("A1", AnchorUse.SWAY_TIE), ("A3", AnchorUse.TIEBACK)))
+    place = (*SITE, "anchors", name)
+    field, value = draw.choice(
+        (
+            ("standing", AnchorStanding.OUT_OF_SERVICE),
+            ("standing", AnchorStanding.CONDITIONAL),
+            ("uses", (use,)),
+            ("uses", ()),
+            ("inspected", f"2025-{draw.randint(1, 11):02d}-{draw.randint(1, 28):02d}"),
+            ("certified", f"20{draw.randint(10, 15)}-06-01"),
+        )
+    )
+    return put(project, (*place, field), value)
+
+
+#: Every fault, by what anybody would say of it.
+FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
+    "half the plates are gone": _fewer,
+    "the line hangs inside the face": _beyond("setback", "reach", (0.0, 12.0)),
+    "the beam goes through the parapet": lambda draw, project: put(
+        put(project, (*EDGE, "height"), inches(draw.uniform(20.0, 40.0))),
+        (*FULCRUM, "height"),
+        inches(draw.uniform(0.0, 19.0)),
+    ),
+    "the lines hang splayed": _number((*rigs.STAGE, "stirrup_spacing"), 100.0, 205.0),
+    "the drop is narrower than its stage": _number(("drops", "D", "width"), 60.0, 220.0),
+    "more hangs than the hoists lift": lambda draw, project: put(
+        project, (*rigs.STAGE, "intended_load"), rigs.mass(f"{draw.randint(1301, 3000)} lb")
+    ),
+    "an anchor is not what it must be": _anchor,
+    "a lifeline shares the anchor of a tieback": _at((*RIG, "lifelines", "LL1", "anchor"), "A1"),
+    "two lifelines share an anchor": _at((*RIG, "lifelines", "LL1", "anchor"), "A4"),
+    "no tieback": lambda draw, project: put(project, (*LEFT, "tiebacks"), draw.choice(((), None))),
+    "no lifeline": lambda draw, project: put(project, (*RIG, "lifelines"), draw.choice(((), None))),
+    "more riders than lines": lambda draw, project: put(
+        project, (*RIG, "riders", "value"), draw.randint(3, 8)
+    ),
+    "nobody said who rides": _at((*RIG, "riders"), None),
+    "sand for plates": lambda draw, project: put(
+        project,
+        (*rigs.PIECE, "kind"),
+        draw.choice([one for one in PieceKind if not one.startswith("purpose-made")]),
+    ),
+    "a stack that is not locked": lambda draw, project: put(
+        project,
+        (*STACK, "fastening"),
+        rigs.seen(draw.choice((Fastening.RESTING, Fastening.WIRE_TIE, Fastening.UNLOCKED_PIN))),
+    ),
+    "a label that cannot be read": lambda draw, project: put(
+        project,
+        (*rigs.BEAM_UNIT, "label"),
+        rigs.seen(draw.choice((LabelState.UNREADABLE, LabelState.NONE))),
+    ),
+    "a thing that is not sound": _unit,
+    "one hoist at two points": _at((*LEFT, "hoist"), "H-2"),
+    "something on the rig is not there": _seen_on_the_rig,
+    "not where the plan says": _shifted,
+    "no plan": lambda _, project: replace(project, plan=None),
+    "measured by nobody, or on no day": _nobody,
+    "measured long ago": _old,
+    "not measured at all": _unstated,
+    "told, not measured": lambda draw, project: put(
+        project,
+        (*ARM, draw.choice(("reach", "backspan", "rear_stand")), "evidence"),
+        draw.choice((Evidence.TOLD, Evidence.ASSUMED, Evidence.DRAWING)),
+    ),
+}
+
+
+def planted(draw: Draw) -> tuple[str, Project]:
+    """A sound rig with one fault, taken over for itself as it then is."""
+    name = draw.choice(list(FAULTS))
+    return name, coded(FAULTS[name](draw, sound(draw)))
