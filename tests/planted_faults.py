@@ -1,8 +1,8 @@
 """Sound rigs drawn at random, and faults planted in them one at a time: none of these may pass.
 
 A sound rig holds with room to spare, is stated whole and on the day, and is taken over for itself
-as it is. A fault is one thing that anybody would stop from the stair door; each is drawn with its own
-numbers.
+as it is. A fault is one thing that anybody would stop from the stair door; each is drawn with
+numbers of its own.
 """
 
 from __future__ import annotations
@@ -33,7 +33,7 @@ SIDES = ("L", "R")
 
 def inches(number: float) -> Any:
     """An exact length taped on the roof."""
-    return rigs.length(f"{round(16 * number)}/16 in")
+    return rigs.length(f"{round(16 * number) / 16} in")
 
 
 def sound(draw: Draw) -> Project:

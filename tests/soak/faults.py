@@ -1,4 +1,4 @@
-"""Rigs with one fault planted in each, and sound ones: no fault passes, hardly a sound one stops."""
+"""Rigs with one fault planted in each, and sound ones: no fault passes, few sound ones stop."""
 
 from __future__ import annotations
 
