@@ -39,7 +39,7 @@ def inches(number: float) -> Any:
 def sound(draw: Draw) -> Project:
     """A rig that holds, with numbers of its own, everything stated and taken over."""
     project = PROJECT
-    wall, thick = draw.uniform(0.0, 40.0), draw.uniform(4.0, 16.0)
+    wall, thick = draw.uniform(40.0, 46.0), draw.uniform(4.0, 16.0)
     project = put(project, (*EDGE, "height"), inches(wall))
     project = put(project, (*EDGE, "thickness"), inches(thick))
     for side in SIDES:
@@ -177,10 +177,11 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "half the plates are gone": _fewer,
     "the line hangs inside the face": _beyond("setback", "reach", (0.0, 12.0)),
     "the beam goes through the parapet": lambda draw, project: put(
-        put(project, (*EDGE, "height"), inches(draw.uniform(20.0, 40.0))),
+        put(project, (*EDGE, "height"), inches(draw.uniform(40.0, 46.0))),
         (*FULCRUM, "height"),
-        inches(draw.uniform(0.0, 19.0)),
+        inches(draw.uniform(0.0, 39.0)),
     ),
+    "a parapet too low to rig at": _number((*EDGE, "height"), 1.0, 38.0),
     "the lines hang splayed": _number((*rigs.STAGE, "stirrup_spacing"), 100.0, 205.0),
     "the drop is narrower than its stage": _number(("drops", "D", "width"), 60.0, 220.0),
     "more hangs than the hoists lift": lambda draw, project: put(

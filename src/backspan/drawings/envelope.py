@@ -6,6 +6,7 @@ from backspan.core.findings import Envelope
 from backspan.core.quantities import RATIO, Style, display
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
+from backspan.core.words import english
 from backspan.drawings.axes import Axis, axis_for, axis_title, tick_text
 from backspan.drawings.beams import count_text
 from backspan.drawings.canvas import TEXT, Canvas
@@ -32,7 +33,6 @@ from backspan.drawings.wording import (
     ENVELOPE_CAUTION,
     ENVELOPE_HEAD,
     HELD,
-    MARKS,
     NO_ENVELOPE,
     NOT_HELD,
 )
@@ -192,7 +192,7 @@ def _factor(rule: SelectedValue) -> str:
 
 
 def _mark(rule: SelectedValue) -> str:
-    words = MARKS[rule.provenance.mark]
+    words = english.MARKS[str(rule.provenance.mark)]
     if rule.confirmed is not None:
         return f"{words}, confirmed by {rule.confirmed.by} on {rule.confirmed.at}"
     return words

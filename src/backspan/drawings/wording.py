@@ -6,7 +6,6 @@ from types import MappingProxyType
 
 from backspan.core.findings import Verdict
 from backspan.core.model.rigs import FulcrumKind
-from backspan.core.rules.shape import Mark
 from backspan.drawings.scene import Layer, SymbolName
 
 CAUTION_HEAD = "Reviewed by program. Not a design."
@@ -70,14 +69,6 @@ ENVELOPE_CAUTION = (
     "One check only, at the worst corner of the tolerances. Not a design and no permission to "
     "work: the review of the whole drop, the qualified or licensed person and the local code "
     "decide."
-)
-MARKS = MappingProxyType(
-    {
-        Mark.READ: "text read",
-        Mark.COPY: "a copy or quotation of the text seen",
-        Mark.MEMORY: "from memory, text not seen: verify",
-        Mark.PRACTICE: "common practice, no source",
-    }
 )
 
 FULCRUM = MappingProxyType(

@@ -37,7 +37,7 @@ def test_a_number_is_told_first_and_its_arithmetic_after(run: Run) -> None:
     text = ran.out
     assert "Pieces on the beam: at least 26" in text
     assert text.index("pieces needed") < text.index("M_req = k · P · a")
-    assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [read]: 4 x hoist rated load" in text
+    assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [copy]: 4 x hoist rated load" in text
 
 
 @pytest.mark.parametrize("topic", TOPICS, ids=lambda topic: str(topic.id))
@@ -57,7 +57,7 @@ def test_the_three_lines_are_answer_what_governs_and_the_clause_with_its_mark(ru
     answer, governs, clause, *_ = run("ask", "counterweight", *RIG, "stall=1250lb").out.splitlines()
     assert "Pieces on the beam: at least 26" in answer
     assert governs == "Governs: 4 x hoist rated load; factor reached 4.1112"
-    assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [read]." in clause
+    assert "us-osha-1926-subpart-l 1996, 1926.451(a)(2) [copy]." in clause
 
 
 @pytest.mark.parametrize(

@@ -40,7 +40,7 @@ def test_the_caption_names_rule_factor_and_mark() -> None:
     said = said_on(envelope_picture(envelope(), Style.US))
     assert "us-osha-1926-subpart-l, edition 1996, 1926.451(a)(2)" in said
     assert "4 times the moment of the hoist rated load" in said
-    assert "Source of the rule: text read." in said
+    assert "Source of the rule: an official text was seen." in said
     assert "28 pieces, 1,400 lb [635 kg] together" in said
 
 
@@ -48,7 +48,7 @@ def test_the_caption_names_rule_factor_and_mark() -> None:
     ("mark", "words"),
     [
         (Mark.MEMORY, "from memory, text not seen: verify"),
-        (Mark.COPY, "a copy or quotation of the text seen"),
+        (Mark.COPY, "a state copy or a quotation of the text was seen"),
         (Mark.PRACTICE, "common practice, no source"),
     ],
 )

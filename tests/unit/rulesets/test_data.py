@@ -46,6 +46,7 @@ EDITIONS = {
 # The values whose text nobody has seen. A value leaves this list when its text was read.
 REMEMBERED = {
     (OSHA, "counterweight.stay-until-dismantled"),
+    (OSHA, "geometry.least-parapet"),
     ("eu-en-1808", "tipping.working-load-limit"),
     ("cn-gb-t-19155", "tipping.working-load-limit"),
     ("uk-bs-5974", "tipping.rated-load"),
@@ -55,6 +56,9 @@ REMEMBERED = {
 # The values known only from a copy, a quotation in passing or a paraphrase.
 COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
+    (OSHA, "tipping.rated-load"),
+    (OSHA, "tipping.stall-load"),
+    (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
     (OSHA, "counterweight.masons-scaffold"),
@@ -70,6 +74,7 @@ COPIED = {
 LIMITS: dict[str, tuple[str, Dimension]] = {
     "hoist.stall-cap": ("3", RATIO),
     "geometry.inboard-to-outboard": ("1.5", RATIO),
+    "geometry.least-parapet": ("39 in", LENGTH),
     "tolerance.taped-length": ("0.5 in", LENGTH),
     "tolerance.piece-length": ("1/16 in", LENGTH),
     "age.observation": ("1", RATIO),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from backspan.core.quantities.named import QUANTITIES
+from backspan.core.words.names import CHECKS, INPUTS
+
+__all__ = ["CHECKS", "INPUTS"]
 
 SENTENCES: dict[str, str] = {
     # topics a person judged instead of the program, and why that has no effect
@@ -140,6 +142,9 @@ SENTENCES: dict[str, str] = {
     "fulcrum.refer": "The beam bears on a {kind}.",
     "fulcrum.refer-with-load": "The beam bears on a {kind}; at the most {most} comes on it.",
     "fulcrum.missing": "What the beam bears on is not stated.",
+    "edge-protection.pass": "The parapet is {height} high; {least} protects those behind it.",
+    "edge-protection.low": "The parapet is only {height} high; {least} protects those behind it.",
+    "edge-protection.missing": "How high the parapet is nobody stated.",
     "seen.pass": "Found: {found}.",
     "seen.fail": "Found: {found}. Nobody rides until it is put right.",
     "seen.missing": "Nobody stated what was found.",
@@ -210,6 +215,7 @@ SENTENCES: dict[str, str] = {
         "Determine the stall load of hoist {hoist}: its limiter cuts power at {trip}, which was"
         " taken for it."
     ),
+    "need.edge-protection": "Say how those who rig at an edge of {height} are held.",
     "need.as-planned": (
         "Say in writing whether the rig may stay as built: {input} {found}, planned {planned}."
     ),
@@ -287,80 +293,6 @@ MARGINS: dict[str, tuple[str, str]] = {
     "pieces-per-step-metric": ("10 mm more reach costs {value} pieces",) * 2,
 }
 
-INPUTS: dict[str, str] = {
-    **{name: one.words for name, one in QUANTITIES.items()},
-    "piece_kind": "kind of piece",
-    "fastening": "how the pieces are held",
-    "plan_contractor": "contractor",
-    "plan_designer": "designer of the rig",
-    "plan_drawing": "drawing of the rig",
-    "plan_revision": "revision of the drawing",
-    "plan_begins": "first planned day of work",
-    "plan_ends": "last planned day of work",
-    "anchor_inspected": "day of its inspection",
-    "anchor_certified": "day of its test or certificate",
-    "station": "station along the edge",
-    "fulcrum": "what the beam bears on",
-    "anchor": "anchor",
-    "anchor_standing": "standing of the anchor",
-    "anchor_uses": "what the anchor may be used for",
-    "tag": "tag of the thing itself",
-    "condition": "condition of the thing",
-    "tieback": "tieback",
-    "rope_ends": "ends of the suspension rope",
-    "lifeline": "lifeline",
-    "lifelines": "lifelines",
-    "softeners": "softeners where lines pass an edge",
-    "power": "power supply",
-    "rescue": "means of rescue",
-    "label": "label of the beam",
-    "label_state": "whether the label of the beam can be read",
-    "stage": "stage that hangs here",
-    "from_points": "suspension points of the stage",
-    "support": "support",
-    "suspension_points": "suspension points",
-}
-
-CHECKS: dict[str, str] = {
-    "design": "Plan of the rig",
-    "as-planned": "As built against the plan",
-    "hoist-unit": "The hoist itself",
-    "rope-unit": "The suspension rope itself",
-    "beam-unit": "The beam itself",
-    "piece-lot": "The lot of pieces",
-    "stage-unit": "The stage itself",
-    "line-clear": "Suspension line and face",
-    "beam-clear": "Beam and parapet",
-    "fulcrum-kind": "What the beam bears on",
-    "stations": "Where the lines hang",
-    "hoist-load": "What hangs against the hoists",
-    "anchor-use": "Use of the anchor",
-    "lifeline-alone": "Lifeline by itself",
-    "tieback": "Tieback",
-    "rope-ends": "Ends of the suspension rope",
-    "lifeline": "Lifeline",
-    "softeners": "Softeners",
-    "power": "Power supply",
-    "rescue": "Rescue",
-    "heads": "Riders against lifelines",
-    "anchor-dates": "Inspection of the anchor",
-    "rig-described": "Rig and supports recorded",
-    "hanging": "Stage on its suspension points",
-    "other-support": "Other supports",
-    "tipping": "Counterweight against tipping",
-    "stack-stands": "Stack on the beam",
-    "two-backspans": "Taped and computed backspan",
-    "stall-cap": "Stall load of the hoist",
-    "beam-length": "Room on the beam",
-    "beam-label": "Label of the beam",
-    "beam-proportion": "Inboard against outboard arm",
-    "bearing": "Surface under the fulcrum",
-    "counterweight-kind": "Kind of counterweight",
-    "counterweight-marking": "Marking of counterweight",
-    "counterweight-fastening": "Fastening of counterweight",
-    "plausible-values": "Unusual values",
-}
-
 NOT_JUDGED = "Not judged, nobody took it over: {topics}."
 
 #: What is counted beside a drop's answer; a drop has more than one topic.
@@ -391,9 +323,9 @@ VERDICTS: dict[str, str] = {
 }
 
 MARKS: dict[str, str] = {
-    "read": "the text itself was seen",
-    "copy": "a copy of the clause, or a page that quotes it, was seen",
-    "memory": "remembered only; a pass that rests on it is referred",
-    "practice": "custom of the trade without a rule; it questions values, it decides nothing",
+    "read": "an official text was seen",
+    "copy": "a state copy or a quotation of the text was seen",
+    "memory": "from memory, text not seen: verify; a pass that rests on it is referred",
+    "practice": "common practice, no source; what it decides is said",
     "confirmed": "the office found the value in its own copy of the text",
 }

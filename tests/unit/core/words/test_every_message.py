@@ -109,6 +109,7 @@ UNTIED = tuple(
 )
 UNIT = ("kit", "units", "H-1")
 SETBACK = (*ARM, "fulcrum", "setback")
+EDGE = ("site", "roofs", "ROOF", "edges", "S")
 ANCHOR = ("site", "roofs", "ROOF", "anchors", "A1")
 #: What of a person leaves a take-over without effect.
 WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
@@ -180,6 +181,8 @@ RIGS = [
     replace(PROJECT, plan=None),
     put(PROJECT, (*HOIST, "stall_load"), None),
     put(PROJECT, SETBACK, length("24 in")),
+    put(PROJECT, (*EDGE, "parapet", "height"), length("30 in")),
+    put(PROJECT, (*EDGE, "parapet"), None),
     put(PROJECT, SETBACK, length("23 in", tolerance="1 in")),
     put(PROJECT, (*ARM, "fulcrum", "height"), length("1 in")),
     put(PROJECT, SETBACK, length("1 in")),
