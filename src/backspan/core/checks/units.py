@@ -12,7 +12,6 @@ from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
 from backspan.core.model.evidence import is_before
-from backspan.core.model.project import Project
 from backspan.core.model.rigs import Rig
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Test, Unit, UnitKind
@@ -67,9 +66,12 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
         mine = [use for use in here if use.kind is kind]
         if not mine:
             yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
-        everywhere = [use for use in _all_uses(case.project) if use.kind is kind]
+        project = case.project
+        everywhere = case.once(
+            ("uses", kind), lambda: [use for use in _all_uses(case) if use.kind is kind]
+        )
         for use in mine:
-            unit = case.project.kit.unit(kind, use.name)
+            unit = project.kit.unit(kind, use.name)
             if unit is None:
                 yield _unknown(case, name, use)
                 continue
@@ -82,10 +84,17 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
     return Check(name, topic, judge)
 
 
-def _all_uses(project: Project) -> Iterator[Use]:
-    for drop in project.drops:
-        if drop.rig is not None and not project.moved_to(drop.id):
-            yield from uses_of(drop.rig, drop.id)
+def _all_uses(case: Case) -> list[Use]:
+    project = case.project
+    return case.once(
+        "uses",
+        lambda: [
+            use
+            for drop in project.drops
+            if drop.rig is not None and not project.moved_to(drop.id)
+            for use in uses_of(drop.rig, drop.id)
+        ],
+    )
 
 
 def _unknown(case: Case, check: str, use: Use) -> Finding:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import TypeVar
+from collections.abc import Callable, Hashable, Mapping
+from dataclasses import dataclass, field
+from typing import Any, TypeVar
 
 from backspan.core.errors import BackspanError
 from backspan.core.model.evidence import is_before
@@ -23,6 +23,7 @@ class AbsentError(BackspanError, LookupError):
 
 
 N = TypeVar("N")
+T = TypeVar("T")
 Place = tuple[str | int, ...]
 
 
@@ -45,6 +46,15 @@ class Case:
     topics: Mapping[str, tuple[SelectedRules, ...]]
     practice: SelectedRules
     on: datetime.date
+    _known: dict[Any, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
+    """What was worked out of the project once: every check of a drop asks the same of it."""
+
+    def once(self, key: Hashable, make: Callable[[], T]) -> T:
+        """What `make` gives, worked out the first time it is asked for by that key."""
+        if key not in self._known:
+            self._known[key] = make()
+        found: T = self._known[key]
+        return found
 
     def under(self, key: str) -> tuple[SelectedRules, ...]:
         """The rule sets of a topic, or of the topic a rule value belongs to."""

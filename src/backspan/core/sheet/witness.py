@@ -37,6 +37,8 @@ class EvidenceClass(StrEnum):
         return self.value.removeprefix("evidence.")
 
 
+Words = tuple[tuple[str, MessageValue], ...]
+
 #: Evidence that is nothing without a person who saw it, and the day.
 _SEEN = frozenset({Evidence.MEASURED, Evidence.LABEL, Evidence.CERTIFICATE})
 #: What may change from one day to the next, and so is seen anew.
@@ -61,12 +63,25 @@ def why_weak(
     Raises RuleError where the practice rules lack a value that decides it.
     """
     seen = _Seen(case, stated, asks, place)
+    key = ("why weak", stated.evidence, stated.by, stated.at, asks, _on_rig(seen))
+    found = case.once(key, lambda: _first_reason(seen))
+    if found is None:
+        return None
+    reason, told = found
+    return Message(f"need.{reason}", (("input", name), ("place", where(place)), *told))
+
+
+def _first_reason(seen: _Seen) -> tuple[str, Words] | None:
     for reason, words in _REASONS:
         told = words(seen)
         if told is not None:
-            where_it_is = (("input", name), ("place", where(place)))
-            return Message(f"need.{reason}", (*where_it_is, *told))
+            return reason, told
     return None
+
+
+def _on_rig(seen: _Seen) -> bool:
+    """Whether it is a length of the rig, which moves, and not of the roof or the kit."""
+    return seen.asks is EvidenceClass.GEOMETRY and seen.place[0] == "drops"
 
 
 def accepted_evidence(case: Case, asks: EvidenceClass) -> SelectedValue:
@@ -84,9 +99,6 @@ def words_of(value: SelectedValue) -> tuple[str, ...]:
 def where(place: Place) -> str:
     """A place in the project as one text."""
     return "/".join(str(part) for part in place)
-
-
-Words = tuple[tuple[str, MessageValue], ...]
 
 
 def _not_accepted(seen: _Seen) -> Words | None:
@@ -128,8 +140,7 @@ def _too_old(seen: _Seen) -> Words | None:
 
 def _most_days(seen: _Seen) -> float:
     """For how many days it counts, its own day included: as the project says, else the trade."""
-    of_rig = seen.asks is EvidenceClass.GEOMETRY and seen.place[0] == "drops"
-    kind = "rig-geometry" if of_rig else seen.asks.kind
+    kind = "rig-geometry" if _on_rig(seen) else seen.asks.kind
     own = seen.case.project.ages
     stated = None if own is None else getattr(own, kind.replace("-", "_"))
     if stated is not None:
