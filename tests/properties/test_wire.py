@@ -12,21 +12,21 @@ import yaml
 from hypothesis import given
 
 from backspan.core.model.basis import Basis, Confirmation
-from backspan.core.model.evidence import StatedValue
+from backspan.core.model.evidence import ShortForm, Sign, StatedValue
 from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Site
 from backspan.core.wire import canonical, configuration_code, from_data, report_number, to_data
-from backspan.core.wire.hints import fields_of, optional, record_class, repeated
+from backspan.core.wire.hints import fields_of, marker, optional, record_class, repeated
 from backspan.exchange.parse import Problem, ProjectError, parse_project
 from tests.unit.exchange.sample import SAMPLE
 
 FINITE = st.floats(allow_nan=False, allow_infinity=False)
 PLAIN: dict[Any, st.SearchStrategy[Any]] = {
     str: st.text(max_size=5),
-    int: st.integers(),
+    int: st.integers(1, 10**9 - 1),
     float: FINITE,
 }
 
@@ -34,7 +34,9 @@ PLAIN: dict[Any, st.SearchStrategy[Any]] = {
 def values_of(hint: Any) -> st.SearchStrategy[Any]:
     """Any value that the model's types allow."""
     if typing.get_origin(hint) is Annotated:
-        return values_of(typing.get_args(hint)[0])
+        short = marker(hint, ShortForm)
+        inner = values_of(typing.get_args(hint)[0])
+        return inner if short is None else inner.map(lambda one: possible(one, short))
     if optional(hint) is not None:
         return st.none() | values_of(optional(hint))
     if repeated(hint) is not None:
@@ -45,6 +47,21 @@ def values_of(hint: Any) -> st.SearchStrategy[Any]:
     if record is not None:
         return st.builds(record, **{one.name: values_of(one.hint) for one in fields_of(hint)})
     return PLAIN[hint] if hint in PLAIN else st.sampled_from(list(hint))
+
+
+def possible(stated: StatedValue[Any], short: ShortForm) -> StatedValue[Any]:
+    """A value like this one that the field can hold."""
+    if not isinstance(stated.value, int | float):
+        return replace(stated, tolerance=None)
+    value, tolerance = stated.value, stated.tolerance
+    if short.sign is not Sign.ANY:
+        value = abs(value) or type(value)(1)
+    planned = stated.planned if short.sign is Sign.ANY else value
+    if short.sign is Sign.POSITIVE:
+        tolerance = None
+    elif tolerance is not None:
+        tolerance = abs(tolerance)
+    return replace(stated, value=value, tolerance=tolerance, planned=planned)
 
 
 @pytest.mark.parametrize("cls", [Site, Kit, Drop, Basis, Confirmation, Person])

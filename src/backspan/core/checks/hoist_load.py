@@ -75,7 +75,9 @@ def judge(case: Case) -> Iterator[Answer]:
         place = ("kit", "stages", stage.id)
         rated = [hoist_reads(case, points[name])[0] for name in one.from_points if name in points]
         if not rated:
-            continue  # a stage on no point is asked by the check on hanging
+            reason = Message("na.no-suspension-point")
+            yield DoesNotApply(ID, f"{case.subject}/{one.stage}", place, reason)
+            continue
         lifted = Lifted(
             read_of("dead_mass", stage, place),
             read_of("intended_load", stage, place),

@@ -123,6 +123,19 @@ class ShortForm:
             ),
         )
 
+    def why_impossible(self, stated: StatedValue[Any]) -> str | None:
+        """What a value must be that this one is not; None where it can be."""
+        tolerance, planned = stated.tolerance, stated.planned
+        for number in (stated.value, *(() if planned is None else (planned,))):
+            if self.sign is not Sign.ANY and not self._holds(number):
+                return f"a value of {self.sign}"
+        if isinstance(tolerance, int | float):
+            if tolerance < 0:
+                return "a tolerance of zero or more"
+            if self.sign is Sign.POSITIVE and tolerance >= stated.value:
+                return "a tolerance smaller than the value"
+        return None
+
     def _holds(self, value: float) -> bool:
         return value > 0 if self.sign is Sign.POSITIVE else value >= 0
 

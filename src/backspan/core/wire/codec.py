@@ -14,12 +14,16 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated, Any, TypeVar
 
+from backspan.core.model.evidence import ShortForm
+from backspan.core.model.rigs import AT_LEAST_ONE
 from backspan.core.wire.errors import WireError
-from backspan.core.wire.hints import fields_of, optional, record_class, repeated
+from backspan.core.wire.hints import fields_of, marker, optional, record_class, repeated
 
 T = TypeVar("T")
 _INFINITY = float("inf")
 _LONGEST = 60
+#: As a project file has them at the most.
+_LARGEST_COUNT, _LONGEST_TEXT = 999_999_999, 2_000
 _Convert = Callable[[Any], Any]
 
 
@@ -55,7 +59,9 @@ def codec_for(hint: Any) -> Codec:
     """The codec of a type hint. Raises WireError for a type that has no plain form."""
     origin = typing.get_origin(hint)
     if origin is Annotated:
-        return codec_for(typing.get_args(hint)[0])
+        inner = codec_for(typing.get_args(hint)[0])
+        short = marker(hint, ShortForm)
+        return inner if short is None else _possible(inner, short)
     if optional(hint) is not None:
         return _optional(codec_for(optional(hint)))
     if origin is tuple:
@@ -71,6 +77,19 @@ def codec_for(hint: Any) -> Codec:
     return plain
 
 
+def _possible(inner: Codec, short: ShortForm) -> Codec:
+    """Values of a field that can be: of its sign, known less badly than they are large."""
+
+    def read(data: Any) -> Any:
+        stated = inner.read(data)
+        why = short.why_impossible(stated)
+        if why is not None:
+            raise _refusal(stated.value, why)
+        return stated
+
+    return Codec(write=inner.write, read=read)
+
+
 def _refusal(data: Any, wanted: str) -> WireError:
     return WireError(f"found {_shown(data)}, expected {wanted}")
 
@@ -78,6 +97,8 @@ def _refusal(data: Any, wanted: str) -> WireError:
 def _shown(data: Any) -> str:
     if isinstance(data, dict | list | tuple):
         return f"a {type(data).__name__}"
+    if isinstance(data, int) and abs(data) > _LARGEST_COUNT:
+        return "a very large number"
     text = repr(data)
     return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."
 
@@ -104,10 +125,22 @@ def _read_float(data: Any) -> float:
     return data
 
 
+def _read_int(data: Any) -> int:
+    if type(data) is not int or not -_LARGEST_COUNT <= data <= _LARGEST_COUNT:
+        raise _refusal(data, f"a whole number of at most {_LARGEST_COUNT:,}")
+    return data
+
+
+def _read_text(data: Any) -> str:
+    if type(data) is not str or len(data) > _LONGEST_TEXT:
+        raise _refusal(data, f"text of at most {_LONGEST_TEXT:,} characters")
+    return data
+
+
 _PLAIN: typing.Mapping[Any, Codec] = types.MappingProxyType(
     {
-        str: _exactly(str, "text"),
-        int: _exactly(int, "a whole number"),
+        str: Codec(write=_exactly(str, "text").write, read=_read_text),
+        int: Codec(write=_exactly(int, "a whole number").write, read=_read_int),
         bool: _exactly(bool, "true or false"),
         float: Codec(write=_write_float, read=_read_float),
     }
@@ -197,6 +230,9 @@ def _record(hint: Any, cls: type[Any]) -> Codec:
             raise WireError(
                 f"a {cls.__name__} with missing fields {missing} and unknown fields {unknown}"
             )
+        for name in names:
+            if (cls, name) in AT_LEAST_ONE and type(data[name]) is int and data[name] < 1:
+                raise _refusal(data[name], f"{name} of at least 1")
         return cls(**{name: _at(name, codec.read, data[name]) for name, codec in codecs})
 
     return Codec(write=write, read=read)

@@ -13,7 +13,7 @@ from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import StatedValue, Statement
 from backspan.core.model.identifiers import Path, near
 from backspan.core.model.plan import Plan
-from backspan.core.model.rigs import PieceGroup
+from backspan.core.model.rigs import AT_LEAST_ONE
 from backspan.core.model.site import Anchor
 from backspan.core.model.topics import TakeOver
 from backspan.core.model.units import Test
@@ -39,7 +39,9 @@ _DATES = {
     (Test, "at"),
     (Test, "until"),
 }
-_AT_LEAST_ONE = {(PieceGroup, "per_row")}
+#: Characters: what stands on a line of a paper, and what fills a paragraph of it.
+MOST_NAME, MOST_NOTES = 200, 2_000
+_NOTES = {"invented", "document", "copy_seen"}
 
 
 def is_date(record: Any, name: str) -> bool:
@@ -93,6 +95,9 @@ def _record(data: dict[str, Any], hint: Any, path: Path, flaws: list[Flaw]) -> d
 def _flaws_of_field(cls: Any, name: str, value: Any, path: Path) -> Iterator[Flaw]:
     if not isinstance(value, str):
         return
+    most = MOST_NOTES if name in _NOTES else MOST_NAME
+    if len(value) > most:
+        yield Flaw(path, f"a text of {len(value):,} characters", f"at most {most:,} characters")
     if name == "id" and not _ID.fullmatch(value):
         yield Flaw(path, shown(value), "1 to 24 letters, digits, - or _")
     if is_date(cls, name):
@@ -101,5 +106,5 @@ def _flaws_of_field(cls: Any, name: str, value: Any, path: Path) -> Iterator[Fla
         if reason is not None:
             expected = DATE_OR_TIME if with_time else DATE
             yield Flaw(path, f"{shown(value)}, {reason}", expected)
-    if (cls, name) in _AT_LEAST_ONE and _WHOLE.fullmatch(value) and int(value) < 1:
+    if (cls, name) in AT_LEAST_ONE and _WHOLE.fullmatch(value) and int(value) < 1:
         yield Flaw(path, shown(value), "a whole number of at least 1")

@@ -17,6 +17,18 @@ _NOT_TYPED = re.compile(
 )
 
 
+#: What an escape in quotes may bring back: controls, marks of direction, ends of lines.
+_NOT_READ = re.compile(
+    "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ud800-\udfff\ufeff\ufffe\uffff]"
+)
+
+
+def stranger_in(text: str) -> str | None:
+    """The first character, as U+XXXX, that would hide or move other text where this is shown."""
+    found = _NOT_READ.search(text)
+    return None if found is None else f"U+{ord(found.group()):04X}"
+
+
 def decoded(content: bytes, origin: str) -> str:
     """The text of a file's `content`.
 

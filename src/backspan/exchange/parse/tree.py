@@ -9,7 +9,7 @@ from typing import Any
 from backspan.core.model.identifiers import Path
 from backspan.exchange.parse.nodes import Kind, Limits, Node, read_nodes, refusal
 from backspan.exchange.parse.problems import Place, Problem
-from backspan.exchange.parse.text import checked
+from backspan.exchange.parse.text import checked, stranger_in
 
 _NOTHING = ("", "~", "null", "Null", "NULL")
 _LIMITS = Limits()
@@ -111,6 +111,10 @@ def _data(node: Node, path: Path, tree: Tree) -> Any:
         return [_data(item, (*path, index), tree) for index, item in enumerate(node.items)]
     if node.kind is Kind.RECORD:
         return {name: _data(value, (*path, name), tree) for name, value in _pairs(node, path, tree)}
+    stranger = stranger_in(node.text)
+    if stranger is not None:
+        expected = "characters that a person types and reads"
+        tree.flaws.append(Flaw(path, f"the character {stranger}", expected, node.place))
     if not node.text.strip() or (node.plain and node.text in _NOTHING):
         expected = "a value; leave the key out where there is none"
         tree.flaws.append(Flaw(path, "nothing given", expected, node.place))
@@ -124,6 +128,9 @@ def _pairs(node: Node, path: Path, tree: Tree) -> Iterator[tuple[str, Node]]:
         if key.kind is not Kind.SCALAR:
             kind = "a list" if key.kind is Kind.LIST else "a record"
             tree.flaws.append(Flaw((*path, ""), f"{kind} as a key", "text as a key", key.place))
+        elif stranger_in(key.text) is not None:
+            found = f"the character {stranger_in(key.text)} in a key"
+            tree.flaws.append(Flaw((*path, ""), found, "text as a key", key.place))
         elif key.plain and key.text == "<<":
             expected = "every record written out; << is not read"
             tree.flaws.append(Flaw((*path, "<<"), "the merge key <<", expected, key.place))

@@ -44,6 +44,8 @@ RIGS = {
     "under several texts": on_basis(PROJECT, OSHA, EN, QUEBEC),
     "no rig": put(PROJECT, RIG, None),
     "no points": put(PROJECT, RIG, Rig()),
+    "a stage on no points": put(PROJECT, (*RIG, "suspension_points"), ()),
+    "no lines": put(put(PROJECT, (*RIG, "lifelines"), None), (*LEFT, "tiebacks"), None),
     "one clamp": CLAMPED,
     "no support": put(PROJECT, ARM, None),
     "no pieces": put(PROJECT, (*STACK, "groups"), ()),
