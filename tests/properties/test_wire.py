@@ -12,6 +12,7 @@ import yaml
 from hypothesis import given
 
 from backspan.core.model.basis import Basis, Confirmation
+from backspan.core.model.dated import is_date
 from backspan.core.model.evidence import ShortForm, Sign, StatedValue
 from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
@@ -31,6 +32,12 @@ PLAIN: dict[Any, st.SearchStrategy[Any]] = {
 }
 
 
+def dates(hint: Any) -> st.SearchStrategy[Any]:
+    """Days, and none where a field may be without one."""
+    days = st.dates().map(lambda day: day.isoformat())
+    return days if optional(hint) is None else st.none() | days
+
+
 def values_of(hint: Any) -> st.SearchStrategy[Any]:
     """Any value that the model's types allow."""
     if typing.get_origin(hint) is Annotated:
@@ -45,7 +52,13 @@ def values_of(hint: Any) -> st.SearchStrategy[Any]:
         return st.tuples(*(values_of(item) for item in typing.get_args(hint)))
     record = record_class(hint)
     if record is not None:
-        return st.builds(record, **{one.name: values_of(one.hint) for one in fields_of(hint)})
+        return st.builds(
+            record,
+            **{
+                one.name: dates(one.hint) if is_date(record, one.name) else values_of(one.hint)
+                for one in fields_of(hint)
+            },
+        )
     return PLAIN[hint] if hint in PLAIN else st.sampled_from(list(hint))
 
 

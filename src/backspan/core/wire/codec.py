@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated, Any, TypeVar
 
+from backspan.core.model.dated import DATE, DATE_OR_TIME, is_date, is_time, why_no_date
 from backspan.core.model.evidence import ShortForm
 from backspan.core.model.rigs import AT_LEAST_ONE
 from backspan.core.wire.errors import WireError
@@ -125,6 +126,11 @@ def _read_float(data: Any) -> float:
     return data
 
 
+def _dated(data: str, *, with_time: bool) -> None:
+    if why_no_date(data, with_time=with_time) is not None:
+        raise _refusal(data, DATE_OR_TIME if with_time else DATE)
+
+
 def _read_int(data: Any) -> int:
     if type(data) is not int or not -_LARGEST_COUNT <= data <= _LARGEST_COUNT:
         raise _refusal(data, f"a whole number of at most {_LARGEST_COUNT:,}")
@@ -233,6 +239,9 @@ def _record(hint: Any, cls: type[Any]) -> Codec:
         for name in names:
             if (cls, name) in AT_LEAST_ONE and type(data[name]) is int and data[name] < 1:
                 raise _refusal(data[name], f"{name} of at least 1")
+        for name in names:
+            if is_date(cls, name) and isinstance(data[name], str):
+                _at(name, functools.partial(_dated, with_time=is_time(cls, name)), data[name])
         return cls(**{name: _at(name, codec.read, data[name]) for name, codec in codecs})
 
     return Codec(write=write, read=read)

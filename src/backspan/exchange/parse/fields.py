@@ -9,16 +9,10 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-from backspan.core.model.basis import Confirmation
-from backspan.core.model.evidence import StatedValue, Statement
+from backspan.core.model.dated import DATE, DATE_OR_TIME, is_date, is_time, why_no_date
 from backspan.core.model.identifiers import Path, near
-from backspan.core.model.plan import Plan
 from backspan.core.model.rigs import AT_LEAST_ONE
-from backspan.core.model.site import Anchor
-from backspan.core.model.topics import TakeOver
-from backspan.core.model.units import Test
 from backspan.core.wire.hints import bare, fields_of, record_class
-from backspan.exchange.parse.dates import DATE, DATE_OR_TIME, why_no_date
 from backspan.exchange.parse.problems import shown
 from backspan.exchange.parse.shape import is_stated, item_hint, keys_of
 from backspan.exchange.parse.tree import Flaw
@@ -28,30 +22,9 @@ WHOLE_PATTERN = "^[+-]?[0-9]{1,9}$"
 
 _ID = re.compile(ID_PATTERN)
 _WHOLE = re.compile(WHOLE_PATTERN)
-_TIMES = {(Statement, "at"), (StatedValue, "at"), (Confirmation, "at")}
-_DATES = {
-    (Anchor, "inspected"),
-    (Anchor, "certified"),
-    (Plan, "begins"),
-    (Plan, "ends"),
-    (TakeOver, "at"),
-    (TakeOver, "until"),
-    (Test, "at"),
-    (Test, "until"),
-}
 #: Characters: what stands on a line of a paper, and what fills a paragraph of it.
 MOST_NAME, MOST_NOTES = 200, 2_000
 _NOTES = {"invented", "document", "copy_seen"}
-
-
-def is_date(record: Any, name: str) -> bool:
-    """Whether the field `name` of a record class is a date, with or without a time."""
-    return (record, name) in _DATES or is_time(record, name)
-
-
-def is_time(record: Any, name: str) -> bool:
-    """Whether the field `name` of a record class is a date that may have a time."""
-    return (record, name) in _TIMES
 
 
 def prepared(data: Any, hint: Any, path: Path, flaws: list[Flaw]) -> Any:

@@ -10,12 +10,12 @@ import inspect
 import typing
 from typing import Any
 
+from backspan.core.model.dated import DATE, DATE_OR_TIME, is_date, is_time
 from backspan.core.model.evidence import ShortForm, Sign
 from backspan.core.model.project import FORMAT, Project
 from backspan.core.quantities import RATIO, Dimension
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
-from backspan.exchange.parse.dates import DATE, DATE_OR_TIME
-from backspan.exchange.parse.fields import ID_PATTERN, WHOLE_PATTERN, is_date, is_time
+from backspan.exchange.parse.fields import ID_PATTERN, WHOLE_PATTERN
 from backspan.exchange.parse.filled import FILLED
 from backspan.exchange.parse.shape import is_stated, is_word, keys_of, quantity, signed
 

@@ -1,6 +1,6 @@
 import pytest
 
-from backspan.exchange.parse.dates import why_no_date
+from backspan.core.model.dated import why_no_date
 
 
 @pytest.mark.parametrize("text", ["2026-11-25", "2024-02-29"])
