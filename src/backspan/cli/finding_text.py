@@ -68,7 +68,8 @@ def _topics(review: Data, screen: Screen, *, whole: bool) -> Iterator[str]:
         yield screen.paragraph(f"{', '.join(topics)}: {text}", indent=_INDENT, hanging=_HANGING)
     count = len([one for one in review["topics"] if one["taken_over"] is not None])
     if count and not whole:
-        yield f"{' ' * _INDENT}Taken over in writing: {count} of {len(review['topics'])} topics."
+        text = f"Taken over in writing: {count} of {len(review['topics'])} topics."
+        yield screen.paragraph(text, indent=_INDENT, hanging=_HANGING)
     left = [one["topic"] for one in review["topics"] if one["not_judged"]]
     if left:
         text = f"Not judged, nobody took it over: {', '.join(left)}."

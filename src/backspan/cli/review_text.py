@@ -17,6 +17,8 @@ from backspan.core.words import english
 _INDENT = 2
 #: More files than this are told by their number.
 _MOST_NAMED = 4
+#: Below this many columns there is no table.
+_NARROW = 72
 
 
 def review_text(
@@ -70,6 +72,9 @@ def _basis(reviews: Sequence[Data]) -> list[str]:
 
 
 def _drops(reviews: Sequence[Data], screen: Screen) -> str:
+    """A row a drop; on a narrow screen a paragraph: a column of single letters tells nothing."""
+    if screen.width < _NARROW:
+        return "\n".join(line for review in reviews for line in _drop_lines(review, screen))
     table = screen.table("drop", "answer", "counterweight", "what governs", "configuration")
     for column in (table.columns[0], table.columns[2], table.columns[4]):
         column.no_wrap = True
@@ -85,6 +90,18 @@ def _drops(reviews: Sequence[Data], screen: Screen) -> str:
             end_section=number < len(reviews),
         )
     return screen.drawn(table)
+
+
+def _drop_lines(review: Data, screen: Screen) -> Iterator[str]:
+    verdict, at = Verdict(review["verdict"]), review["governing"]
+    beside = review["answer"].removeprefix(str(verdict))
+    yield screen.paragraph(f"{review['drop']}  {screen.verdict(verdict)}{beside}", hanging=_INDENT)
+    of_counterweight = screen.verdict(Verdict(review["counterweight"]))
+    yield screen.paragraph(f"counterweight: {of_counterweight}", indent=_INDENT)
+    finding = None if at is None else review["findings"][at]
+    for line in _governs(review, finding).splitlines():
+        yield screen.paragraph(line, indent=_INDENT)
+    yield screen.paragraph(review["configuration"], indent=_INDENT)
 
 
 def _governs(review: Data, finding: Data | None) -> str:
@@ -107,7 +124,8 @@ def _who_may(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
             if one["not_judged"]:
                 who.setdefault(tuple(one["who"]), {})[one["topic"]] = None
     if who:
-        yield "Not judged by this version; a person may take it over in writing:"
+        head = "Not judged by this version; a person may take it over in writing:"
+        yield screen.paragraph(head)
     for roles, topics in who.items():
         text = f"{', '.join(topics)}: {' or '.join(roles)}"
         yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)

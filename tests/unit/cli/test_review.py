@@ -43,6 +43,18 @@ def test_the_text_fits_eighty_columns(run: Run, arguments: tuple[str, ...]) -> N
     assert "\x1b" not in ran.out
 
 
+@pytest.mark.parametrize("columns", ["40", "60"])
+def test_a_narrow_screen_keeps_what_governs(
+    run: Run, monkeypatch: pytest.MonkeyPatch, columns: str
+) -> None:
+    monkeypatch.setenv("COLUMNS", columns)
+    lines = run("review", DEMO, "--on", ON).out.splitlines()
+    assert max(len(line) for line in lines) <= int(columns)
+    assert "W2  ✗ fail, 1 topic refused" in lines
+    told = " ".join(" ".join(lines).split())
+    assert "The pieces are not held the way the rule asks: pin, not locked." in told
+
+
 def test_what_is_open_names_what_would_settle_it(run: Run) -> None:
     text = " ".join(run("review", DEMO, "--on", ON).out.split())
     assert "Needed from the qualified person: State stall load of the hoist" in text

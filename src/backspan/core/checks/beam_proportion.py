@@ -29,7 +29,7 @@ def work(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
     yield Compared(least, ratio, numbers=(("least", least, RATIO), ("ratio", ratio, RATIO)))
 
 
-QUESTION = Question(ID, "proportion", RATIO, work)
+QUESTION = Question(ID, "proportion", RATIO, work, strength=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:

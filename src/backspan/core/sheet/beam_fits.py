@@ -67,6 +67,6 @@ def _compared(taken: float, inboard: float, pieces: float) -> Compared:
     return Compared(taken, inboard, numbers=numbers, counts=(("pieces", pieces),))
 
 
-STACK_FITS = Question(CHECK, "stack-fits", LENGTH, _stack)
-BACKSPAN_FITS = Question(CHECK, "backspan-fits", LENGTH, _taped)
-STACK_STANDS = Question("stack-stands", "stack-stands", LENGTH, _stands)
+STACK_FITS = Question(CHECK, "stack-fits", LENGTH, _stack, strength=False)
+BACKSPAN_FITS = Question(CHECK, "backspan-fits", LENGTH, _taped, strength=False)
+STACK_STANDS = Question("stack-stands", "stack-stands", LENGTH, _stands, strength=False)
