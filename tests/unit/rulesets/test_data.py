@@ -12,7 +12,7 @@ from backspan.core.model.kit import PieceKind
 from backspan.core.model.rigs import Fastening, Found
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState
-from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension, parse
+from backspan.core.quantities import FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
     Limit,
     Mark,
@@ -93,6 +93,11 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.least-reach": ("6 in", LENGTH),
     "plausible.least-pull-to-rated-load": ("1", RATIO),
     "plausible.most-trip-to-stall-load": ("1", RATIO),
+    "plausible.most-setback": ("15 ft", LENGTH),
+    "plausible.most-fulcrum-height": ("12 ft", LENGTH),
+    "plausible.most-plate": ("6 ft", LENGTH),
+    "plausible.most-surface-strength": ("10000 psi", PRESSURE),
+    "plausible.least-intended-load": ("150 lb", MASS),
     "plausible.most-piece-mass": ("110 lb", MASS),
     "plausible.least-piece-mass": ("20 lb", MASS),
     "plausible.most-pieces": ("40", RATIO),

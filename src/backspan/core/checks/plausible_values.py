@@ -10,6 +10,7 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import Hoist
+from backspan.core.model.rigs import CounterweightedBeam
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import exact_sum, meets, surely_above
 from backspan.core.quantities import RATIO, Amount, Dimension
@@ -93,10 +94,19 @@ def _numbers(case: Case) -> Iterator[Read]:
         if support is not None:
             place = (*case.place_of(point), "counterweighted_beam")
             yield from _of_beam(case, BeamSubject(point, support, case.name_of(point), place))
+            yield from _of_fulcrum(support, place)
         yield from _of_hoist(case.hoist(point.hoist))
     for hung in () if case.drop.rig is None else case.drop.rig.stages:
         stage = case.stage(hung.stage)
         yield read_of("stage_length", stage, ("kit", "stages", stage.id))
+        yield read_of("intended_load", stage, ("kit", "stages", stage.id))
+
+
+def _of_fulcrum(support: CounterweightedBeam, place: Place) -> Iterator[Read]:
+    """Where the beam bears, at the front and behind, and what it bears on."""
+    yield read_of("rear_stand", support, place)
+    for name in ("setback", "fulcrum_height", "plate_length", "plate_width", "surface_strength"):
+        yield read_of(name, support.fulcrum, (*place, "fulcrum"))
 
 
 def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:

@@ -110,6 +110,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="fulcrum",
         field="setback",
         zero=True,
+        most="setback",
     ),
     _taped(
         name="fulcrum_height",
@@ -117,6 +118,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="fulcrum",
         field="height",
         zero=True,
+        most="fulcrum-height",
     ),
     _taped(
         name="parapet_height",
@@ -140,6 +142,8 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="rear_stand",
         symbol="c_r",
         asked="rear-stand",
+        least="backspan",
+        most="backspan",
     ),
     _taped(
         name="plate_length",
@@ -148,6 +152,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="plate_length",
         symbol="l_f",
         asked="plate-length",
+        most="plate",
     ),
     _taped(
         name="plate_width",
@@ -156,6 +161,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="plate_width",
         symbol="w_f",
         asked="plate-width",
+        most="plate",
     ),
     Quantity(
         name="surface_strength",
@@ -165,6 +171,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="fulcrum",
         field="surface_strength",
         asked="surface",
+        most="surface-strength",
     ),
     # The beam itself
     _taped(
@@ -312,6 +319,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="intended_load",
         asked="live",
         zero=True,
+        least="intended-load",
     ),
     _taped(
         name="stage_length",
