@@ -81,8 +81,12 @@ def _counts(case: Case, place: Place, anchor: Anchor, paper: Paper) -> Finding:
         words = (*words, ("last", last))
         met, ending = True, "pass"
         if is_before(last, ends):
-            ending = "lapses"
-            refer = (Need(Decider.OWNER, Message(f"need.anchor-{paper.name}", words)),)
+            required = case.project.anchor_dates_required_by
+            if required is not None:
+                met, ending, words = False, "refused", (*words, ("paper", required))
+            else:
+                ending = "lapses"
+                refer = (Need(Decider.OWNER, Message(f"need.anchor-{paper.name}", words)),)
     return judge_presence(
         inputs,
         check=ID,

@@ -37,7 +37,11 @@ class Ages:
 
 @dataclass(frozen=True, slots=True)
 class Project:
-    """A site, its kit, its people, its drops and the basis they are reviewed on."""
+    """A site, its kit, its people, its drops and the basis they are reviewed on.
+
+    `anchor_dates_required_by` names the owner's or project's paper under which no anchor is used
+    past its dates.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -54,6 +58,7 @@ class Project:
     plan: Plan | None = None
     taken_over: tuple[TakeOver, ...] = ()
     ages: Ages | None = None
+    anchor_dates_required_by: str | None = None
     values_from: Statement | None = None
 
     def moved_to(self, drop: str) -> tuple[str, ...]:

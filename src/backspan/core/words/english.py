@@ -94,6 +94,10 @@ SENTENCES: dict[str, str] = {
     "as-planned.pass": "Built as planned, as far as both are stated: {count} values.",
     "as-planned.differs": "{input}: planned {planned}, found {found}.",
     "anchor-dates.pass": "Anchor {anchor}, {input}: counts until {last}.",
+    "anchor-dates.refused": (
+        "Anchor {anchor}, {input}: counts until {last}, the work is planned to {ends}; {paper} lets"
+        " no anchor be used past its dates."
+    ),
     "anchor-dates.lapses": (
         "Anchor {anchor}, {input}: counts until {last}; the work is planned to {ends}."
     ),

@@ -195,6 +195,9 @@ RIGS = [
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.OUT_OF_SERVICE),
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.CONDITIONAL),
     put(PROJECT, (*ANCHOR, "uses"), ()),
+    replace(
+        put(PROJECT, (*ANCHOR, "inspected"), "2025-12-01"), anchor_dates_required_by="roof rules"
+    ),
     put(PROJECT, (*ANCHOR, "certified"), "2012-01-01"),
     put(PROJECT, (*ANCHOR, "uses"), (AnchorUse.SWAY_TIE,)),
     put(PROJECT, (*LEFT, "tiebacks", "TL", "anchor"), "A2"),
