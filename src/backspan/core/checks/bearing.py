@@ -84,6 +84,8 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
         )
         carried = 0.0 if in_full else at_least(rear, least=0.0)
         front = sheet.do(front_reaction, **on_beam, load=load, carried_behind=carried)
+        # Less than nothing at the front: the beam would lift off and turn about its rear stand.
+        sheet.positive("front", front)
         pressure = sheet.do(bearing_pressure, factor=rule.factor, reaction=front, plate_area=area)
         numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
         yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)

@@ -81,6 +81,10 @@ SENTENCES: dict[str, str] = {
     "outside.inboard": "The beam ends at the fulcrum or outboard of it: nothing can stand on it.",
     "outside.reach": "The line hangs at the fulcrum or inboard of it: measure the reach again.",
     "outside.rear_stand": "The rear stand is at the fulcrum: measure its place again.",
+    "outside.front": (
+        "By these numbers the beam lifts off its fulcrum and turns about the rear stand: measure"
+        " where that stands."
+    ),
     "outside.plate": "The plate under the fulcrum has no area: measure it again.",
     "outside.backspan": (
         "The middle of the counterweight is not inboard of the fulcrum: it holds nothing down."

@@ -175,6 +175,7 @@ RIGS = [
     put(STACKED, (*PIECE, "length_on_beam"), length("1 ft")),
     on_basis(put(PROJECT, (*ARM, "reach"), length("0 in")), QUEBEC),
     put(PROJECT, (*ARM, "rear_stand"), length("0 in")),
+    put(PROJECT, (*ARM, "rear_stand"), length("2 ft")),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("0 in")),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
