@@ -19,8 +19,8 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass
 
 USE, ALONE = "anchor-use", "lifeline-alone"
@@ -69,8 +69,7 @@ def judge_alone(case: Case) -> Iterator[Answer]:
     mine = [line for drop, line in every if drop == case.drop.id and line.kind == "lifeline"]
     if not mine:
         yield DoesNotApply(ALONE, case.subject, case.place, Message("na.no-lifeline"))
-    having = [value for rules in case.under(KEY) if (value := rules.find(KEY)) is not None]
-    rules = tuple(having) or (needed_value(case.practice, KEY),)
+    rules = in_force_or_practice(case, KEY)
     for line in mine:
         others = tuple(
             other.name

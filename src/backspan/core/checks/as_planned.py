@@ -7,6 +7,7 @@ it says whether it may stay. What the checks make of the value found, they say t
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
 from backspan.core.model.topics import Topic
@@ -24,11 +25,18 @@ ID = "as-planned"
 WITHIN = "tolerance.as-planned"
 
 
+@dataclass(frozen=True, slots=True)
+class Planned:
+    """A number of the rig with what was found and what was planned, in SI."""
+
+    read: Read
+    found: float
+    planned: float
+
+
 def judge(case: Case) -> Iterator[Answer]:
     """One finding a value that differs; one for all that do not; or that nothing was planned."""
-    both = [
-        one for one in _reads(case) if one.stated is not None and one.stated.planned is not None
-    ]
+    both = list(_planned(case))
     differing = [one for one in both if _apart(case, one)]
     for one in differing:
         yield _differs(case, one)
@@ -37,7 +45,7 @@ def judge(case: Case) -> Iterator[Answer]:
     elif not differing:
         inputs = Inputs(case)
         for one in both:
-            inputs.number(one)
+            inputs.number(one.read)
         yield judge_presence(
             inputs,
             check=ID,
@@ -49,44 +57,45 @@ def judge(case: Case) -> Iterator[Answer]:
         )
 
 
-def _differs(case: Case, one: Read) -> Finding:
+def _planned(case: Case) -> Iterator[Planned]:
+    for read in _reads(case):
+        stated = read.stated
+        if stated is not None and stated.planned is not None:
+            yield Planned(read, stated.value, stated.planned)
+
+
+def _differs(case: Case, one: Planned) -> Finding:
     inputs = Inputs(case)
-    inputs.number(one)
-    found = None if one.stated is None else _told(one, one.stated.value)
-    planned = None if one.stated is None else _told(one, one.stated.planned)
+    inputs.number(one.read)
     words: tuple[tuple[str, MessageValue], ...] = (
-        ("input", one.quantity.name),
-        ("found", found or 0),
-        ("planned", planned or 0),
+        ("input", one.read.quantity.name),
+        ("found", _told(one.read, one.found)),
+        ("planned", _told(one.read, one.planned)),
     )
     return judge_presence(
         inputs,
         check=ID,
         subject=case.subject,
-        place=one.place,
+        place=one.read.place,
         message=Message("as-planned.differs", words),
         met=True,
         rules=(needed_value(case.practice, WITHIN),),
         refer=(Need(Decider.QUALIFIED_PERSON, Message("need.as-planned", words)),),
-        question="/".join(str(step) for step in one.place),
+        question="/".join(str(step) for step in one.read.place),
     )
 
 
-def _told(one: Read, number: float | None) -> Amount | int:
-    dimension = one.quantity.dimension
-    value = 0.0 if number is None else number
-    return int(value) if dimension is None else Amount(value, dimension)
+def _told(read: Read, number: float) -> Amount | int:
+    dimension = read.quantity.dimension
+    return int(number) if dimension is None else Amount(number, dimension)
 
 
-def _apart(case: Case, one: Read) -> bool:
+def _apart(case: Case, one: Planned) -> bool:
     """Whether what was found is further from the plan than a tape may be; else not the same."""
-    stated = one.stated
-    if stated is None or stated.planned is None:
-        return False
     within = 0.0
-    if one.quantity.dimension is LENGTH:
+    if one.read.quantity.dimension is LENGTH:
         within = limit_of(needed_value(case.practice, WITHIN), LENGTH)
-    return surely_above(abs(stated.value - stated.planned), limit=within)
+    return surely_above(abs(one.found - one.planned), limit=within)
 
 
 def _reads(case: Case) -> Iterator[Read]:

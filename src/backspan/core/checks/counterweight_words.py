@@ -18,7 +18,7 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.reads import read_of
-from backspan.core.sheet.subjects import BeamSubject, counterweighted, under_value
+from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force, under_value
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 
@@ -99,7 +99,7 @@ def _asked(
     case: Case, check: str, row: WordRow
 ) -> Iterator[tuple[BeamSubject, SelectedValue, bool] | DoesNotApply]:
     """Each beam with the list it is held against, and whether that is the trade's own."""
-    if any(rules.find(row.key) for rules in case.under(row.key)):
+    if in_force(case, row.key):
         for one in under_value(case, check, row.key):
             yield one if isinstance(one, DoesNotApply) else (one.beam, one.value, False)
         return

@@ -11,8 +11,8 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 
@@ -33,8 +33,7 @@ def judge(case: Case) -> Iterator[Answer]:
     """What the plan states, whether its days are over, and who designed it under each rule set."""
     place = (*case.place, "plan") if case.drop.plan is not None else ("plan",)
     yield _plan(case, place)
-    having = [value for rules in case.under(KEY) if (value := rules.find(KEY)) is not None]
-    for value in having or [needed_value(case.practice, KEY)]:
+    for value in in_force_or_practice(case, KEY):
         yield _designer(case, place, value)
 
 

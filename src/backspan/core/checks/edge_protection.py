@@ -14,7 +14,7 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.reads import read_of
-from backspan.core.sheet.subjects import no_rule
+from backspan.core.sheet.subjects import in_force, no_rule
 
 ID = "edge-protection"
 KEY = "geometry.least-parapet"
@@ -23,10 +23,10 @@ KEY = "geometry.least-parapet"
 def judge(case: Case) -> Iterator[Answer]:
     """One finding for the drop's edge under each rule set that has a height."""
     place, wall = (*case.edge_place, "parapet"), case.edge.parapet
-    having = [value for rules in case.under(KEY) if (value := rules.find(KEY)) is not None]
+    having = in_force(case, KEY)
     if not having:
         yield DoesNotApply(ID, case.subject, case.place, no_rule(case, KEY))
-    for rule in having:
+    for _, rule in having:
         inputs, least = Inputs(case), limit_of(rule, LENGTH)
         height = inputs.number(read_of("parapet_height", wall, place))
         low = surely_below(height, limit=least)
@@ -42,7 +42,6 @@ def judge(case: Case) -> Iterator[Answer]:
             place=place,
             message=Message(f"edge-protection.{ending}", tuple(words)),
             met=None if wall is None else True,
-            # Only where the height decides does the answer rest on the remembered value.
             rules=(rule,),
             refer=(need,) if low else (),
         )

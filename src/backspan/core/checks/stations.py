@@ -52,13 +52,15 @@ def judge(case: Case) -> Iterator[Answer]:
     stations = {point.id: point.station for point in case.points}
     rule = needed_value(case.practice, WITHIN)
     for hung in () if case.drop.rig is None else case.drop.rig.stages:
-        at = [stations[name] for name in hung.from_points if name in stations]
-        if len(at) != len(("one", "other")):
-            continue  # how many there are is asked by the check on hanging
+        match [stations[name] for name in hung.from_points if name in stations]:
+            case [one, other]:
+                apart = abs(other - one)
+            case _:
+                continue  # how many there are is asked by the check on hanging
         stage = case.stage(hung.stage)
         place = ("kit", "stages", stage.id)
         spacing = read_of("stirrup_spacing", stage, place)
-        subject = Hung(spacing, abs(at[1] - at[0]), limit_of(rule, LENGTH))
+        subject = Hung(spacing, apart, limit_of(rule, LENGTH))
         name = f"{case.subject}/{hung.stage}"
         yield SPACING.judge(case, Asked(subject, name, spacing.place, (rule,)))
 

@@ -44,7 +44,7 @@ def why_not(case: Case, one: TakeOver, *, who: Sequence[str], configuration: str
 
     `who` are the roles that may take the topic over, `configuration` the code of the rig as it is.
     """
-    held = _Held(case, one, _person(case, one), case.plan, who, configuration)
+    held = _Held(case, one, case.person(one.by), case.plan, who, configuration)
     for reason, stands_in_the_way, words in _OBSTACLES:
         if stands_in_the_way(held):
             said = (("document", one.document), *words(held))
@@ -54,7 +54,7 @@ def why_not(case: Case, one: TakeOver, *, who: Sequence[str], configuration: str
 
 def as_told(case: Case, one: TakeOver) -> Message:
     """A take-over that holds, as every paper prints it."""
-    person = _person(case, one)
+    person = case.person(one.by)
     return Message(
         "topic.taken-over",
         (
@@ -66,10 +66,6 @@ def as_told(case: Case, one: TakeOver) -> Message:
             ("until", one.until),
         ),
     )
-
-
-def _person(case: Case, one: TakeOver) -> Person | None:
-    return case.person(one.by)
 
 
 def _name(held: _Held) -> Words:

@@ -9,6 +9,7 @@ from backspan.core.findings import DoesNotApply, Message
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.limits import needed_value
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,7 +50,7 @@ def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | Doe
 
     Where no rule set of the basis has it, one reason is given for each beam.
     """
-    having = [(rules, value) for rules in case.under(key) if (value := rules.find(key)) is not None]
+    having = in_force(case, key)
     for beam in counterweighted(case, check):
         if isinstance(beam, DoesNotApply):
             yield beam
@@ -58,6 +59,22 @@ def under_value(case: Case, check: str, key: str) -> Iterator[RuledSubject | Doe
         else:
             for rules, value in having:
                 yield RuledSubject(beam, rules, value)
+
+
+def in_force(case: Case, key: str) -> tuple[tuple[SelectedRules, SelectedValue], ...]:
+    """Each rule set of the basis that has the value `key`, with the value."""
+    return tuple(
+        (rules, value) for rules in case.under(key) if (value := rules.find(key)) is not None
+    )
+
+
+def in_force_or_practice(case: Case, key: str) -> tuple[SelectedValue, ...]:
+    """The value under each rule set of the basis that has it; the trade's own where none has.
+
+    RuleError where the trade practice lacks it too.
+    """
+    having = tuple(value for _, value in in_force(case, key))
+    return having or (needed_value(case.practice, key),)
 
 
 def in_order(names: Iterable[str]) -> tuple[str, ...]:
