@@ -32,7 +32,8 @@ from backspan.core.model.rigs import (
     SuspensionPoint,
 )
 from backspan.core.model.site import Site
-from backspan.core.quantities.named import COUNT, GEOMETRY, QUANTITIES
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.quantity import COUNT, GEOMETRY
 from backspan.core.review.basis import PRACTICE, rules_of, selected_rules
 from backspan.core.review.naming import rule_choice
 from backspan.core.sheet.case import Case
@@ -90,7 +91,7 @@ def project_of(
     per_row: int = 1,
 ) -> Project:
     """The smallest project on which these quantities are stated that day, by their names, in SI."""
-    pieces = {"count": StatedValue(0, None, Evidence.MEASURED)} | _stated("group", given)
+    pieces = {"count": StatedValue(0, None, Evidence.MEASURED)} | _stated("piece_group", given)
     group = PieceGroup(_PIECE, **pieces, per_row=per_row)
     support = CounterweightedBeam(
         beam=_BEAM,

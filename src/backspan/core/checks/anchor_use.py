@@ -40,15 +40,13 @@ class Line:
 
 def lines_of(project: Project) -> Iterator[tuple[str, Line]]:
     """Every line on the roof as it stands, with its drop."""
-    for drop in project.drops:
-        if drop.rig is None or project.moved_to(drop.id):
-            continue
-        for point in drop.rig.suspension_points:
+    for drop, rig in project.standing_rigs:
+        for point in rig.suspension_points:
             for tie in point.tied:
-                name = f"{drop.id}/{point.id}/{tie.id}"
-                yield drop.id, Line("tieback", name, tie.anchor, point.hoist)
-        for life in drop.rig.lines:
-            yield drop.id, Line("lifeline", f"{drop.id}/{life.id}", life.anchor)
+                name = f"{drop}/{point.id}/{tie.id}"
+                yield drop, Line("tieback", name, tie.anchor, point.hoist)
+        for life in rig.lines:
+            yield drop, Line("lifeline", f"{drop}/{life.id}", life.anchor)
 
 
 def judge_use(case: Case) -> Iterator[Answer]:

@@ -8,11 +8,10 @@ two rigs of it name is somewhere else than one of them says.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
 from backspan.core.model.evidence import is_before
-from backspan.core.model.rigs import Rig
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Test, Unit, UnitKind
 from backspan.core.numbers import surely_above, total
@@ -21,41 +20,11 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.uses import Use, uses_of
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 
 _ACCEPTED = "condition.in-use"
-
-
-@dataclass(frozen=True, slots=True)
-class Use:
-    """A thing where a rig names it: `name` is its tag, or only its type; `count` of its pieces."""
-
-    kind: UnitKind
-    name: str
-    at: str
-    place: Place
-    count: float = 1.0
-
-
-def uses_of(rig: Rig, drop: str) -> Iterator[Use]:
-    """Every hoist, rope, beam, stage and lot that a rig names, by point or stage."""
-    around = ("drops", drop, "rig")
-    for point in rig.suspension_points:
-        at, place = f"{drop}/{point.id}", (*around, "suspension_points", point.id)
-        yield Use(UnitKind.HOIST, point.hoist, at, (*place, "hoist"))
-        yield Use(UnitKind.ROPE, point.rope or "", at, (*place, "rope"))
-        beam = point.counterweighted_beam
-        if beam is None:
-            continue
-        of_beam = (*place, "counterweighted_beam")
-        yield Use(UnitKind.BEAM, beam.beam, at, (*of_beam, "beam"))
-        for index, group in enumerate(beam.stack.groups):
-            there = (*of_beam, "stack", "groups", index, "piece")
-            yield Use(UnitKind.PIECE, group.piece, at, there, group.count.value)
-    for hung in rig.stages:
-        name = f"{drop}/{hung.stage}"
-        yield Use(UnitKind.STAGE, hung.stage, name, (*around, "stages", hung.stage))
 
 
 def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
@@ -68,7 +37,7 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
             yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
         project = case.project
         everywhere = case.once(
-            ("uses", kind), lambda: [use for use in _all_uses(case) if use.kind is kind]
+            ("uses", kind), lambda: [use for use in _standing(case) if use.kind is kind]
         )
         for use in mine:
             unit = project.kit.unit(kind, use.name)
@@ -84,16 +53,10 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
     return Check(name, topic, judge)
 
 
-def _all_uses(case: Case) -> list[Use]:
-    project = case.project
+def _standing(case: Case) -> list[Use]:
     return case.once(
         "uses",
-        lambda: [
-            use
-            for drop in project.drops
-            if drop.rig is not None and not project.moved_to(drop.id)
-            for use in uses_of(drop.rig, drop.id)
-        ],
+        lambda: [use for drop, rig in case.project.standing_rigs for use in uses_of(rig, drop)],
     )
 
 

@@ -10,7 +10,7 @@ from backspan.core.model.evidence import STRICT, Statement
 from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
-from backspan.core.model.rigs import Drop
+from backspan.core.model.rigs import Drop, Rig
 from backspan.core.model.site import Site
 from backspan.core.model.topics import TakeOver
 from backspan.core.quantities import Style
@@ -65,3 +65,10 @@ class Project:
         """The drops that the rig of a drop was moved to: where any is, it hangs there no longer."""
         rigs = [(one.id, one.rig) for one in self.drops if one.rig is not None]
         return tuple(name for name, rig in rigs if rig.moved_from == drop)
+
+    @property
+    def standing_rigs(self) -> tuple[tuple[str, Rig], ...]:
+        """The rigs on the roof as it stands, each with its drop: those moved away are not there."""
+        rigs = [(drop.id, drop.rig) for drop in self.drops if drop.rig is not None]
+        left = {rig.moved_from for _, rig in rigs}
+        return tuple((drop, rig) for drop, rig in rigs if drop not in left)

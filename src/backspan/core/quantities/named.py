@@ -9,42 +9,11 @@ plausible-value questions, the nomenclature page and the values of `ask` come fr
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import partial
 from types import MappingProxyType
 
-from backspan.core.quantities.dimension import Dimension
-from backspan.core.quantities.units import FORCE, LENGTH, MASS, PRESSURE, RATIO
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Quantity:
-    """One named number; `dimension` is None for a count.
-
-    `evidence` and `tolerance` are keys of the practice rules, `least` and `most` too, less their
-    "plausible.least-" and "plausible.most-". `record` and `field` say where it is stated: of
-    derived numbers there is no record. `asked` is its name in a question, `hint` what is told
-    beside it where its words do not say enough.
-    """
-
-    name: str
-    words: str
-    dimension: Dimension | None
-    evidence: str = ""
-    record: str = ""
-    field: str = ""
-    symbol: str = ""
-    asked: str = ""
-    hint: str = ""
-    zero: bool = False
-    """Whether none of it is a value like any other."""
-    least: str = ""
-    most: str = ""
-    tolerance: str = ""
-
-
-GEOMETRY, RATING, MASSES = "evidence.geometry", "evidence.rating", "evidence.mass"
-COUNT, OBSERVATION = "evidence.count", "evidence.observation"
+from backspan.core.quantities.quantity import COUNT, GEOMETRY, MASSES, RATING, Quantity
+from backspan.core.quantities.units import FORCE, LENGTH, LINEAR_MASS, MASS, PRESSURE, RATIO
 
 
 def _by_name(*quantities: Quantity) -> Mapping[str, Quantity]:
@@ -53,6 +22,12 @@ def _by_name(*quantities: Quantity) -> Mapping[str, Quantity]:
 
 #: A length that is measured on the roof.
 _taped = partial(Quantity, dimension=LENGTH, evidence=GEOMETRY, tolerance="tolerance.taped-length")
+
+
+#: A mass from a stamp or a label; what a label, a certificate or an engineer's paper rates.
+_mass = partial(Quantity, dimension=MASS, evidence=MASSES)
+_rated = partial(Quantity, evidence=RATING)
+_rated_force = partial(_rated, dimension=FORCE)
 
 
 #: Every quantity by its name.
@@ -163,11 +138,10 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="plate-width",
         most="plate",
     ),
-    Quantity(
+    _rated(
         name="surface_strength",
         words="pressure that the surface under the fulcrum carries without failure",
         dimension=PRESSURE,
-        evidence=RATING,
         record="fulcrum",
         field="surface_strength",
         asked="surface",
@@ -189,30 +163,26 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="centroid_from_tail",
         symbol="c_G",
     ),
-    Quantity(
+    _mass(
         name="beam_mass",
         words="mass of the beam",
-        dimension=MASS,
-        evidence=MASSES,
         record="beam",
         field="mass",
         asked="beam-mass",
         hint="wanted where its own weight counts",
     ),
-    Quantity(
+    _rated(
         name="label_pieces",
         words="pieces the label allows",
         dimension=None,
-        evidence=RATING,
-        record="label",
+        record="beam_label",
         field="most_pieces",
     ),
-    Quantity(
+    _rated(
         name="label_mass",
         words="counterweight the label allows",
         dimension=MASS,
-        evidence=RATING,
-        record="label",
+        record="beam_label",
         field="most_mass",
     ),
     # Its counterweight
@@ -221,18 +191,16 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         words="pieces on the beam",
         dimension=None,
         evidence=COUNT,
-        record="group",
+        record="piece_group",
         field="count",
         symbol="n",
         asked="pieces",
         zero=True,
         most="pieces",
     ),
-    Quantity(
+    _mass(
         name="piece_mass",
         words="mass of one piece",
-        dimension=MASS,
-        evidence=MASSES,
         record="piece",
         field="mass",
         asked="piece",
@@ -250,11 +218,9 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         tolerance="tolerance.piece-length",
     ),
     # What hangs from it
-    Quantity(
+    _rated_force(
         name="rated_load",
         words="rated load of the hoist",
-        dimension=FORCE,
-        evidence=RATING,
         record="hoist",
         field="rated_load",
         symbol="P_r",
@@ -263,58 +229,46 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="rated-load",
         most="rated-load",
     ),
-    Quantity(
+    _rated_force(
         name="stall_load",
         words="stall load of the hoist",
-        dimension=FORCE,
-        evidence=RATING,
         record="hoist",
         field="stall_load",
         asked="stall",
         hint="or the load at which its limiter cuts power",
     ),
-    Quantity(
+    _rated_force(
         name="limiter_trip",
         words="load at which the hoist's limiter cuts power",
-        dimension=FORCE,
-        evidence=RATING,
         record="hoist",
         field="limiter_trip",
         asked="limiter",
     ),
-    Quantity(
+    _mass(
         name="rope_mass",
         words="mass of the suspension line",
-        dimension=MASS,
-        evidence=MASSES,
         record="suspension_point",
         field="rope_mass",
         asked="rope",
     ),
-    Quantity(
+    _mass(
         name="bottom_weight",
         words="weight hung on the line to steady it",
-        dimension=MASS,
-        evidence=MASSES,
         record="suspension_point",
         field="bottom_weight",
         asked="bottom",
         zero=True,
     ),
-    Quantity(
+    _mass(
         name="dead_mass",
         words="mass of all that hangs, without people and material",
-        dimension=MASS,
-        evidence=MASSES,
         record="stage",
         field="dead_mass",
         asked="dead",
     ),
-    Quantity(
+    _mass(
         name="intended_load",
         words="people, tools and material intended",
-        dimension=MASS,
-        evidence=MASSES,
         record="stage",
         field="intended_load",
         asked="live",
@@ -336,6 +290,69 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="stage",
         field="stirrup_spacing",
         tolerance="tolerance.taped-length",
+    ),
+    # What stands in papers and plans, and no sum reads yet
+    _taped(name="drop_width", words="width of the drop", record="drop", field="width"),
+    _taped(name="drop_height", words="height of the drop", record="drop", field="height"),
+    _taped(name="roof_level", words="level of the roof", record="roof", field="level", zero=True),
+    _taped(
+        name="obstacle_height",
+        words="height of the obstacle above the roof",
+        record="obstacle",
+        field="height",
+    ),
+    _rated_force(
+        name="anchor_rating", words="rating of the anchor", record="anchor", field="rating"
+    ),
+    _taped(name="stage_width", words="width of the stage", record="stage", field="width"),
+    _mass(name="hoist_own_mass", words="mass of the hoist", record="hoist", field="mass"),
+    _rated(
+        name="rope_diameter",
+        words="diameter of the rope",
+        dimension=LENGTH,
+        record="rope",
+        field="diameter",
+    ),
+    _rated_force(
+        name="breaking_force",
+        words="breaking force of the rope",
+        record="rope",
+        field="breaking_force",
+    ),
+    Quantity(
+        name="mass_per_length",
+        words="mass of the rope for its length",
+        dimension=LINEAR_MASS,
+        evidence=MASSES,
+        record="rope",
+        field="mass_per_length",
+    ),
+    _taped(
+        name="rope_length",
+        words="length of the suspension rope",
+        record="suspension_point",
+        field="rope_length",
+    ),
+    _rated(
+        name="efficiency",
+        words="share of the rope's strength that its termination keeps",
+        dimension=RATIO,
+        record="termination",
+        field="efficiency",
+    ),
+    Quantity(
+        name="lot_count",
+        words="pieces in the lot",
+        dimension=None,
+        evidence=COUNT,
+        record="unit",
+        field="count",
+    ),
+    _taped(
+        name="other_reach",
+        words="reach of the other support",
+        record="other_support",
+        field="reach",
     ),
     # What is only looked at beside another number
     Quantity(

@@ -13,7 +13,7 @@ from typing import TypeVar
 from backspan.core.findings import Decider, InputUsed, Message, Need
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import Amount
-from backspan.core.quantities.named import Quantity
+from backspan.core.quantities.quantity import Quantity
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Corner, Place
 from backspan.core.sheet.limits import limit_of

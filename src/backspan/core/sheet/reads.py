@@ -9,7 +9,8 @@ from backspan.core.findings import Message
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.rigs import CounterweightedBeam, SuspensionPoint
 from backspan.core.quantities import FORCE, Amount
-from backspan.core.quantities.named import QUANTITIES, Quantity
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.quantity import Quantity
 from backspan.core.sheet.case import Case, Place
 
 UNKNOWN = math.nan

@@ -5,31 +5,26 @@ from __future__ import annotations
 import inspect
 import re
 from collections import Counter
-from dataclasses import fields, is_dataclass
+from dataclasses import is_dataclass
 from typing import Any, get_type_hints
 
 import pytest
 
-from backspan.core.model import kit, rigs, site
-from backspan.core.model.evidence import Sign
-from backspan.core.quantities.named import QUANTITIES, Quantity
+from backspan.core.model import kit, rigs, site, units
+from backspan.core.model.evidence import Sign, StatedValue
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.quantity import Quantity
 from backspan.core.rules.shape import Limit, WordList
+from backspan.core.sheet.leans_on import name_of_field, record_name
+from backspan.core.words import say_input
 from tests.unit.core.rigs import case
 
-#: The record of the project file that each row names.
+#: Every record of the project file, by what the table calls it.
 RECORDS: dict[str, type] = {
-    "counterweighted_beam": rigs.CounterweightedBeam,
-    "stack": rigs.Stack,
-    "group": rigs.PieceGroup,
-    "suspension_point": rigs.SuspensionPoint,
-    "fulcrum": rigs.Fulcrum,
-    "beam": kit.Beam,
-    "label": kit.BeamLabel,
-    "piece": kit.Piece,
-    "hoist": kit.Hoist,
-    "stage": kit.Stage,
-    "rig": rigs.Rig,
-    "parapet": site.Parapet,
+    record_name(record): record
+    for module in (rigs, kit, site, units)
+    for record in vars(module).values()
+    if is_dataclass(record) and isinstance(record, type) and record is not StatedValue
 }
 STATED = [one for one in QUANTITIES.values() if one.record]
 
@@ -49,7 +44,7 @@ def test_the_project_file_has_it_in_that_dimension(one: Quantity) -> None:
     found = marks(hint_of(one))
     assert one.dimension is None or one.dimension in found
     signs = {getattr(mark, "sign", None) for mark in found} - {None}
-    assert signs <= {Sign.NOT_NEGATIVE if one.zero else Sign.POSITIVE}
+    assert signs <= ({Sign.NOT_NEGATIVE, Sign.ANY} if one.zero else {Sign.POSITIVE})
 
 
 @pytest.mark.parametrize("one", QUANTITIES.values(), ids=lambda one: one.name)
@@ -68,24 +63,27 @@ def test_the_practice_rules_have_what_it_names(one: Quantity) -> None:
             assert value.content.amount.dimension == one.dimension
 
 
-def test_every_stated_number_of_these_records_is_a_row_or_left_alone_for_a_reason() -> None:
-    """A number nobody reads yet is named here, so that a new one is not forgotten."""
-    unread = {
-        "hoist.mass",  # looked at beside its rated load
-        "stage.width",
-        "suspension_point.rope_length",
-    }
-    number = re.compile(r"StatedValue\[(typing\.Annotated\[)?(float|int)\b")
-    numbers = set()
+def stated_fields(kind: str) -> set[tuple[str, str]]:
+    """The fields of the project file that hold a stated value of a kind, by record and field."""
+    pattern = re.compile(rf"StatedValue\[(typing\.Annotated\[)?({kind})\b")
+    found = set()
     for name, record in RECORDS.items():
-        assert is_dataclass(record)
         hints = get_type_hints(record, include_extras=True)
-        for field in fields(record):
-            if number.search(str(hints[field.name])):
-                numbers.add(f"{name}.{field.name}")
-    rows = {f"{one.record}.{one.field}" for one in STATED}
-    assert rows <= numbers
-    assert numbers - rows == unread
+        found |= {(name, field) for field in hints if pattern.search(str(hints[field]))}
+    return found
+
+
+def test_every_stated_number_is_a_row() -> None:
+    rows = {(one.record, one.field) for one in STATED}
+    assert stated_fields("float|int") == rows
+
+
+def test_every_stated_word_has_a_name_of_its_own_in_words() -> None:
+    words = stated_fields("backspan")
+    names = [name_of_field(RECORDS[record], field) for record, field in words]
+    assert len(words) > 6
+    assert len(set(names)) == len(names)
+    assert all(say_input(name) for name in names)
 
 
 def test_names_of_questions_and_words_are_each_its_own() -> None:
