@@ -126,6 +126,8 @@ def rigs(
         project = put(project, (*ARM, "backspan_from"), BackspanFrom.STACK)
     else:
         project = put(project, (*ARM, "backspan"), draw(inches(24, 240)))
+        if draw(st.booleans()):  # else it is known both ways
+            project = put(project, (*STACK, "tail_gap"), None)
     if draw(st.integers(0, 4)) == 0:
         project = put(project, (*BEAM, "centroid_from_tail"), draw(inches(60, 260)))
     project = put(project, (*ARM, "rear_stand"), draw(inches(36, 200)))
@@ -148,6 +150,11 @@ def tipping(project: Project) -> Finding:
         if isinstance(one, Finding) and one.subject == "D/L"
     )
     return heard(only)
+
+
+def contradicted(found: Finding) -> bool:
+    """Whether only the longer of two backspans holds: measured again, it may be none."""
+    return any(need.what.id == "need.two-backspans" for need in found.needs)
 
 
 def holds(project: Project) -> bool:

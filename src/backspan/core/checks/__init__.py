@@ -37,7 +37,6 @@ CHECKS: tuple[Check, ...] = (
     hanging.CHECK,
     other_support.CHECK,
     tipping.CHECK,
-    tipping.BESIDE,
     stall_cap.CHECK,
     beam_length.CHECK,
     beam_length.STANDS,

@@ -131,7 +131,7 @@ def _taped_against_stack(beam: BeamReads) -> Iterator[Read]:
     taped = beam.backspan.stated
     if taped is None or beam.from_stack:
         return
-    built = as_built(BareSheet({}, {}), replace(beam, from_stack=True))
+    built = as_built(BareSheet({}, {}), replace(beam, from_stack=True, both=False))
     if math.isnan(built.backspan) or not surely_above(built.counterweight, limit=0.0):
         return
     apart = abs(taped.value - built.backspan)

@@ -78,8 +78,8 @@ def _points(
     for part in range(_PARTS + 1):
         backspan = branch.built.backspan * _FURTHEST * part / _PARTS
         at = replace(beam.backspan, stated=StatedValue(backspan))
-        taped = replace(beam, backspan=at, from_stack=False)
-        there = replace(one, subject=Held(replace(support, beam=taped), one.subject.cap))
+        taped = replace(beam, backspan=at, from_stack=False, both=False)
+        there = replace(one, subject=replace(one.subject, support=replace(support, beam=taped)))
 
         def holds(count: int, there: Asked[Held] = there) -> bool:
             reach = {beam.reach.place: count * step, beam.backspan.place: _backspan(there)}

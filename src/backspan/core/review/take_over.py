@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from backspan.core.findings import Message, MessageValue
+from backspan.core.model.evidence import is_before
 from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
 from backspan.core.model.topics import TakeOver, Topic
@@ -52,11 +53,15 @@ def why_not(case: Case, one: TakeOver, *, who: Sequence[str], configuration: str
     return None
 
 
-def as_told(case: Case, one: TakeOver) -> Message:
-    """A take-over that holds, as every paper prints it."""
-    person = case.person(one.by)
+def as_told(case: Case, one: TakeOver, topic: Topic) -> Message:
+    """A take-over that holds, as every paper prints it; that it ends before the work does, too.
+
+    Of a shift inspection that is not told: it is for its own day.
+    """
+    person, ends = case.person(one.by), case.work_ends
+    lapses = topic is not Topic.SHIFT and is_before(one.until, ends)
     return Message(
-        "topic.taken-over",
+        "topic.taken-over-lapses" if lapses else "topic.taken-over",
         (
             ("person", one.by if person is None else person.name),
             ("role", "" if person is None else person.role),
@@ -64,6 +69,7 @@ def as_told(case: Case, one: TakeOver) -> Message:
             ("document", one.document),
             ("at", one.at),
             ("until", one.until),
+            ("ends", ends),
         ),
     )
 

@@ -64,7 +64,7 @@ def _answer(
     for one in given:
         why = why_not(case, one, who=who, configuration=configuration)
         if why is None:
-            return TopicAnswer(topic, Verdict.PASS, who, own, taken_over=as_told(case, one))
+            return TopicAnswer(topic, Verdict.PASS, who, own, taken_over=as_told(case, one, topic))
         reasons.append(why)
     open_here = all(one.verdict is Verdict.PASS or one.not_judged for one in found)
     return TopicAnswer(topic, verdict, who, own, not_judged=open_here, notes=tuple(reasons))

@@ -2,6 +2,9 @@
 
 Lengths lie along the beam: tip, suspension line, fulcrum, stack, tail. A backspan was taped, or
 follows from the beam and its stack; then it shrinks as the reach grows, and moves with each piece.
+Where both are known the shorter is judged: one of the measurements is off, and nobody can tell from
+here which. The one that was not asked for is taken as stated, at the reach of the corner: what the
+two differ by within a tape's own doubt is then covered by that doubt alone.
 
 The beam's own weight changes sides: its centroid lies x_G = L/2 - tip - a inboard of the fulcrum.
 Inboard it helps and is left out, outboard it harms and is counted. It can only lie outboard where
@@ -10,7 +13,7 @@ the beam is shorter inboard than outboard, so that only then its length and mass
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.mechanics.beam_geometry import (
     backspan_to_stack,
@@ -23,7 +26,7 @@ from backspan.core.model.rigs import BackspanFrom
 from backspan.core.numbers import surely_above, surely_below, surely_nothing, total
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads, read_of
-from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.sheet import BareSheet, Sheet
 from backspan.core.sheet.stack import Rows, placed_stack, stacked_weight
 from backspan.core.sheet.subjects import BeamSubject
 
@@ -41,6 +44,8 @@ class BeamReads:
     centroid_from_tail: Read
     groups: tuple[GroupReads, ...]
     from_stack: bool
+    both: bool = False
+    """Whether the backspan is known both ways, as taped and by beam and stack."""
 
 
 @dataclass(slots=True)
@@ -58,6 +63,8 @@ class AsBuilt:
     inboard: float = UNKNOWN
     tail_gap: float = UNKNOWN
     stack_inner_end: float = UNKNOWN
+    longer: float = UNKNOWN
+    """The backspan that was asked for, where the beam is judged by the shorter other one."""
 
 
 @dataclass(slots=True)
@@ -73,7 +80,7 @@ def beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
     support = subject.support
     beam = case.beam(support.beam)
     on_roof, of_kit = subject.place, ("kit", "beams", beam.id)
-    return BeamReads(
+    reads = BeamReads(
         reach=read_of("reach", support, on_roof),
         backspan=read_of("backspan", support, on_roof),
         tip=read_of("tip_beyond_line", support, on_roof),
@@ -84,10 +91,39 @@ def beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
         groups=piece_reads(case, support, subject.place),
         from_stack=support.backspan_from is BackspanFrom.STACK,
     )
+    return replace(reads, both=_known_both_ways(reads))
+
+
+def _known_both_ways(beam: BeamReads) -> bool:
+    needed = (beam.backspan, beam.reach, beam.length, beam.tip, beam.tail_gap)
+    of_pieces = [read for group in beam.groups for read in (group.length, group.mass, group.count)]
+    return bool(beam.groups) and all(one.stated is not None for one in (*needed, *of_pieces))
 
 
 def as_built(sheet: Sheet, beam: BeamReads) -> AsBuilt:
-    """The beam with its stack."""
+    """The beam with its stack, by the shorter of its backspans where both are known."""
+    built = _as_asked_for(sheet, beam)
+    shorter = _shorter(sheet, beam, built.backspan)
+    if shorter is not built.backspan:
+        built.backspan, built.longer = shorter, built.backspan
+    return built
+
+
+def _shorter(sheet: Sheet, beam: BeamReads, backspan: float) -> float:
+    """The backspan as asked for, or the other way where both are known and that is shorter.
+
+    The other way is looked at aside, so that its lengths bring no doubt of their own.
+    """
+    if not beam.both:
+        return backspan
+    other = replace(beam, from_stack=not beam.from_stack)
+    known = _as_asked_for(BareSheet(sheet.corner, {}), other).backspan
+    if not surely_below(known, limit=backspan):
+        return backspan
+    return _as_asked_for(sheet.without_doubt(), other).backspan
+
+
+def _as_asked_for(sheet: Sheet, beam: BeamReads) -> AsBuilt:
     reach = sheet.read(beam.reach)
     rows = [
         Rows(
@@ -111,11 +147,14 @@ def as_built(sheet: Sheet, beam: BeamReads) -> AsBuilt:
 
 
 def arms(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
-    """Reach and backspan alone: of a taped backspan nothing of the pieces is read."""
+    """Reach and backspan alone: of a taped backspan nothing of the pieces is read.
+
+    Where both are known it is the shorter, and only where that is the stack's are they read.
+    """
     if beam.from_stack:
         built = as_built(sheet, beam)
         return built.reach, built.backspan
-    return sheet.read(beam.reach), sheet.read(beam.backspan)
+    return sheet.read(beam.reach), _shorter(sheet, beam, sheet.read(beam.backspan))
 
 
 def inboard_of(sheet: Sheet, beam: BeamReads, reach: float) -> float:

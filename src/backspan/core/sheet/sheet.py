@@ -24,6 +24,13 @@ from backspan.core.worked.formula import AnyFormula, Step
 class Sheet(Protocol):
     """What a check's work may do."""
 
+    @property
+    def corner(self) -> Corner:
+        """The values taken in place of the stated ones."""
+
+    def without_doubt(self) -> Sheet:
+        """The sheet for what is read at the corner looked at, and adds no corner of its own."""
+
     def read(self, one: Read) -> float:
         """The number in SI at the corner looked at; NaN where nobody stated it."""
 
@@ -47,6 +54,15 @@ class RecordedSheet:
     inputs: Inputs
     steps: list[Step] = field(default_factory=list)
     outside: list[str] = field(default_factory=list)
+
+    @property
+    def corner(self) -> Corner:
+        """As `Sheet.corner`."""
+        return self.inputs.corner
+
+    def without_doubt(self) -> RecordedSheet:
+        """As `Sheet.without_doubt`: what is read is noted like any input."""
+        return self
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`; notes the input, its evidence, or that it is not stated."""
@@ -78,6 +94,10 @@ class BareSheet:
     corner: Corner
     reads: dict[Place, Read]
     outside: list[str] = field(default_factory=list)
+
+    def without_doubt(self) -> BareSheet:
+        """As `Sheet.without_doubt`."""
+        return BareSheet(self.corner, {}, self.outside)
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`."""

@@ -11,6 +11,10 @@ SENTENCES: dict[str, str] = {
     "topic.taken-over": (
         "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."
     ),
+    "topic.taken-over-lapses": (
+        "Taken over by {person}, {role}, card {card}, in {document} of {at}, only until {until}; "
+        "the work is planned to {ends}: nobody rides after that day without another."
+    ),
     "take-over.answered": (
         "{document}: no effect, only what nothing was found on can be taken over: {verdict} stays."
     ),
@@ -71,8 +75,6 @@ SENTENCES: dict[str, str] = {
         "The backspan of {taken} is longer than the {inboard} of beam inboard: measure again."
     ),
     "backspan-fits.missing": "The backspan cannot be compared with the beam's length.",
-    "two-backspans.pass": "Taped {taped}, by beam and stack {computed}: the answer is the same.",
-    "two-backspans.differ": "Taped {taped}, by beam and stack {computed}: only the first holds.",
     "stack-stands.pass": "The stack around the taped middle ends at {taken}, within {inboard}.",
     "stack-stands.fail": (
         "The stack around the taped middle would reach {taken}, where there is {inboard}."
@@ -194,7 +196,6 @@ SENTENCES: dict[str, str] = {
     "na.nothing-of-it": "The rig names none.",
     "na.no-lifeline": "No lifeline is stated.",
     "na.stack-not-known": "Where the stack around a taped middle ends is not known, or follows.",
-    "na.one-backspan": "Only one backspan is known.",
     "na.bolted": "Its tail is bolted or otherwise connected.",
     "na.no-counterweight": "Not held by counterweight.",
     "na.counterweighted": "Held by a counterweighted beam.",
@@ -216,8 +217,8 @@ SENTENCES: dict[str, str] = {
     "need.two-tiebacks": "Say in writing that anchor {anchor} may hold {lines}, {load} together.",
     "need.fulcrum": "Judge the {kind} under the fulcrum and what it stands on, and sign for it.",
     "need.two-backspans": (
-        "Measure again: the backspan was taped at {taped}, beam and stack give {computed}, and with"
-        " that it does not hold."
+        "Measure again: the backspan was taped at {taped}, beam and stack give {computed}; with the"
+        " shorter it does not hold."
     ),
     "need.limiter-as-stall": (
         "Determine the stall load of hoist {hoist}: its limiter cuts power at {trip}, which was"
@@ -251,6 +252,9 @@ SENTENCES: dict[str, str] = {
     "need.look-again": "Look at {input} again ({value}) and sign as second reader.",
     # notes
     "note.beam-weight-left-out": "The beam's own weight is left out: it does not harm.",
+    "note.shorter-backspan": (
+        "The backspan was taped at {taped}, beam and stack give {computed}: the shorter is judged."
+    ),
     "note.beam-weight-harms": "The beam's own weight pulls outboard and is counted.",
     "note.beam-weight-credited": "The beam's own weight is counted, as {rule_set} allows.",
     "note.behind-rear-stand": (

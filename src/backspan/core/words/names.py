@@ -67,7 +67,6 @@ CHECKS: dict[str, str] = {
     "other-support": "Other supports",
     "tipping": "Counterweight against tipping",
     "stack-stands": "Stack on the beam",
-    "two-backspans": "Taped and computed backspan",
     "stall-cap": "Stall load of the hoist",
     "beam-length": "Room on the beam",
     "beam-label": "Label of the beam",

@@ -81,6 +81,20 @@ def test_with_everything_taken_over_it_passes_and_says_how_much_was() -> None:
     assert topic(found, Topic.TIPPING).taken_over is None
 
 
+@pytest.mark.parametrize(
+    ("which", "until", "said"),
+    [
+        (Topic.BEAM, "2026-12-19", "topic.taken-over-lapses"),
+        (Topic.BEAM, "2026-12-20", "topic.taken-over"),
+        (Topic.SHIFT, "2026-11-25", "topic.taken-over"),
+    ],
+)
+def test_a_letter_that_ends_before_the_work_says_so(which: Topic, until: str, said: str) -> None:
+    told = topic(made(taken(which, until=until)), which).taken_over
+    assert told is not None
+    assert told.id == said
+
+
 def test_with_nothing_taken_over_the_same_rig_does_not_pass() -> None:
     found = made(replace(PROJECT, taken_over=()))
     assert found.verdict is Verdict.REFER

@@ -230,11 +230,15 @@ RIGS = [
         OtherSupport(OtherSupportKind.BOLTED_TAIL),
     ),
     put(PROJECT, (*ARM, "reach", "by"), None),
+    put(PROJECT, (*STACK, "tail_gap"), length("6 ft")),
     put(PROJECT, (*ARM, "reach", "at"), "2026-11-01"),
     put(PROJECT, ("people", "MT", "role"), "painter"),
     *(with_person(**changes) for changes in WITHOUT_EFFECT),
     replace(
         PROJECT, taken_over=tuple(replace(one, until="2026-11-24") for one in PROJECT.taken_over)
+    ),
+    replace(
+        PROJECT, taken_over=tuple(replace(one, until="2026-12-01") for one in PROJECT.taken_over)
     ),
     put(
         put(PROJECT, (*ARM, "rear_stand"), length("4 ft")),

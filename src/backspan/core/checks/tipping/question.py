@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.findings import (
     Decider,
@@ -24,7 +25,7 @@ from backspan.core.numbers import at_least, surely_above, surely_below, surely_n
 from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis
-from backspan.core.sheet.beam_as_built import as_built
+from backspan.core.sheet.beam_as_built import AsBuilt, BeamReads, as_built
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.limits import limit_of
@@ -42,6 +43,7 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
 ID = "tipping"
 CAP = "hoist.stall-cap"
+SHORTER = "note.shorter-backspan"
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +88,21 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         for rules in case.under(TOPIC):
             one = asked(case, subject, rules)
-            yield QUESTION.judge(case, one) if one.values else _no_number(subject, rules)
+            yield _of(case, one) if one.values else _no_number(subject, rules)
+
+
+def _of(case: Case, one: Asked[Held]) -> Finding:
+    """The finding; where only the longer of two backspans holds, measured again it may be none."""
+    found, support = QUESTION.judge(case, one), one.subject.support
+    if not support.beam.both or found.verdict is not Verdict.FAIL:
+        return found
+    words = next((note.values for note in found.notes if note.id == SHORTER), None)
+    longer = replace(support, beam=replace(support.beam, both=False))
+    worst = QUESTION.worst(case, replace(one, subject=replace(one.subject, support=longer)))
+    if words is None or worst is None or worst.found.met is not True:
+        return found
+    need = Need(Decider.MEASURER, Message("need.two-backspans", words))
+    return replace(found, verdict=Verdict.REFER, needs=(*found.needs, need))
 
 
 def asked(case: Case, subject: BeamSubject, rules: SelectedRules) -> Asked[Held]:
@@ -147,12 +163,21 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield Message("note.beam-weight-credited", words)
     elif known and all(one.own is None for one in judged.weighed.branches):
         yield Message("note.beam-weight-left-out")
-    support = judged.asked.subject.support
+    support, governing = judged.asked.subject.support, judged.weighed.governing
+    if governing is not None and not math.isnan(governing.built.longer):
+        yield _two_backspans(support.beam, governing.built)
     if support.tiebacks:
         yield Message("note.tieback-no-credit")
     if any(("input", "stall_load") in need.what.values for need in judged.inputs.not_stated):
         yield Message("note.stall-not-known")
         yield from _at_most_stall(judged)
+
+
+def _two_backspans(beam: BeamReads, built: AsBuilt) -> Message:
+    taped, computed = Amount(built.longer, LENGTH), Amount(built.backspan, LENGTH)
+    if beam.from_stack:
+        taped, computed = computed, taped
+    return Message(SHORTER, (("taped", taped), ("computed", computed)))
 
 
 def _at_most_stall(judged: Judged[Held, Branch]) -> Iterator[Message]:
