@@ -81,6 +81,8 @@ class Support:
     from_stack: bool
     kit: Kit
     stages: tuple[str, ...]
+    both: bool = False
+    """Whether the backspan is known both ways: then the shorter counts."""
 
     def moments(self, values: Values, rule: Rule) -> Moments:
         """The two sides of a rule at these values."""
@@ -101,10 +103,17 @@ class Support:
         return self._looked_at(values, self._beam_moment(values)) < 0
 
     def _stack_moment(self, values: Values) -> Fraction:
-        if not self.from_stack:
-            pieces = ((n, group.piece) for n, group in enumerate(self.beam.stack.groups))
-            heavy = sum(values[f"count {n}"] * values[f"mass {piece}"] for n, piece in pieces)
-            return heavy * GRAVITY * values["backspan"]
+        if not (self.both or self.from_stack):
+            return self._taped_moment(values)
+        placed = self._placed_moment(values)
+        return min(placed, self._taped_moment(values)) if self.both else placed
+
+    def _taped_moment(self, values: Values) -> Fraction:
+        pieces = ((n, group.piece) for n, group in enumerate(self.beam.stack.groups))
+        heavy = sum(values[f"count {n}"] * values[f"mass {piece}"] for n, piece in pieces)
+        return heavy * GRAVITY * values["backspan"]
+
+    def _placed_moment(self, values: Values) -> Fraction:
         moment, to_row = Fraction(0), inboard(values) - values["tail gap"]
         for n, group in enumerate(self.beam.stack.groups):
             left, rows, halves = int(values[f"count {n}"]), 0, 0
@@ -123,9 +132,16 @@ class Support:
 
     def _looked_at(self, values: Values, own: Fraction) -> Fraction:
         """The beam's moment, where it could pull outboard for all that the rule looks at."""
-        back = inboard(values) if self.from_stack else values["backspan"]
+        back = inboard(values) if self.from_stack else self._backspan(values)
         longer_outboard = back < values["reach"] + values["tip"]
         return own if longer_outboard or "beam centroid" in values else Fraction(0)
+
+    def _backspan(self, values: Values) -> Fraction:
+        """The taped backspan, or that of the stack where both are known and it is shorter."""
+        if not (self.both and self._weighs(values)):
+            return values["backspan"]
+        heavy = self._taped_moment({**values, "backspan": Fraction(1)})
+        return min(values["backspan"], self._placed_moment(values) / heavy)
 
     def _load(self, name: str, values: Values) -> Fraction:
         dead = sum((values[f"dead {one}"] for one in self.stages), Fraction(0)) * GRAVITY
@@ -152,12 +168,15 @@ class Support:
         for stage in (one for one in self.kit.stages if one.id in self.stages):
             yield f"dead {stage.id}", stage.dead_mass
             yield f"live {stage.id}", stage.intended_load
-        yield ("tail gap", stack.tail_gap) if self.from_stack else ("backspan", support.backspan)
+        if self.from_stack or self.both:
+            yield "tail gap", stack.tail_gap
+        if self.both or not self.from_stack:
+            yield "backspan", support.backspan
         for n, group in enumerate(stack.groups):
             piece = self.kit.piece(group.piece)
             assert piece is not None
             yield from ((f"count {n}", group.count), (f"mass {piece.id}", piece.mass))
-            if self.from_stack:
+            if self.from_stack or self.both:
                 yield f"length {piece.id}", piece.length_on_beam
 
 
@@ -184,7 +203,9 @@ def support_of(project: Project, drop: str, point: str) -> Support:
     assert beam is not None
     named = (one.stage for one in rig.stages if point in one.from_points)
     stages = tuple(one.id for name in named if (one := project.kit.stage(name)) is not None)
-    return Support(found, beam, beam.backspan_from is BackspanFrom.STACK, project.kit, stages)
+    stacked = beam.backspan_from is BackspanFrom.STACK
+    both = beam.backspan is not None and beam.stack.tail_gap is not None
+    return Support(found, beam, stacked, project.kit, stages, both)
 
 
 def answer(support: Support, rules: Sequence[Rule], *, draw: random.Random, inside: int) -> Answer:

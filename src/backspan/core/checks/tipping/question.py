@@ -21,11 +21,11 @@ from backspan.core.mechanics.tipping import (
     required_moment,
     tipping_moment,
 )
-from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing
-from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount
+from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing, whole_down
+from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount, roof_step
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis
-from backspan.core.sheet.beam_as_built import AsBuilt, BeamReads, as_built
+from backspan.core.sheet.beam_as_built import BeamReads, as_built
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.limits import limit_of
@@ -38,7 +38,7 @@ from backspan.core.sheet.moments import (
     support_reads,
 )
 from backspan.core.sheet.question import Asked, Judged, Question, Told
-from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.sheet import BareSheet, Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
 ID = "tipping"
@@ -96,11 +96,11 @@ def _of(case: Case, one: Asked[Held]) -> Finding:
     found, support = QUESTION.judge(case, one), one.subject.support
     if not support.beam.both or found.verdict is not Verdict.FAIL:
         return found
-    words = next((note.values for note in found.notes if note.id == SHORTER), None)
     longer = replace(support, beam=replace(support.beam, both=False))
     worst = QUESTION.worst(case, replace(one, subject=replace(one.subject, support=longer)))
-    if words is None or worst is None or worst.found.met is not True:
+    if worst is None or worst.found.met is not True:
         return found
+    words = _two_backspans(case, support.beam)
     need = Need(Decider.MEASURER, Message("need.two-backspans", words))
     return replace(found, verdict=Verdict.REFER, needs=(*found.needs, need))
 
@@ -165,7 +165,7 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield Message("note.beam-weight-left-out")
     support, governing = judged.asked.subject.support, judged.weighed.governing
     if governing is not None and not math.isnan(governing.built.longer):
-        yield _two_backspans(support.beam, governing.built)
+        yield Message(SHORTER, _two_backspans(judged.case, support.beam))
     if support.tiebacks:
         yield Message("note.tieback-no-credit")
     if any(("input", "stall_load") in need.what.values for need in judged.inputs.not_stated):
@@ -173,11 +173,15 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield from _at_most_stall(judged)
 
 
-def _two_backspans(beam: BeamReads, built: AsBuilt) -> Message:
-    taped, computed = Amount(built.longer, LENGTH), Amount(built.backspan, LENGTH)
-    if beam.from_stack:
-        taped, computed = computed, taped
-    return Message(SHORTER, (("taped", taped), ("computed", computed)))
+def _two_backspans(case: Case, beam: BeamReads) -> tuple[tuple[str, MessageValue], ...]:
+    """The taped backspan and the one that beam and stack give, as stated and as a tape shows it."""
+    step = roof_step(LENGTH, case.project.units)
+    by_stack = replace(beam, from_stack=True, both=False)
+    computed = whole_down(as_built(BareSheet({}, {}), by_stack).backspan / step) * step
+    return ("taped", Amount(beam.backspan.as_stated, LENGTH)), (
+        "computed",
+        Amount(computed, LENGTH),
+    )
 
 
 def _at_most_stall(judged: Judged[Held, Branch]) -> Iterator[Message]:
