@@ -33,7 +33,7 @@ def lengths(least: float, most: float) -> st.SearchStrategy[StatedValue[float] |
 
 SUPPORTS = st.builds(
     CounterweightedBeam,
-    beam=st.sampled_from(["B18", "BX", "none"]),
+    beam=st.sampled_from(["B-1", "BX", "none"]),
     fulcrum=st.none()
     | st.builds(Fulcrum, st.sampled_from(list(FulcrumKind)), lengths(0.0, 4.0), lengths(0.0, 5.0)),
     reach=lengths(0.05, 5.0),
@@ -44,7 +44,7 @@ SUPPORTS = st.builds(
         st.lists(
             st.builds(
                 PieceGroup,
-                st.sampled_from(["P50", "PX", "none"]),
+                st.sampled_from(["LOT", "SAND", "none"]),
                 st.builds(StatedValue, st.integers(0, 60)),
                 st.integers(1, 4),
             ),
@@ -67,7 +67,7 @@ def project_with(supports: list[CounterweightedBeam], units: Style) -> Project:
 @given(st.lists(SUPPORTS, min_size=1, max_size=2), st.sampled_from(list(Style)))
 def test_any_stated_rig_can_be_drawn(supports: list[CounterweightedBeam], units: Style) -> None:
     one = project_with(supports, units)
-    for scene in (drop_section(one, "D1", None), roof_plan(one, {}, "main")):
+    for scene in (drop_section(one, "D1", None), roof_plan(one, {}, "ROOF")):
         assert overlapping(scene) == []
         ElementTree.fromstring(to_svg(scene))  # noqa: S314 - written by the test itself
 
@@ -84,7 +84,7 @@ def test_a_value_that_is_not_stated_is_never_dimensioned(support: Counterweighte
 def test_any_name_makes_a_well_formed_drawing(name: str) -> None:
     one = project()
     named = replace(one, site=replace(one.site, name=name, owner=name, place=name), drops=())
-    scene = roof_plan(named, {}, "main")
+    scene = roof_plan(named, {}, "ROOF")
     assert overlapping(scene) == []
     ElementTree.fromstring(to_svg(scene))  # noqa: S314 - written by the test itself
 

@@ -22,7 +22,7 @@ def scene_named(name: str, units: Style = Style.US) -> Scene:
     """One drawing of the invented site."""
     project = sample.project(units)
     if name == "plan":
-        return roof_plan(project, reviews(), "main")
+        return roof_plan(project, reviews(), "ROOF")
     if name == "envelope":
         return envelope_picture(envelope(), units)
     return drop_section(project, name, review_or_none(name))

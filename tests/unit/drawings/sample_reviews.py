@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import datetime
-
 from backspan.core.findings import (
     BasisLine,
     Envelope,
@@ -16,9 +14,11 @@ from backspan.core.findings import (
 from backspan.core.quantities import LENGTH, MASS, Amount, Style, parse
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis, Mark, Provenance
-from tests.unit.drawings.sample import length
+from tests.unit.core.rigs import ON
+from tests.unit.drawings.sample import metres
 
-ON = datetime.date(2026, 11, 25)
+#: The backspan of the second point of N-02, as a review works it out from beam and stack.
+WORKED_OUT = metres("13'-3\"")
 
 
 def rule() -> SelectedValue:
@@ -84,7 +84,10 @@ def reviews() -> dict[str, Review]:
         "N-02": review_of(
             "N-02",
             Verdict.FAIL,
-            (finding("N-02", "SP1", Verdict.FAIL), finding("N-02", "SP2", Verdict.PASS, 3.6195)),
+            (
+                finding("N-02", "SP1", Verdict.FAIL),
+                finding("N-02", "SP2", Verdict.PASS, WORKED_OUT),
+            ),
         ),
         "N-03": review_of("N-03", Verdict.MISSING, (finding("N-03", "SP1", Verdict.MISSING),)),
         "W-01": review_of(
@@ -98,15 +101,15 @@ def reviews() -> dict[str, Review]:
 def envelope() -> Envelope:
     """An operating envelope with a straight line."""
     points = tuple(
-        EnvelopePoint(Amount(back * 0.3048, LENGTH), Amount(back * 1400 / 4000 * 0.3048, LENGTH))
+        EnvelopePoint(Amount(back * 0.3048, LENGTH), Amount(back * 880 / 4000 * 0.3048, LENGTH))
         for back in (0.0, 3.0, 6.0, 9.0, 12.0, 15.0, 18.0)
     )
     return Envelope(
         "N-01/SP1",
         rule(),
-        28,
-        Amount(parse("1400 lb", MASS), MASS),
+        16,
+        Amount(parse("880 lb", MASS), MASS),
         points,
-        Amount(length("11'-10\""), LENGTH),
-        Amount(length("4'-0 1/4\""), LENGTH),
+        Amount(metres("10 ft"), LENGTH),
+        Amount(metres("2 ft"), LENGTH),
     )

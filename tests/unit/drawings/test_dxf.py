@@ -13,7 +13,7 @@ from backspan.drawings import roof_plan, to_dxf
 from backspan.drawings.dxf_tables import pen_width
 from backspan.drawings.scene import PENS, Layer
 from tests.unit.drawings.inspection import SCENE_NAMES, scene_named, words_of
-from tests.unit.drawings.sample import length, with_site_name
+from tests.unit.drawings.sample import metres, with_site_name
 from tests.unit.drawings.sample_reviews import reviews
 
 INCHES, MILLIMETRES = 1, 4
@@ -54,8 +54,8 @@ def test_units_are_stated_and_the_roof_has_its_real_size(
     (outline,) = document.modelspace().query(f'LWPOLYLINE[layer=="{Layer.EXISTING}"]')
     box = bbox.extents([outline])
     assert box.extmin.x == pytest.approx(0.0)
-    assert box.size.x == pytest.approx(length("110 ft") * metre)
-    assert box.size.y == pytest.approx(length("62 ft") * metre)
+    assert box.size.x == pytest.approx(metres("110 ft") * metre)
+    assert box.size.y == pytest.approx(metres("62 ft") * metre)
     assert document.header["$EXTMAX"][0] >= box.extmax.x
 
 
@@ -68,17 +68,23 @@ def test_a_beam_in_section_has_its_real_length(units: Style, code: int, metre: f
         for line in document.modelspace().query(f'LINE[layer=="{Layer.BEAM}"]')
         for end in (line.dxf.start, line.dxf.end)
     ]
-    assert max(ends) - min(ends) == pytest.approx(length("18 ft") * metre)
+    assert max(ends) - min(ends) == pytest.approx(metres("18 ft") * metre)
 
 
-def test_dimensions_measure_what_they_print() -> None:
+@pytest.mark.parametrize(
+    ("name", "text", "inches"),
+    [
+        ("N-01", 'Backspan 10\'-0" [3,048 mm], measured ±1/2"', 120.0),
+        ("N-02", "Backspan 10'-11 1/4\" [3,334 mm]", 131.25),
+    ],
+)
+def test_dimensions_measure_what_they_print(name: str, text: str, inches: float) -> None:
     found = {
         one.dxf.text: one.get_measurement()
-        for one in read_back("N-01").modelspace().query("DIMENSION")
+        for one in read_back(name).modelspace().query("DIMENSION")
         if isinstance(one, Dimension)
     }
-    backspan = found['Backspan 11\'-10 1/2" [3,619 mm], measured ±1/2"']
-    assert backspan == pytest.approx(142.5)
+    assert found[text] == pytest.approx(inches)
 
 
 def test_layers_carry_the_trade_s_names_pens_and_dashes() -> None:
@@ -133,7 +139,7 @@ def test_no_clock_gets_into_the_file() -> None:
 
 def test_user_text_is_never_taken_for_a_control_code() -> None:
     project = with_site_name("50%%d {\\H5;big} <> Café 高")
-    document = read(io.StringIO(to_dxf(roof_plan(project, reviews(), "main")).decode("utf-8")))
+    document = read(io.StringIO(to_dxf(roof_plan(project, reviews(), "ROOF")).decode("utf-8")))
     texts = [one.dxf.text for one in document.paperspace("Sheet").query("TEXT")]
     assert "50% %d {\\H5;big} <> Café 高" in texts
     assert document.audit().errors == []

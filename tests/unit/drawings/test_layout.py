@@ -58,8 +58,8 @@ def test_the_title_block_names_what_it_is_about(name: str) -> None:
     words = words_of(scene_named(name))
     assert {
         "Quince Court <Tower> & Annex",
-        "Invented City",
-        "Invented: a made-up building for tests",
+        "nowhere",
+        "Invented: Made up for tests.",
     } <= words
     assert any("us-osha-1926-subpart-l, edition 1996" in one for one in words)
     assert any(one.startswith("Scale ") for one in words)

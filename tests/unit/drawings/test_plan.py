@@ -5,12 +5,12 @@ import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Lifeline
-from backspan.core.model.site import Edge, Roof
+from backspan.core.model.site import Roof
 from backspan.core.quantities import Style
 from backspan.drawings import DrawingError, Scene, roof_plan
 from backspan.drawings.paper import frame_of
 from backspan.drawings.scene import Hatch, Layer, Polygon, Symbol, SymbolName
+from tests.unit.core.rigs import length
 from tests.unit.drawings.inspection import (
     dimensions_of,
     lines_on,
@@ -20,14 +20,14 @@ from tests.unit.drawings.inspection import (
     symbols_of,
     words_of,
 )
-from tests.unit.drawings.sample import beam_support, drop, length, measured, point, project, roof
+from tests.unit.drawings.sample import beam_support, drop, lifeline, metres, point, project, roof
 from tests.unit.drawings.sample_reviews import review_of
 
 
 def plan_of(one: Roof) -> Scene:
     """The plan of a changed roof without drops."""
     base = project()
-    return roof_plan(_with_roof(base, one), {}, "main")
+    return roof_plan(_with_roof(base, one), {}, "ROOF")
 
 
 def _with_roof(base: Project, one: Roof) -> Project:
@@ -35,7 +35,7 @@ def _with_roof(base: Project, one: Roof) -> Project:
 
 
 def test_an_unknown_roof_is_refused_by_name() -> None:
-    with pytest.raises(DrawingError, match=r"no roof 'attic'; its roofs: main"):
+    with pytest.raises(DrawingError, match=r"no roof 'attic'; its roofs: ROOF"):
         roof_plan(project(), {}, "attic")
 
 
@@ -54,20 +54,21 @@ def test_each_answer_has_a_sign_of_its_own_shape() -> None:
 def test_anchors_stand_where_they_were_surveyed_and_say_their_standing() -> None:
     scene = scene_named("plan")
     assert {one.at for one in symbols_of(scene, SymbolName.ANCHOR)} >= {
-        (length("14 ft"), length("40 ft"))
+        (metres("14 ft"), metres("40 ft"))
     }
     assert len(symbols_of(scene, SymbolName.ANCHOR_OUT)) == 1
     assert len(symbols_of(scene, SymbolName.ANCHOR_CONDITIONAL)) == 1
     assert {"out of service", "conditional", "A6"} <= words_of(scene)
 
 
-def test_a_beam_lies_square_to_its_edge_at_its_station() -> None:
+@pytest.mark.parametrize(("station", "reach"), [("6 ft", "2 ft"), ("26 ft", "3 ft")])
+def test_a_beam_lies_square_to_its_edge_at_its_station(station: str, reach: str) -> None:
     beams = lines_on(scene_named("plan"), Layer.BEAM)
-    at_first = [one for one in beams if one.start[0] == pytest.approx(length("6 ft"))]
-    ends = [end[1] for one in at_first for end in (one.start, one.end)]
-    outside = length("4 ft") - length("2'-6\"") + length('9"')
-    assert max(ends) == pytest.approx(length("62 ft") + outside)
-    assert max(ends) - min(ends) == pytest.approx(length("18 ft"))
+    at_station = [one for one in beams if one.start[0] == pytest.approx(metres(station))]
+    ends = [end[1] for one in at_station for end in (one.start, one.end)]
+    outside = metres(reach) - metres("18 in") + metres("6 in")
+    assert max(ends) == pytest.approx(metres("62 ft") + outside)
+    assert max(ends) - min(ends) == pytest.approx(metres("18 ft"))
 
 
 def test_what_is_not_measured_is_dashed_and_said() -> None:
@@ -90,14 +91,14 @@ def test_a_stack_is_hatched_only_where_its_place_is_known() -> None:
 def test_a_tieback_runs_from_tail_to_anchor_with_its_angle() -> None:
     scene = scene_named("plan")
     anchors = {one.end for one in lines_on(scene, Layer.TIEBACK)}
-    assert (length("14 ft"), length("40 ft")) in anchors
+    assert (metres("14 ft"), metres("40 ft")) in anchors
     assert any(words.startswith("TB-SP1 ") and words.endswith("°") for words in words_of(scene))
     assert "TB-SP1: angle not known" in words_of(scene)
 
 
 def test_lifelines_pass_the_edge_at_their_station() -> None:
     ends = {round(one.end[0], 6) for one in lines_on(scene_named("plan"), Layer.LIFELINE)}
-    assert ends == {round(length("11 ft"), 6), round(length("17 ft"), 6)}
+    assert ends == {round(metres("11 ft"), 6), round(metres("17 ft"), 6)}
 
 
 def test_the_chain_along_an_edge_gives_corner_widths_and_gaps() -> None:
@@ -131,14 +132,14 @@ def test_parapets_are_as_thick_as_stated() -> None:
     ]
     assert len(bands) == 5
     west = bands[0].points
-    assert max(x for x, _ in west) - min(x for x, _ in west) == pytest.approx(length('12"'))
+    assert max(x for x, _ in west) - min(x for x, _ in west) == pytest.approx(metres('12"'))
     assert "parapet: not stated" in words_of(scene_named("plan"))
 
 
 def test_an_edge_entered_from_the_wrong_end_is_pointed_out() -> None:
     good = roof()
     first = good.edges[0]
-    turned = Edge(first.id, first.end, first.start, first.parapet, first.faces)
+    turned = replace(first, start=first.end, end=first.start)
     scene = plan_of(replace(good, edges=(turned, *good.edges[1:])))
     assert "lies on the other side of edge W" in said_on(scene)
     assert "other side" not in said_on(plan_of(good))
@@ -151,7 +152,7 @@ def test_points_of_a_drop_that_are_alike_share_a_row_of_the_schedule() -> None:
 
 
 def test_a_roof_with_nothing_on_it_is_drawn() -> None:
-    bare = Roof("main", "Bare", roof().level, (), ())
+    bare = replace(roof(), name="Bare", outline=(), edges=(), obstacles=(), anchors=())
     assert "Roof plan: Bare" in words_of(plan_of(bare))
 
 
@@ -170,7 +171,7 @@ def test_very_many_drops_are_drawn_without_overlap_and_counted() -> None:
         for place in range(30)
     )
     given = {one.id: review_of(one.id, list(Verdict)[place % 4]) for place, one in enumerate(drops)}
-    scene = roof_plan(replace(project(), drops=drops), given, "main")
+    scene = roof_plan(replace(project(), drops=drops), given, "ROOF")
     assert overlapping(scene) == []
     words = words_of(scene)
     assert any(one.startswith("and ") and "more: see the section" in one for one in words)
@@ -190,11 +191,11 @@ def test_everything_drawn_lies_on_the_sheet() -> None:
 
 def test_names_that_do_not_fit_their_strip_stand_outside_with_sign_and_word() -> None:
     narrow = tuple(
-        replace(drop(f"NARROW-{place}", "N", f"{place * 30} ft", ()), width=measured("2'-0\""))
+        replace(drop(f"NARROW-{place}", "N", f"{place * 30} ft", ()), width=length("2 ft"))
         for place in range(3)
     )
     given = {one.id: review_of(one.id, Verdict.FAIL) for one in narrow}
-    scene = roof_plan(replace(project(), drops=narrow), given, "main")
+    scene = roof_plan(replace(project(), drops=narrow), given, "ROOF")
     assert {"NARROW-0", "NARROW-2", "fail"} <= words_of(scene)
     assert len(symbols_of(scene, SymbolName.FAIL)) == 3
     assert overlapping(scene) == []
@@ -203,8 +204,8 @@ def test_names_that_do_not_fit_their_strip_stand_outside_with_sign_and_word() ->
 def test_a_drop_on_an_edge_or_anchor_that_is_not_there_is_left_out_of_the_picture() -> None:
     lost = (
         drop("D1", "gone", "4 ft", (point("P", "5 ft", "A1"),)),
-        drop("D2", "N", "30 ft", (point("P", "31 ft", "gone"),), (Lifeline("LL", "gone"),)),
+        drop("D2", "N", "30 ft", (point("P", "31 ft", "gone"),), (lifeline("LL", "gone"),)),
     )
-    scene = roof_plan(replace(project(), drops=lost), {}, "main")
+    scene = roof_plan(replace(project(), drops=lost), {}, "ROOF")
     assert lines_on(scene, Layer.TIEBACK) == []
     assert "D1" in words_of(scene)  # in the table of answers

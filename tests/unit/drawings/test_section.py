@@ -5,19 +5,16 @@ import pytest
 
 from backspan.core.findings import BasisLine, Message, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.people import Person
 from backspan.core.model.rigs import (
     CounterweightedBeam,
     FulcrumKind,
-    HungStage,
     PieceGroup,
-    Rig,
     Stack,
-    SuspensionPoint,
 )
 from backspan.core.quantities import LENGTH, Amount
 from backspan.drawings import DrawingError, Scene, drop_section
 from backspan.drawings.scene import Hatch, Layer, Line, Polygon, SymbolName
+from tests.unit.core.rigs import put, without_stall
 from tests.unit.drawings.inspection import (
     dimensions_of,
     lines_on,
@@ -27,7 +24,7 @@ from tests.unit.drawings.inspection import (
     symbols_of,
     words_of,
 )
-from tests.unit.drawings.sample import beam_support, drop, length, measured, point, project
+from tests.unit.drawings.sample import GROUP, beam_support, drop, metres, point, project
 from tests.unit.drawings.sample_reviews import finding, review_of
 
 
@@ -63,35 +60,42 @@ def test_points_that_are_alike_share_a_view() -> None:
     assert {"Suspension point SP1", "Suspension point SP2"} <= words_of(scene_named("N-02"))
 
 
-def test_the_beam_is_drawn_to_scale_between_tip_and_tail() -> None:
-    scene = scene_named("N-01")
+@pytest.mark.parametrize("tip", ["6 in", "9 in"])
+def test_the_beam_is_drawn_to_scale_between_tip_and_tail(tip: str) -> None:
+    scene = section_of(beam_support(tip=tip))
     assert scene.scale is not None
     assert scene.scale.text == '3/8" = 1\'-0"'
-    assert spread(lines_on(scene, Layer.BEAM)) == pytest.approx(length("18 ft"))
+    assert spread(lines_on(scene, Layer.BEAM)) == pytest.approx(metres("18 ft"))
 
 
 @pytest.mark.parametrize(
-    ("text", "size"),
+    ("name", "text", "size"),
     [
-        ("Reach 4'-0\" [1,219 mm]", "4 ft"),
-        ('Backspan 11\'-10 1/2" [3,619 mm], measured ±1/2"', "11'-10 1/2\""),
-        ("Beam B18: 18'-0\" [5,486 mm], measured", "18 ft"),
-        ('Tip beyond line 9" [229 mm]', "9 in"),
-        ('Tail gap 6" [152 mm]', "6 in"),
-        ("Setback 2'-6\" [762 mm]", "2'-6\""),
+        ("N-01", "Reach 2'-0\" [610 mm]", "2 ft"),
+        ("N-01", 'Backspan 10\'-0" [3,048 mm], measured ±1/2"', "10 ft"),
+        ("N-01", "Beam B-1: 18'-0\" [5,486 mm], measured", "18 ft"),
+        ("N-01", 'Tip beyond line 6" [152 mm]', "6 in"),
+        ("N-01", "Tail gap 3'-6\" [1,067 mm]", "3'-6\""),
+        ("N-01", "Setback 1'-6\" [457 mm]", "18 in"),
+        ("N-02", "Reach 3'-0\" [914 mm]", "3 ft"),
+        ("N-02", "Backspan 10'-11 1/4\" [3,334 mm]", "10'-11 1/4\""),
+        ("N-02", "Tail gap 1'-0 3/4\" [324 mm]", "1'-0 3/4\""),
     ],
 )
-def test_every_dimension_is_as_long_as_it_says(text: str, size: str) -> None:
-    found = dimensions_of(scene_named("N-01"))[text]
-    assert abs(found.end[0] - found.start[0]) == pytest.approx(length(size))
+def test_every_dimension_is_as_long_as_it_says(name: str, text: str, size: str) -> None:
+    found = dimensions_of(scene_named(name))[text]
+    assert abs(found.end[0] - found.start[0]) == pytest.approx(metres(size))
 
 
 def test_tolerance_and_evidence_stand_beside_the_value() -> None:
     assert 'measured ±1/4"' in words_of(scene_named("N-01"))
 
 
-def test_the_stack_stands_from_the_tail_gap_inwards_with_its_centroid_marked() -> None:
-    scene = scene_named("N-01")
+@pytest.mark.parametrize(("pieces", "per_row"), [(16, 1), (32, 2)])
+def test_the_stack_stands_from_the_tail_gap_inwards_with_its_centroid_marked(
+    pieces: int, per_row: int
+) -> None:
+    scene = section_of(put(beam_support(pieces=pieces), (*GROUP, "per_row"), per_row))
     (stack,) = [
         one
         for one in scene.drawing
@@ -99,11 +103,11 @@ def test_the_stack_stands_from_the_tail_gap_inwards_with_its_centroid_marked() -
     ]
     tail = max(end for line in lines_on(scene, Layer.BEAM) for end in (line.start[0], line.end[0]))
     xs = [x for x, _ in stack.points]
-    assert tail - max(xs) == pytest.approx(length("6 in"))
-    assert max(xs) - min(xs) == pytest.approx(14 * length('1 1/2"'))
+    assert tail - max(xs) == pytest.approx(metres("3'-6\""))
+    assert max(xs) - min(xs) == pytest.approx(16 * metres("3 in"))
     (centroid,) = symbols_of(scene, SymbolName.CENTROID)
     assert centroid.at[0] == pytest.approx((max(xs) + min(xs)) / 2)
-    assert "28 pieces of 50 lb [22.7 kg], Plate" in words_of(scene)
+    assert f"{pieces} pieces of 55 lb [24.9 kg], plate" in words_of(scene)
 
 
 def test_the_parapet_is_as_high_and_thick_as_stated() -> None:
@@ -113,16 +117,22 @@ def test_the_parapet_is_as_high_and_thick_as_stated() -> None:
         if isinstance(one, Polygon) and one.layer is Layer.PARAPET
     ]
     (left, bottom), (right, _), (_, top), _ = wall.points
-    assert right - left == pytest.approx(length("12 in"))
-    assert top - bottom == pytest.approx(length("42 in"))
+    assert right - left == pytest.approx(metres("12 in"))
+    assert top - bottom == pytest.approx(metres("42 in"))
 
 
-def test_the_line_hangs_outside_with_hoist_and_rated_load() -> None:
-    scene = scene_named("N-01")
+@pytest.mark.parametrize(("reach", "outside"), [("2 ft", "6 in"), ("3 ft", "18 in")])
+def test_the_line_hangs_outside_with_hoist_and_rated_load(reach: str, outside: str) -> None:
+    scene = section_of(beam_support(reach=reach))
     face = min(one.start[0] for one in lines_on(scene, Layer.EXISTING))
     hung = lines_on(scene, Layer.SUSPENSION)
-    assert face - hung[0].start[0] == pytest.approx(length("18 in"))
-    assert {"rated load 1,000 lb [4.45 kN]", "stall load not stated"} <= words_of(scene)
+    assert face - hung[0].start[0] == pytest.approx(metres(outside))
+    assert {"rated load 1,000 lb [4.45 kN]", "stall load 2,500 lb [11.1 kN]"} <= words_of(scene)
+
+
+def test_a_stall_load_that_is_not_stated_is_said() -> None:
+    words = words_of(drop_section(without_stall(project()), "N-01", None))
+    assert {"rated load 1,000 lb [4.45 kN]", "stall load not stated"} <= words
 
 
 def test_what_nobody_measured_is_dashed_said_and_not_dimensioned() -> None:
@@ -132,6 +142,7 @@ def test_what_nobody_measured_is_dashed_said_and_not_dimensioned() -> None:
         "Reach not measured",
         "Beam BX: length not measured",
         "length of the stack not measured",
+        "held: not stated",
     } <= words
     assert "Setback not measured: place on the roof not known" in words
     assert not [
@@ -161,7 +172,10 @@ def test_another_kind_of_support_is_named_and_not_judged() -> None:
 
 
 def test_no_support_and_no_rig_are_said() -> None:
-    bare = replace(project(), drops=(drop("D1", "N", "4 ft", (SuspensionPoint("P", 2.0, "H9"),)),))
+    nothing = replace(
+        point("P", "6 ft", None), hoist="H9", rope=None, counterweighted_beam=None, tiebacks=None
+    )
+    bare = replace(project(), drops=(drop("D1", "N", "4 ft", (nothing,)),))
     assert "Support not stated" in words_of(drop_section(bare, "D1", None))
     assert "hoist not stated" in words_of(drop_section(bare, "D1", None))
     assert "No rig is stated for this drop." in words_of(scene_named("E-01"))
@@ -202,9 +216,12 @@ def test_the_worst_answer_over_several_rule_sets_is_shown() -> None:
 @pytest.mark.parametrize(
     "support",
     [
-        beam_support(reach="12'-0\"", backspan="3'-10 1/2\"", setback="10'-0\"", pieces=60),
+        beam_support(
+            reach="12'-0\"", backspan="3'-10 1/2\"", setback="10'-0\"", pieces=15, gap='6"'
+        ),
         beam_support(reach='3"', backspan="16'-0\"", setback='1"', tip=None, gap=None),
-        beam_support(kind=FulcrumKind.PAD, height='2"', setback="3'-0\""),
+        beam_support(height='2"', setback="3'-0\""),
+        beam_support(kind=FulcrumKind.STAND),
         beam_support(kind=FulcrumKind.PARAPET, height=None, setback='6"'),
         beam_support(kind=FulcrumKind.TOWER, height="20'-0\""),
         beam_support(height="0 in"),
@@ -228,22 +245,20 @@ def test_many_points_share_the_sheet(count: int) -> None:
 
 
 def test_a_fulcrum_within_the_parapet_stands_on_it() -> None:
-    scene = section_of(
-        beam_support(setback='6"', reach="2'-0\"", height='6"', kind=FulcrumKind.PAD)
-    )
+    scene = section_of(beam_support(setback='6"', height='6"'))
     (fulcrum,) = symbols_of(scene, SymbolName.FULCRUM)
     walls = [
         one for one in scene.drawing if isinstance(one, Polygon) and one.layer is Layer.PARAPET
     ]
     top = max(y for _, y in walls[0].points)
-    assert fulcrum.at[1] - top == pytest.approx(length("6 in"))
+    assert fulcrum.at[1] - top == pytest.approx(metres("6 in"))
 
 
 @pytest.mark.parametrize(
     ("support", "note"),
     [
         (beam_support(backspan="8'-0\""), "does not end at its stack"),
-        (beam_support(backspan="8'-0\"", pieces=200), "does not end at its stack"),
+        (beam_support(backspan="5'-9\"", pieces=50), "does not end at its stack"),
     ],
 )
 def test_statements_that_contradict_each_other_are_pointed_out(
@@ -254,8 +269,8 @@ def test_statements_that_contradict_each_other_are_pointed_out(
 
 
 def test_what_is_refused_is_told_in_the_words_of_the_finding() -> None:
-    setback = (("setback", Amount(length("2 ft"), LENGTH)), ("reach", Amount(0.3, LENGTH)))
-    through = (("bearing", Amount(0.3, LENGTH)), ("wall", Amount(length("18 in"), LENGTH)))
+    setback = (("setback", Amount(metres("2 ft"), LENGTH)), ("reach", Amount(0.3, LENGTH)))
+    through = (("bearing", Amount(0.3, LENGTH)), ("wall", Amount(metres("18 in"), LENGTH)))
     failed = tuple(
         replace(finding("N-01", "SP1", Verdict.FAIL), message=message)
         for message in (
@@ -271,11 +286,10 @@ def test_what_is_refused_is_told_in_the_words_of_the_finding() -> None:
 
 
 def test_evidence_weaker_than_measured_is_never_shown_as_measured() -> None:
-    told = replace(measured("4'-0\""), evidence=Evidence.TOLD)
-    scene = section_of(replace(beam_support(), reach=told))
-    assert "told, not measured" in said_on(scene)
-    unsaid = replace(measured("4'-0\""), evidence=None)
-    assert "evidence not stated" in said_on(section_of(replace(beam_support(), reach=unsaid)))
+    told = put(beam_support(), ("reach", "evidence"), Evidence.TOLD)
+    assert "told, not measured" in said_on(section_of(told))
+    unsaid = put(beam_support(), ("reach", "evidence"), None)
+    assert "evidence not stated" in said_on(section_of(unsaid))
 
 
 def test_an_edge_without_a_parapet_says_that_none_is_stated() -> None:
@@ -287,15 +301,10 @@ def test_an_edge_without_a_parapet_says_that_none_is_stated() -> None:
 def test_ropes_stages_and_people_are_named_where_they_are_known() -> None:
     one = project()
     hung = replace(point("P", "5 ft", "A1"), rope="R8")
-    rig = Rig((hung,), (HungStage("unknown", ("P",)),))
-    named = replace(
-        one,
-        drops=(replace(drop("D1", "N", "4 ft", ()), name="test drop", height=None, rig=rig),),
-        people=(Person("JD", "J. Doe", "invented engineer"),),
-        prepared_by="JD",
-    )
+    lost = put(drop("D1", "N", "4 ft", (hung,)), ("rig", "stages", 0, "stage"), "unknown")
+    named = replace(one, drops=(replace(lost, name="test drop", height=None),), prepared_by="MT")
     words = words_of(drop_section(named, "D1", review_of("D1", Verdict.MISSING)))
-    assert {"Suspension line, rope R8", "Stage not stated", "J. Doe, invented engineer"} <= words
+    assert {"Suspension line, rope R8", "Stage not stated", "M. Tape, competent person"} <= words
     assert "Section: drop D1, test drop" in words
 
 

@@ -89,7 +89,7 @@ def test_the_text_does_not_depend_on_the_order_of_hashes() -> None:
 
 
 def test_names_with_markup_are_text_and_nothing_else() -> None:
-    svg = to_svg(roof_plan(with_site_name(HOSTILE), reviews(), "main"))
+    svg = to_svg(roof_plan(with_site_name(HOSTILE), reviews(), "ROOF"))
     root = root_of(svg)
     assert {element.tag.removeprefix(SVG) for element in root.iter()} <= {
         "svg",
