@@ -86,6 +86,10 @@ class Margin:
     """True where the margin is already used up: the value is what is short."""
 
 
+#: The note of a finding that was judged by the shorter of two backspans; drawings print it too.
+SHORTER_BACKSPAN = "note.shorter-backspan"
+
+
 class FindingKey(NamedTuple):
     """Which finding it is, whatever it found: check, subject, rule set with edition, question."""
 

@@ -62,28 +62,10 @@ class BeamPicture:
     tail_gap: Known | None
 
     @property
-    def stack_elsewhere(self) -> bool:
-        """Whether backspan and stack, both as stated, contradict each other on the paper."""
-        if not self.groups or not self.stack_known:
-            return False
-        inner, outer = self.groups[-1].inner, self.groups[0].outer
-        if inner < self.fulcrum.x or self.backspan is None:
-            return inner < self.fulcrum.x
-        off = abs(self.centroid.x - (inner + outer) / 2)
-        # Equal pieces have their centroid in the middle, but for a last row that is not full.
-        room = self.row if len(self.groups) == 1 else (outer - inner) / 2
-        return off > room + (self.backspan.tolerance or 0.0)
-
-    @property
-    def row(self) -> float:
-        """The length of beam one row of pieces takes; nothing where it is not known."""
-        piece = self.groups[0].piece
-        return piece.length_on_beam.value if piece is not None and piece.length_on_beam else 0.0
-
-    @property
     def left(self) -> float:
         """The outermost position."""
-        return min(self.tip.x, self.line.x, 0.0)
+        ends = [group.inner for group in self.groups]
+        return min(self.tip.x, self.line.x, 0.0, *ends)
 
     @property
     def right(self) -> float:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from backspan.core.findings import Review, Verdict
+from backspan.core.findings import SHORTER_BACKSPAN, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.words import drop_answer, say, say_check, settled
@@ -31,7 +31,6 @@ from backspan.drawings.wording import (
     NO_RIG,
     NOT_REVIEWED,
     NOT_TO_SCALE,
-    STACK_ELSEWHERE,
     more_views_note,
     no_room_note,
 )
@@ -153,13 +152,7 @@ def _content(
     views: Sequence[View],
     canvas: Canvas,
 ) -> SheetContent:
-    notes = [NOT_TO_SCALE]
-    for note, found in (
-        (STACK_ELSEWHERE, any(view.first.picture.stack_elsewhere for view in views)),
-    ):
-        if found:
-            notes.append(note)
-    notes += [] if review is None else _refused(review)
+    notes = [NOT_TO_SCALE, *(() if review is None else _refused(review))]
     if canvas.placer.unplaced:
         notes.append(no_room_note(len(canvas.placer.unplaced)))
     left_out = tuple(name for view in views[MOST_VIEWS:] for name in view.names)
@@ -180,10 +173,12 @@ def _content(
 
 
 def _refused(review: Review) -> list[str]:
-    """What fails, in the words of the findings, each sentence once."""
+    """What fails, and which of two backspans is judged, in the words of the findings."""
     told = [
         say(one.message, review.units) for one in review.findings if one.verdict is Verdict.FAIL
     ]
+    notes = [note for one in review.findings for note in one.notes if note.id == SHORTER_BACKSPAN]
+    told += [say(note, review.units) for note in notes]
     return list(dict.fromkeys(told))[:MOST_REFUSED]
 
 

@@ -33,12 +33,6 @@ ANGLES = (
     "The angle at a tieback is in plan, from the line of its beam; without a figure it is under "
     "5 degrees."
 )
-THROUGH_PARAPET = "By the heights stated, a beam passes through the parapet: measure them again."
-STACK_ELSEWHERE = (
-    "A backspan as stated does not end at its stack as stated, or the stack reaches past the "
-    "fulcrum: measure again."
-)
-
 TAKEN_OVER = (
     "An answer covers every topic of its drop; what persons took over in writing is counted on "
     "the drop's section."

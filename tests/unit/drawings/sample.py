@@ -55,7 +55,7 @@ def beam_support(
     *, pieces: int | None = None, kind: FulcrumKind | None = None, **lengths: str | None
 ) -> CounterweightedBeam:
     """The rig's left beam with what is given replaced; a length given as None is unstated."""
-    support: CounterweightedBeam = at(PROJECT, ARM)
+    support: CounterweightedBeam = put(at(PROJECT, ARM), ("stack", "tail_gap"), length("3 ft 6 in"))
     if pieces is not None:
         support = put(support, (*GROUP, "count"), count(pieces))
     if kind is not None:

@@ -3,7 +3,7 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import BasisLine, Message, Verdict
+from backspan.core.findings import SHORTER_BACKSPAN, BasisLine, Message, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.rigs import (
     CounterweightedBeam,
@@ -13,6 +13,7 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.quantities import LENGTH, Amount
 from backspan.drawings import DrawingError, Scene, drop_section
+from backspan.drawings.paper import frame_of
 from backspan.drawings.scene import Hatch, Layer, Line, Polygon, SymbolName
 from tests.unit.core.rigs import put, without_stall
 from tests.unit.drawings.inspection import (
@@ -254,18 +255,28 @@ def test_a_fulcrum_within_the_parapet_stands_on_it() -> None:
     assert fulcrum.at[1] - top == pytest.approx(metres("6 in"))
 
 
-@pytest.mark.parametrize(
-    ("support", "note"),
-    [
-        (beam_support(backspan="8'-0\""), "does not end at its stack"),
-        (beam_support(backspan="5'-9\"", pieces=50), "does not end at its stack"),
-    ],
-)
-def test_statements_that_contradict_each_other_are_pointed_out(
-    support: CounterweightedBeam, note: str
-) -> None:
-    assert note in said_on(section_of(support))
-    assert note not in said_on(section_of(beam_support()))
+def test_which_of_two_backspans_is_judged_is_told_by_the_finding_alone() -> None:
+    lengths = (("taped", Amount(3.0, LENGTH)), ("computed", Amount(2.8, LENGTH)))
+    noted = replace(
+        finding("N-01", "SP1", Verdict.PASS), notes=(Message(SHORTER_BACKSPAN, lengths),)
+    )
+    scene = drop_section(project(), "N-01", review_of("N-01", Verdict.PASS, (noted,)))
+    assert said_on(scene).count("the shorter is judged") == 1
+    contradicted = section_of(beam_support(backspan="8'-0\""))
+    assert "judged" not in said_on(contradicted).replace("not judged", "")
+
+
+def test_a_stack_longer_than_its_beam_lies_on_the_sheet() -> None:
+    scene = section_of(beam_support(pieces=160))
+    frame = frame_of(scene)
+    stacks = [
+        one
+        for one in scene.drawing
+        if isinstance(one, Polygon) and one.layer is Layer.COUNTERWEIGHT
+    ]
+    assert stacks
+    for x, _ in (frame.to_paper(corner) for one in stacks for corner in one.points):
+        assert 0.0 < x < scene.width
 
 
 def test_what_is_refused_is_told_in_the_words_of_the_finding() -> None:

@@ -1,8 +1,6 @@
 """Does the surface carry what the fulcrum presses on it, under each rule set that asks.
 
-The front carries P + W + G - N. The rear stand carries N = (W b + G x_G - P a) / c while that is
-above nothing; at the tipping limit it carries none, and the front carries all. So the place of the
-rear stand decides, and where it is not known nothing is.
+The place of the rear stand decides (core/sheet/reactions.py); where it is not known nothing is.
 
 What lies behind the rear stand (b or x_G above c) presses the front less the heavier it is, once
 the stand carries, and more until then: the worst of a doubtful mass then lies inside its range, at
@@ -15,24 +13,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
-from backspan.core.mechanics.bearing import (
-    bearing_pressure,
-    front_reaction,
-    plate_area,
-    rear_reaction,
-)
-from backspan.core.mechanics.tipping import resisting_moment_with_beam
+from backspan.core.mechanics.bearing import bearing_pressure, plate_area
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, surely_above
 from backspan.core.quantities import PRESSURE
 from backspan.core.rules.shape import FactorOnLoad
-from backspan.core.sheet.beam_as_built import as_built, own_weight
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
+from backspan.core.sheet.reactions import on_two_stands
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import counterweighted, no_rule
@@ -61,9 +53,8 @@ class Standing:
 def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     """The pressure under each load of the rule against what the surface is said to carry."""
     standing, support = one.subject, one.subject.support
-    built = as_built(sheet, support.beam)
-    own = own_weight(sheet, support.beam, built.reach)
-    stand = sheet.positive("rear_stand", sheet.read(standing.rear_stand))
+    stands = on_two_stands(sheet, support.beam, standing.rear_stand)
+    built, own, stand = stands.built, stands.own, stands.stand
     length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
     area = sheet.positive("plate", sheet.do(plate_area, plate_length=length, plate_width=width))
     strength = sheet.read(standing.strength)
@@ -71,19 +62,13 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     behind = any(surely_above(one, limit=stand) for one in (furthest, own.centroid_inboard))
     masses = (support.beam.mass, *(group.mass for group in support.beam.groups))
     in_full = behind and any(one.stated is not None and one.stated.tolerance for one in masses)
-    on_beam = {"counterweight": built.counterweight, "beam_weight": own.weight}
-    arms = {"backspan": built.backspan, "beam_centroid_inboard": own.centroid_inboard}
-    held = sheet.do(resisting_moment_with_beam, **on_beam, **arms)
     for value in one.values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
             continue
         load = load_on_line(sheet, support.line, rule.load)
-        rear = sheet.do(
-            rear_reaction, resisting=held, load=load, reach=built.reach, rear_stand=stand
-        )
-        carried = 0.0 if in_full else at_least(rear, least=0.0)
-        front = sheet.do(front_reaction, **on_beam, load=load, carried_behind=carried)
+        carried = 0.0 if in_full else at_least(stands.rear(load), least=0.0)
+        front = stands.front(load, carried_behind=carried)
         # Less than nothing at the front: the beam would lift off and turn about its rear stand.
         sheet.positive("front", front)
         pressure = sheet.do(bearing_pressure, factor=rule.factor, reaction=front, plate_area=area)

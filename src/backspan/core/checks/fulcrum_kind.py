@@ -1,7 +1,8 @@
 """A fulcrum on a tower or on the parapet: the structural engineer says what it may carry.
 
-Told with the most that can come on it: what hangs at rated load, the counterweight and the beam, as
-if the rear stand carried nothing.
+Told with what comes on it and on the rear stand, as stated: at rated load and with nothing on the
+line. Where the rear stand or the beam's own weight is not known, with the most that can come on it:
+all that hangs at rated load and all that lies on the beam.
 """
 
 from __future__ import annotations
@@ -11,18 +12,18 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Message, MessageValue, Need
-from backspan.core.mechanics.tipping import weight
 from backspan.core.model.rigs import Fulcrum, FulcrumKind
 from backspan.core.model.site import Parapet
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import surely_above
+from backspan.core.numbers import at_least, surely_above
 from backspan.core.quantities import FORCE, Amount
-from backspan.core.sheet.beam_as_built import as_built, beam_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.moments import support_reads
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.reads import hoist_reads
+from backspan.core.sheet.reactions import on_two_stands
+from backspan.core.sheet.reads import hoist_reads, read_of
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
@@ -42,13 +43,11 @@ def judge(case: Case) -> Iterator[Answer]:
             inputs.want("fulcrum", EvidenceClass.OBSERVATION, place)
         kind = "" if fulcrum is None else _kind(fulcrum, case.edge.parapet)
         words: list[tuple[str, MessageValue]] = [("kind", kind)]
-        most = _most(case, subject)
-        if not math.isnan(most):
-            words.append(("most", Amount(most, FORCE)))
         refer = tuple[Need, ...]()
         ending = "missing" if fulcrum is None else "pass"
         if kind in {str(FulcrumKind.TOWER), str(FulcrumKind.PARAPET)}:
-            ending = "refer" if math.isnan(most) else "refer-with-load"
+            ending, loads = _loads(case, subject)
+            words += loads
             refer = (Need(Decider.LICENSED_ENGINEER, Message("need.fulcrum", (("kind", kind),))),)
         found = judge_presence(
             inputs,
@@ -72,11 +71,22 @@ def _kind(fulcrum: Fulcrum, wall: Parapet | None) -> str:
     return str(fulcrum.kind if behind else FulcrumKind.PARAPET)
 
 
-def _most(case: Case, subject: BeamSubject) -> float:
-    sheet, beam = BareSheet({}, {}), beam_reads(case, subject)
-    own = weight(mass=sheet.read(beam.mass)).value
+def _loads(case: Case, subject: BeamSubject) -> tuple[str, list[tuple[str, MessageValue]]]:
+    """How the message ends, and what comes on the two stands as far as it is known."""
+    beam = support_reads(case, subject).beam
     rated, _ = hoist_reads(case, subject.point)
-    return rated.as_stated + as_built(sheet, beam).counterweight + own
+    stand = read_of("rear_stand", subject.support, subject.place)
+    stands = on_two_stands(BareSheet({}, {}), beam, stand)
+    found: list[tuple[str, MessageValue]] = []
+    for name, load in (("loaded", rated.as_stated), ("idle", 0.0)):
+        rear = at_least(stands.rear(load), least=0.0)
+        front = stands.front(load, carried_behind=rear)
+        if math.isnan(front):
+            most = stands.front(rated.as_stated, carried_behind=0.0)
+            known = not math.isnan(most)
+            return ("refer-with-load", [("most", Amount(most, FORCE))]) if known else ("refer", [])
+        found += [(f"front_{name}", Amount(front, FORCE)), (f"rear_{name}", Amount(rear, FORCE))]
+    return "refer-with-reactions", found
 
 
 CHECK = Check(ID, Topic.STANDS_ON, judge)

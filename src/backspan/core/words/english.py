@@ -151,6 +151,10 @@ SENTENCES: dict[str, str] = {
     "fulcrum.pass": "The beam bears on a {kind}.",
     "fulcrum.refer": "The beam bears on a {kind}.",
     "fulcrum.refer-with-load": "The beam bears on a {kind}; at the most {most} comes on it.",
+    "fulcrum.refer-with-reactions": (
+        "The beam bears on a {kind}. At rated load {front_loaded} comes on it and {rear_loaded} on"
+        " the rear stand; with nothing on the line {front_idle} and {rear_idle}."
+    ),
     "fulcrum.missing": "What the beam bears on is not stated.",
     "edge-protection.pass": "The parapet is {height} high; {least} protects those behind it.",
     "edge-protection.low": "The parapet is only {height} high; {least} protects those behind it.",

@@ -19,6 +19,7 @@ from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
+    FulcrumKind,
     HungStage,
     OtherSupport,
     OtherSupportKind,
@@ -127,6 +128,8 @@ def with_person(**changes: Any) -> Project:
     return replace(PROJECT, people=tuple(people))
 
 
+ON_TOWER = put(PROJECT, (*ARM, "fulcrum", "kind"), FulcrumKind.TOWER)
+
 RIGS = [
     PROJECT,
     STACKED,
@@ -231,6 +234,7 @@ RIGS = [
     ),
     put(PROJECT, (*ARM, "reach", "by"), None),
     put(PROJECT, (*STACK, "tail_gap"), length("6 ft")),
+    put(ON_TOWER, (*ARM, "rear_stand"), None),
     put(PROJECT, (*ARM, "reach", "at"), "2026-11-01"),
     put(PROJECT, ("people", "MT", "role"), "painter"),
     *(with_person(**changes) for changes in WITHOUT_EFFECT),

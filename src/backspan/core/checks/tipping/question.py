@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import (
+    SHORTER_BACKSPAN,
     Decider,
     DoesNotApply,
     Finding,
@@ -43,7 +44,6 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
 ID = "tipping"
 CAP = "hoist.stall-cap"
-SHORTER = "note.shorter-backspan"
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,7 +165,7 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield Message("note.beam-weight-left-out")
     support, governing = judged.asked.subject.support, judged.weighed.governing
     if governing is not None and not math.isnan(governing.built.longer):
-        yield Message(SHORTER, _two_backspans(judged.case, support.beam))
+        yield Message(SHORTER_BACKSPAN, _two_backspans(judged.case, support.beam))
     if support.tiebacks:
         yield Message("note.tieback-no-credit")
     if any(("input", "stall_load") in need.what.values for need in judged.inputs.not_stated):

@@ -1,0 +1,61 @@
+"""What a counterweighted beam presses on its two stands, as it was built.
+
+The front carries P + W + G - N. The rear stand carries N = (W b + G x_G - P a) / c while that is
+above nothing; at the tipping limit it carries none, and the front carries all.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from backspan.core.mechanics.bearing import front_reaction, rear_reaction
+from backspan.core.mechanics.tipping import resisting_moment_with_beam
+from backspan.core.sheet.beam_as_built import AsBuilt, BeamReads, OwnWeight, as_built, own_weight
+from backspan.core.sheet.reads import Read
+from backspan.core.sheet.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class TwoStands:
+    """A beam on its fulcrum and its rear stand, in SI; `held` is what turns it back."""
+
+    sheet: Sheet
+    built: AsBuilt
+    own: OwnWeight
+    held: float
+    stand: float
+
+    def rear(self, load: float) -> float:
+        """What the rear stand carries under a load on the line; negative where it lifts."""
+        return self.sheet.do(
+            rear_reaction,
+            resisting=self.held,
+            load=load,
+            reach=self.built.reach,
+            rear_stand=self.stand,
+        )
+
+    def front(self, load: float, *, carried_behind: float) -> float:
+        """What the fulcrum carries then."""
+        return self.sheet.do(
+            front_reaction,
+            load=load,
+            counterweight=self.built.counterweight,
+            beam_weight=self.own.weight,
+            carried_behind=carried_behind,
+        )
+
+
+def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
+    """A beam with its stack and its own weight; outside its domain where the stand is in front."""
+    built = as_built(sheet, beam)
+    own = own_weight(sheet, beam, built.reach)
+    stand = sheet.positive("rear_stand", sheet.read(rear_stand))
+    held = sheet.do(
+        resisting_moment_with_beam,
+        counterweight=built.counterweight,
+        beam_weight=own.weight,
+        backspan=built.backspan,
+        beam_centroid_inboard=own.centroid_inboard,
+    )
+    return TwoStands(sheet, built, own, held, stand)
