@@ -22,7 +22,7 @@ from backspan.core.model.site import Site
 from backspan.core.wire import canonical, configuration_code, from_data, report_number, to_data
 from backspan.core.wire.hints import fields_of, marker, optional, record_class, repeated
 from backspan.exchange.parse import Problem, ProjectError, parse_project
-from tests.unit.exchange.sample import SAMPLE
+from tests.unit.exchange.sample import SAMPLE, changed
 
 FINITE = st.floats(allow_nan=False, allow_infinity=False)
 PLAIN: dict[Any, st.SearchStrategy[Any]] = {
@@ -162,10 +162,10 @@ def test_units_of_input_do_not_show(sixteenths: int, picks: list[int]) -> None:
 
     def project(choice: list[int]) -> Project:
         reach, gap, start = (texts[index] for index in choice[:3])
-        text = (
-            SAMPLE.replace("value: 18 in", f"value: {reach}")
-            .replace("tail_gap: 3 in", f"tail_gap: {gap}")
-            .replace("station: 12 ft", f"station: {start}")
+        text = changed(
+            ("reach: {value: 18 in", f"reach: {{value: {reach}"),
+            ("tail_gap: {value: 3 ft 6 in", f"tail_gap: {{value: {gap}"),
+            ("station: 1 ft", f"station: {start}"),
         )
         return parse_project(text, "roof.yaml")
 
@@ -211,8 +211,8 @@ def test_other_drops_and_names_do_not_show(name: str, start: float, count: int) 
     first, second = sample.drops
     others = tuple(replace(second, id=f"X{index}", start=start) for index in range(count))
     named = replace(first, name=name)
-    changed = replace(sample, drops=(*others, named), people=sample.people[::-1])
-    assert configuration_code(changed, named) == configuration_code(sample, first)
+    mixed = replace(sample, drops=(*others, named), people=sample.people[::-1])
+    assert configuration_code(mixed, named) == configuration_code(sample, first)
 
 
 @given(station=st.floats(0.0, 30.0), pieces=st.integers(0, 40))
@@ -223,8 +223,8 @@ def test_a_moved_beam_or_another_count_always_shows(station: float, pieces: int)
     group = point["counterweighted_beam"]["stack"]["groups"][0]
     same = point["station"] == station and group["count"]["value"] == pieces
     point["station"], group["count"]["value"] = station, pieces
-    changed = configuration_code(sample, from_data(Drop, data))
-    assert (changed == configuration_code(sample, sample.drops[0])) is same
+    code = configuration_code(sample, from_data(Drop, data))
+    assert (code == configuration_code(sample, sample.drops[0])) is same
 
 
 @st.composite

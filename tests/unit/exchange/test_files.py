@@ -15,7 +15,7 @@ from backspan.exchange.files import (
     write_text,
 )
 from backspan.exchange.parse import ProjectError
-from tests.unit.exchange.sample import SAMPLE
+from tests.unit.exchange.sample import SAMPLE, changed, line_of
 
 
 def refuse(*_: Any, **__: Any) -> NoReturn:
@@ -30,7 +30,7 @@ def test_a_project_file_is_read(tmp_path: Path) -> None:
     path = tmp_path / "roof.yaml"
     path.write_text(SAMPLE, encoding="utf-8")
     assert load(path) == load(str(path))
-    assert load(path).site.name == "Example Tower (invented)"
+    assert load(path).site.name == "A rig for cases"
 
 
 def test_a_byte_order_mark_and_other_line_ends_change_nothing(tmp_path: Path) -> None:
@@ -42,8 +42,9 @@ def test_a_byte_order_mark_and_other_line_ends_change_nothing(tmp_path: Path) ->
 
 def test_errors_name_the_file_as_it_was_given(tmp_path: Path) -> None:
     path = tmp_path / "roof.yaml"
-    path.write_text(SAMPLE.replace("station: 12 ft", "station: 12"), encoding="utf-8")
-    with pytest.raises(ProjectError, match=r"roof\.yaml:70:20  drops\[D1\]") as caught:
+    path.write_text(changed(("station: 1 ft", "station: 12")), encoding="utf-8")
+    line = line_of("station: 1 ft")
+    with pytest.raises(ProjectError, match=rf"roof\.yaml:{line}:20  drops\[D\]") as caught:
         load(path)
     assert str(caught.value).startswith(str(path))
 
