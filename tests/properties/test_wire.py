@@ -164,7 +164,7 @@ def test_units_of_input_do_not_show(sixteenths: int, picks: list[int]) -> None:
         reach, gap, start = (texts[index] for index in choice[:3])
         text = changed(
             ("reach: {value: 18 in", f"reach: {{value: {reach}"),
-            ("tail_gap: {value: 3 ft 6 in", f"tail_gap: {{value: {gap}"),
+            ("tail_gap: 3 ft 6 in", f"tail_gap: {gap}"),
             ("station: 1 ft", f"station: {start}"),
         )
         return parse_project(text, "roof.yaml")

@@ -35,7 +35,7 @@ MORE_WAYS = (
     ("at: 2026-11-25}\n    rig:", "at: 2026-11-25 07:30}\n    rig:"),
     ("anchor: A3, ", "anchor: A3, worker: MT, station: 5 ft, "),
     ("reach: {value: 2 ft, tolerance: 0 in}", "reach: {value: 18 in, tolerance: 1/4 in}"),
-    ("count: 16}", "count: 16, per_row: 2}"),
+    ("count: 16}]\n", "count: 16, per_row: 2}]\n              tail_gap: 3 ft 6 in\n"),
     ("hoist: H-2\n", "hoist: H\n"),
     (f"beam: B-2\n{LONG}", f"beam: B-2\n{SHORT}"),
 )
