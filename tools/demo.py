@@ -8,6 +8,8 @@ import sys
 import time
 from pathlib import Path
 
+from backspan.exchange.output_set import set_in_force
+
 ROOT = Path(__file__).resolve().parent.parent
 SITE = Path("examples") / "demo" / "site.yaml"
 OUT = Path("out")
@@ -31,11 +33,15 @@ def main() -> int:
     done = subprocess.run(command, cwd=ROOT, check=False)
     if done.returncode != REFUSED:
         return _stop(f"the review ended with status {done.returncode}, expected {REFUSED}")
-    problem = _problem(ROOT / OUT, started - CLOCK_SLACK)
+    name = set_in_force(ROOT / OUT)
+    if name is None:
+        return _stop(f"no set of papers was written to {OUT}")
+    problem = _problem(ROOT / OUT / name, started - CLOCK_SLACK)
     if problem is not None:
         return _stop(problem)
     print(f"The demo site is invented, and some of its drops are refused on purpose: see {OUT}/.")
-    print(f"Begin with {OUT}/package.pdf; {SITE.parent}/README.md tells the story of each drop.")
+    print(f"Begin with {OUT}/{name}/package.pdf.")
+    print(f"{SITE.parent}/README.md tells the story of each drop.")
     return 0
 
 
@@ -56,7 +62,8 @@ def _promised(reviews: list[dict[str, object]]) -> list[str]:
     """The files a review of these drops writes."""
     names = ["package.pdf"]
     for review in reviews:
-        names += [f"section-{review['drop']}.svg", f"section-{review['drop']}.dxf"]
+        drop = review["drop"]
+        names += [f"drop-{drop}.pdf", f"section-{drop}.svg", f"section-{drop}.dxf"]
     return [*names, "roof-MAIN.svg", "roof-MAIN.dxf", "roof-TERRACE.svg", "roof-TERRACE.dxf"]
 
 

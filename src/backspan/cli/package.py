@@ -1,9 +1,9 @@
-"""The folder of a review: package, drawings and data, all made before anything is written."""
+"""The set of papers, drawings and data of a review, written drop by drop as each is reviewed."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -11,118 +11,113 @@ from backspan.cli.progress import Progress
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
-from backspan.core.review.report import report_text
+from backspan.core.words import english
 
 if TYPE_CHECKING:
     from backspan.drawings import Scene
-    from backspan.exchange.files import OutputFolder
+    from backspan.exchange.output_set import OutputSet
 
 
 @dataclass(slots=True)
-class Files:
-    """File contents by name; no name is used twice, in large or small letters."""
-
-    contents: dict[str, bytes] = field(default_factory=dict)
-
-    def add(self, stem: str, ending: str, content: bytes) -> None:
-        """Keep `content` under stem and ending, with a number where the name is taken."""
-        taken = {name.casefold() for name in self.contents}
-        name, number = f"{stem}.{ending}", 2
-        while name.casefold() in taken:
-            name, number = f"{stem}-{number}.{ending}", number + 1
-        self.contents[name] = content
-
-
-@dataclass(frozen=True, slots=True)
-class Drawn:
-    """A drawing and its SVG text."""
-
-    scene: Scene
-    svg: str
-
-
-def _drawn(scene: Scene) -> Drawn:
-    from backspan.drawings import to_svg
-
-    return Drawn(scene, to_svg(scene))
-
-
-@dataclass(frozen=True, slots=True)
 class Package:
-    """What is written of some reviews of a project, and of the document they make."""
+    """What is written of a project's reviews into one set; of each review little is kept."""
 
     project: Project
-    reviews: Sequence[Review]
-    document: Data
-    progress: Progress
+    into: OutputSet
+    progress: Progress = field(default_factory=Progress)
+    papers: dict[str, str] = field(default_factory=dict)
+    """The paper of each drop, by the drop's id."""
+    _for_plans: dict[str, Review] = field(default_factory=dict)
 
-    def write(self, folder: OutputFolder) -> tuple[Path, ...]:
-        """Make every file, then write them; the paths, the package first.
+    def add(self, review: Review, document: Data) -> None:
+        """Write the paper, the section and the envelopes of one drop.
 
-        Raises FileError where one cannot be written. What was there under another name stays.
+        Raises FileError where a file cannot be written.
         """
-        contents = self.files()
-        self.progress.doing(f"writing {len(contents)} files")
-        return tuple(folder.write_bytes(name, content) for name, content in contents.items())
+        from backspan.drawings import drop_section, envelope_picture, to_svg
+        from backspan.papers import drop_content, paper_pdf
 
-    def files(self) -> dict[str, bytes]:
-        """The content of every file by its name."""
-        from backspan.papers import Drawings, package_content, package_pdf
+        drop = review.drop
+        self.progress.doing(f"writing drop {drop}")
+        section = drop_section(self.project, drop, review)
+        drawn = to_svg(section)
+        envelopes = {
+            one.subject: to_svg(envelope_picture(one, review.units)) for one in review.envelopes
+        }
+        content = drop_content(self.project, document, drawn, tuple(envelopes.values()))
+        paper = paper_pdf(content, issued=review.on)
+        self.papers[drop] = self.into.write(f"drop-{drop}", "pdf", paper)
+        self._add_drawing(f"section-{drop}", section, drawn)
+        for subject, svg in envelopes.items():
+            name = f"envelope-{subject.replace('/', '-')}"
+            self.into.write(name, "svg", svg.encode("utf-8"))
+        self._for_plans[drop] = _in_short(review)
 
-        self.progress.doing("drawing")
-        plans = {roof: _drawn(scene) for roof, scene in self._plans()}
-        sections = {drop: _drawn(scene) for drop, scene in self._sections()}
-        envelopes = dict(self._envelopes())
-        drawings = Drawings(
-            plans=tuple(one.svg for one in plans.values()),
-            sections={drop: one.svg for drop, one in sections.items()},
-            envelopes={drop: tuple(of_drop.values()) for drop, of_drop in envelopes.items()},
-        )
-        self.progress.doing("setting the package")
-        content = package_content(self.project, self.document["reviews"], drawings)
-        files = Files()
-        if self.reviews:
-            files.add("package", "pdf", package_pdf(content, issued=self.reviews[0].on))
-        files.add("review", "json", report_text(self.document).encode("utf-8"))
-        for roof, drawn in plans.items():
-            self._add(files, f"roof-{roof}", drawn)
-        for drop, drawn in sections.items():
-            self._add(files, f"section-{drop}", drawn)
-        for of_drop in envelopes.values():
-            for subject, svg in of_drop.items():
-                files.add(f"envelope-{subject.replace('/', '-')}", "svg", svg.encode("utf-8"))
-        return files.contents
+    def finish(self, fronts: Sequence[Data], report: str) -> Path:
+        """Write what stands before all drops and put the set in force; where it is.
 
-    def _add(self, files: Files, stem: str, drawn: Drawn) -> None:
+        `fronts` are the `front_data` of the reviews, `report` the text of all their data. Raises
+        FileError where a file cannot be written: then the set before stays in force.
+        """
+        from backspan.papers import package_content, paper_pdf
+
+        self.progress.doing("writing the package")
+        plans = [
+            self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
+        ]
+        self.into.write("review", "json", report.encode("utf-8"))
+        if not fronts:
+            raise ValueError("a set has at least one review")
+        content = package_content(self.project, fronts, plans, self.papers)
+        issued = next(iter(self._for_plans.values())).on
+        self.into.write("package", "pdf", paper_pdf(content, issued=issued))
+        return self.into.finish(issued.isoformat(), lambda name: self._index(name, fronts))
+
+    def _has_drops(self, roof: str) -> bool:
+        return any(one.roof == roof and one.id in self._for_plans for one in self.project.drops)
+
+    def _plan(self, roof: str) -> str:
+        from backspan.drawings import roof_plan, to_svg
+
+        scene = roof_plan(self.project, self._for_plans, roof)
+        drawn = to_svg(scene)
+        self._add_drawing(f"roof-{roof}", scene, drawn)
+        return drawn
+
+    def _add_drawing(self, stem: str, scene: Scene, svg: str) -> None:
         from backspan.drawings import to_dxf
 
-        self.progress.doing(f"drawing {stem} for CAD")
-        files.add(stem, "svg", drawn.svg.encode("utf-8"))
-        files.add(stem, "dxf", to_dxf(drawn.scene))
+        self.into.write(stem, "svg", svg.encode("utf-8"))
+        self.into.write(stem, "dxf", to_dxf(scene))
 
-    def _plans(self) -> Iterator[tuple[str, Scene]]:
-        from backspan.drawings import roof_plan
+    def _index(self, name: str, fronts: Sequence[Data]) -> str:
+        """What a person reads who opens the folder: answers and papers, then every file's sum."""
+        site, first = self.project.site, fronts[0]
+        lines = [
+            f"Begin with {name}/package.pdf.",
+            "",
+            f"{site.name}, {site.place}",
+            *((site.invented,) if site.invented else ()),
+            f"Reviewed as of {first['on']} by {first['program']}",
+            "",
+            *(
+                f"{one['drop']}: {one['answer']}; configuration {one['configuration']}; "
+                f"{self.papers[one['drop']]}"
+                for one in fronts
+            ),
+            "",
+            *english.CAUTIONS,
+            "",
+            "Files, each with its SHA-256:",
+            *(f"{total}  {file}" for file, total in sorted(self.into.sums.items())),
+        ]
+        return "\n".join(lines) + "\n"
 
-        by_drop = {review.drop: review for review in self.reviews}
-        with_drops = {drop.roof for drop in self.project.drops if drop.id in by_drop}
-        for roof in self.project.site.roofs:
-            if roof.id in with_drops:
-                yield roof.id, roof_plan(self.project, by_drop, roof.id)
 
-    def _sections(self) -> Iterator[tuple[str, Scene]]:
-        from backspan.drawings import drop_section
-
-        for review in self.reviews:
-            yield review.drop, drop_section(self.project, review.drop, review)
-
-    def _envelopes(self) -> Iterator[tuple[str, dict[str, str]]]:
-        from backspan.drawings import envelope_picture, to_svg
-
-        for review in self.reviews:
-            yield (
-                review.drop,
-                {
-                    envelope.subject: to_svg(envelope_picture(envelope, review.units))
-                    for envelope in review.envelopes
-                },
-            )
+def _in_short(review: Review) -> Review:
+    """What a roof plan draws of a review: the answers, not how they were worked out."""
+    findings = tuple(
+        replace(one, inputs=(), steps=(), rules=(), notes=(), margins=(), needs=())
+        for one in review.findings
+    )
+    return replace(review, findings=findings, not_applicable=(), comparison=(), envelopes=())

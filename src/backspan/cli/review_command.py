@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import ExitStack
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,6 +15,7 @@ from backspan.cli.status import status_of
 if TYPE_CHECKING:
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
+    from backspan.core.review.plain import Data
     from backspan.core.rules.selected import RuleLibrary
 
 HELP = """\
@@ -22,7 +24,8 @@ Review the drops of a project file: may each rig carry people, as far as backspa
 FILE is the project file (YAML): the site, the kit, each drop's rig as it was measured, and who
 stated what. Every drop is answered pass, fail, refer (a named person must decide) or missing
 (something is not known); what is open names what would settle it. With --out the calculation
-package (PDF), the drawings (SVG and DXF) and the review as data (JSON) are written to a folder.
+package and a paper for each drop (PDF), the drawings (SVG and DXF) and the review as data (JSON)
+are written to a new folder in FOLDER; current.txt there names the set in force.
 
 \b
 Examples:
@@ -32,7 +35,7 @@ Examples:
   backspan review site.yaml --rules us-wa-wac-296-874@2007
 
 Exit status: 0 every drop passes, 10 one fails, 11 one is undecided (missing or refer) and none
-fails, 2 bad input or usage.
+fails, 2 bad input or usage, 130 stopped by the keyboard.
 """
 
 
@@ -83,28 +86,47 @@ def command(
 ) -> int:
     """Load, review, write, print; the exit status of the worst answer."""
     from backspan.cli.package import Package
-    from backspan.cli.progress import Progress
-    from backspan.cli.review_text import review_text
+    from backspan.cli.review_text import ReviewText
     from backspan.cli.screen import put, screen_of
     from backspan.core.findings import Verdict
-    from backspan.core.review.report import formula_descriptions, report_text, reviews_data
-    from backspan.exchange.files import OutputFolder, load, load_rule_library
+    from backspan.core.review.front import front_data
+    from backspan.core.review.report import (
+        formula_descriptions,
+        report_text,
+        review_data,
+        reviews_text,
+    )
+    from backspan.core.review.topics import worst
+    from backspan.exchange.files import load, load_rule_library
+    from backspan.exchange.output_set import OutputSet, refuse_unwritable
 
-    folder = None if out is None else OutputFolder(out)
+    if out is not None:
+        refuse_unwritable(out)
     library = load_rule_library()
     project = load(file, library)
     day = datetime.datetime.now().astimezone().date() if on is None else on.date()
-    reviews = reviews_of(project, drops, rule_sets, library, on=day)
-    document = reviews_data(reviews, formulas=formula_descriptions())
-    written: tuple[Path, ...] = ()
-    if folder is not None:
-        written = Package(project, reviews, document, Progress()).write(folder)
-    if form == "json":
-        put(report_text(document).encode("utf-8"))
-    else:
-        told = document["reviews"]
-        put(review_text(project, told, written, screen_of(), detailed=bool(drops)))
-    return status_of(Verdict(document["verdict"]))
+    formulas = formula_descriptions()
+    text = ReviewText(project, screen_of(), detailed=bool(drops))
+    fronts: list[Data] = []
+    reports: list[str] = []
+    with ExitStack() as stack:
+        package = None
+        for made in reviews_of(project, drops, rule_sets, library, on=day):
+            document = review_data(made, formulas=formulas)
+            fronts.append(front_data(document))
+            if out is not None:
+                package = package or Package(project, stack.enter_context(OutputSet(out)))
+                package.add(made, document)
+            if out is not None or form == "json":
+                reports.append(report_text(document))
+            if form == "text":
+                text.add(document)
+        verdict = worst([Verdict(one["verdict"]) for one in fronts])
+        whole = reviews_text(verdict, reports)
+        if package is not None and out is not None:
+            text.written = package.finish(fronts, whole)
+    put(whole.encode("utf-8") if form == "json" else text.whole(fronts))
+    return status_of(verdict)
 
 
 def reviews_of(
@@ -114,8 +136,8 @@ def reviews_of(
     library: RuleLibrary,
     *,
     on: datetime.date,
-) -> tuple[Review, ...]:
-    """The reviews of the drops named, else of all, in the project's order.
+) -> Iterator[Review]:
+    """The reviews of the drops named, else of all, in the project's order, one at a time.
 
     Raises a usage error for a drop the project does not have.
     """
@@ -129,4 +151,4 @@ def reviews_of(
             meant = suggested(name, there, what="drops")
             raise click.UsageError(f"the project has no drop {name!r}; {meant}")
     wanted = [name for name in there if not drops or name in drops]
-    return tuple(review(project, name, library, on=on, basis=basis) for name in wanted)
+    return (review(project, name, library, on=on, basis=basis) for name in wanted)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from backspan.cli.finding_text import drop_text, open_text
@@ -13,37 +14,46 @@ from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
 from backspan.core.sheet.moments import TOPIC
 from backspan.core.words import english
+from backspan.exchange.output_set import INDEX
 
 _INDENT = 2
-#: More files than this are told by their number.
-_MOST_NAMED = 4
 #: Below this many columns there is no table.
 _NARROW = 72
 
 
-def review_text(
-    project: Project,
-    reviews: Sequence[Data],
-    written: Sequence[Path],
-    screen: Screen,
-    *,
-    detailed: bool,
-) -> str:
-    """The whole text; `detailed` shows every finding of the drops with its arithmetic."""
-    parts = [*_header(project, reviews, screen), ""]
-    if reviews:
-        parts.append(_drops(reviews, screen))
-    else:
-        parts.append("The project has no drops: there is nothing to answer.")
-    for review in reviews:
-        if detailed:
-            parts += ["", drop_text(review, screen)]
+@dataclass(slots=True)
+class ReviewText:
+    """The whole text; `detailed` shows every finding of the drops with its arithmetic.
+
+    Drops are added one at a time, so that of each only its lines are kept.
+    """
+
+    project: Project
+    screen: Screen
+    detailed: bool
+    written: Path | None = None
+    """The set that was written, if any."""
+    parts: list[str] = field(default_factory=list)
+
+    def add(self, review: Data) -> None:
+        """Lay out what is told of one drop."""
+        if self.detailed:
+            self.parts += ["", drop_text(review, self.screen)]
         elif review["verdict"] != Verdict.PASS:
-            parts += ["", open_text(review, screen)]
-    parts += ["", *_who_may(reviews, screen), *_cautions(screen)]
-    if written:
-        parts += ["", *_files(written, screen)]
-    return "\n".join(parts) + "\n"
+            self.parts += ["", open_text(review, self.screen)]
+
+    def whole(self, fronts: Sequence[Data]) -> str:
+        """All of it; `fronts` are the `front_data` of the drops that were added."""
+        screen = self.screen
+        parts = [*_header(self.project, fronts, screen), ""]
+        if fronts:
+            parts.append(_drops(fronts, screen))
+        else:
+            parts.append("The project has no drops: there is nothing to answer.")
+        parts += [*self.parts, "", *_who_may(fronts, screen), *_cautions(screen)]
+        if self.written is not None:
+            parts += ["", *_files(self.written, screen)]
+        return "\n".join(parts) + "\n"
 
 
 def _header(project: Project, reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
@@ -79,13 +89,11 @@ def _drops(reviews: Sequence[Data], screen: Screen) -> str:
     for column in (table.columns[0], table.columns[2], table.columns[4]):
         column.no_wrap = True
     for number, review in enumerate(reviews, 1):
-        at = review["governing"]
-        finding = None if at is None else review["findings"][at]
         table.add_row(
             review["drop"],
             screen.answer(Verdict(review["verdict"]), review["answer"]),
             screen.coloured(Verdict(review["counterweight"])),
-            _governs(review, finding),
+            _governs(review),
             review["configuration"],
             end_section=number < len(reviews),
         )
@@ -93,19 +101,19 @@ def _drops(reviews: Sequence[Data], screen: Screen) -> str:
 
 
 def _drop_lines(review: Data, screen: Screen) -> Iterator[str]:
-    verdict, at = Verdict(review["verdict"]), review["governing"]
+    verdict = Verdict(review["verdict"])
     beside = review["answer"].removeprefix(str(verdict))
     yield screen.paragraph(f"{review['drop']}  {screen.verdict(verdict)}{beside}", hanging=_INDENT)
     of_counterweight = screen.verdict(Verdict(review["counterweight"]))
     yield screen.paragraph(f"counterweight: {of_counterweight}", indent=_INDENT)
-    finding = None if at is None else review["findings"][at]
-    for line in _governs(review, finding).splitlines():
+    for line in _governs(review).splitlines():
         yield screen.paragraph(line, indent=_INDENT)
     yield screen.paragraph(review["configuration"], indent=_INDENT)
 
 
-def _governs(review: Data, finding: Data | None) -> str:
+def _governs(review: Data) -> str:
     """The governing sentence; below it the margin that is told beside the answer."""
+    finding = review["finding"]
     if review["why_open"] is not None:
         return str(review["why_open"])
     if finding is None:
@@ -137,14 +145,7 @@ def _cautions(screen: Screen) -> Iterator[str]:
         yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
 
 
-def _files(written: Sequence[Path], screen: Screen) -> Iterator[str]:
-    folder = written[0].parent
-    names = [path.name for path in written]
-    shown = names if len(names) <= _MOST_NAMED else names[: _MOST_NAMED - 2]
-    more = len(names) - len(shown)
-    ending = f" and {more} drawings" if more else ""
-    yield screen.paragraph(f"Written to {folder}: {', '.join(shown)}{ending}")
-    older = sorted({path.name for path in folder.iterdir()} - set(names))
-    if older:
-        told = ", ".join(older[:_MOST_NAMED]) + (", ..." if len(older) > _MOST_NAMED else "")
-        yield screen.paragraph(f"Not of this review, there from before: {told}")
+def _files(written: Path, screen: Screen) -> Iterator[str]:
+    count = sum(1 for _ in written.iterdir())
+    told = f"Written to {written}: package.pdf, a paper for each drop, drawings and data"
+    yield screen.paragraph(f"{told}, {count} files. {written.parent / INDEX} names this set.")

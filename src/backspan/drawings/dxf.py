@@ -17,7 +17,7 @@ from backspan.drawings.dxf_shapes import Space, add_shapes
 from backspan.drawings.dxf_tables import STYLE, add_tables, block_name
 from backspan.drawings.lettering import plain
 from backspan.drawings.paper import MILLIMETRES, Frame, frame_of
-from backspan.drawings.scene import Layer, Scale, Scene, Symbol, SymbolName
+from backspan.drawings.scene import Layer, Point, Scale, Scene, Symbol, SymbolName
 from backspan.drawings.symbols import glyph
 
 if TYPE_CHECKING:
@@ -56,7 +56,7 @@ def to_dxf(scene: Scene) -> bytes:
         metre = MILLIMETRES * per_millimetre
         add_shapes(Space(model, frame_of(scene), metre), scene.drawing)
         _layout(document, scene, per_millimetre)
-    _extents(document)
+    _extents(document, scene, per_millimetre)
     stream = io.StringIO()
     document.write(stream)
     return _settled(stream.getvalue(), scene).encode("utf-8")
@@ -110,12 +110,16 @@ def _blocks(document: Drawing, scene: Scene) -> None:
             add_shapes(Space(block, frame, 1.0, in_block=True), glyph(name, Layer.LABEL))
 
 
-def _extents(document: Drawing) -> None:
-    from ezdxf import bbox
-
-    box = bbox.extents(document.modelspace(), fast=True)
-    if box.has_data:
-        document.modelspace().reset_extents(box.extmin, box.extmax)
+def _extents(document: Drawing, scene: Scene, per_millimetre: float) -> None:
+    """What a viewer shows first: all that the sheet shows."""
+    corners: tuple[Point, ...] = ((0.0, 0.0), (scene.width, scene.height))
+    scale = per_millimetre
+    if scene.scale is not None:
+        frame = frame_of(scene)
+        corners, scale = tuple(map(frame.to_drawing, corners)), MILLIMETRES * per_millimetre
+    (left, low), (right, high) = corners
+    least, most = (left * scale, low * scale, 0.0), (right * scale, high * scale, 0.0)
+    document.modelspace().reset_extents(least, most)
 
 
 def _settled(text: str, scene: Scene) -> str:

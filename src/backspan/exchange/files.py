@@ -5,7 +5,6 @@ from __future__ import annotations
 import contextlib
 import os
 from collections.abc import Callable
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TypeVar
 
@@ -99,42 +98,10 @@ def write_bytes(path: Path, content: bytes) -> None:
     except OSError as error:
         _discard(part)
         expected = "a file that can be written"
-        raise FileError(path, found=_reason(error), expected=expected) from error
+        raise FileError(path, found=reason_of(error), expected=expected) from error
     except BaseException:
         _discard(part)
         raise
-
-
-@dataclass(frozen=True, slots=True)
-class OutputFolder:
-    """A folder for results; it is made and tried before any work is done.
-
-    Raises FileError where it cannot be made or written to.
-    """
-
-    path: Path
-
-    def __post_init__(self) -> None:
-        try:
-            self.path.mkdir(parents=True, exist_ok=True)
-            trial = self.path / f".{_token()}.trial"
-            trial.write_bytes(b"")
-            trial.unlink()
-        except OSError as error:
-            expected = "a folder that can be written to"
-            raise FileError(self.path, found=_reason(error), expected=expected) from error
-
-    def write_text(self, name: str, content: str) -> Path:
-        """Write the file `name` of the folder; the path it has now. Raises FileError."""
-        return self.write_bytes(name, content.encode("utf-8"))
-
-    def write_bytes(self, name: str, content: bytes) -> Path:
-        """Write the file `name` of the folder; the path it has now. Raises FileError."""
-        path = self.path / name
-        if path.parent != self.path or name in ("", ".", ".."):
-            raise FileError(path, found="a name that leads elsewhere", expected="a file name alone")
-        write_bytes(path, content)
-        return path
 
 
 def _parsed(path: Path, parse: Callable[[str, str], T]) -> T:
@@ -157,7 +124,7 @@ def _content(path: Path) -> bytes:
             with path.open("rb") as file:
                 return file.read(MOST_BYTES + 1)
     except (OSError, ValueError) as error:
-        raise FileError(path, found=_reason(error), expected=expected) from error
+        raise FileError(path, found=reason_of(error), expected=expected) from error
     raise FileError(path, found=found, expected=expected)
 
 
@@ -172,7 +139,7 @@ def _discard(part: Path) -> None:
         part.unlink()
 
 
-def _reason(error: OSError | ValueError) -> str:
+def reason_of(error: OSError | ValueError) -> str:
     """Why the system refused, in its own words and without its numbers."""
     if isinstance(error, FileNotFoundError):
         return "no such file or folder"

@@ -1,7 +1,7 @@
-"""The calculation package: what a review says, laid out as an engineer's office would print it."""
+"""The papers of a review, laid out as an engineer's office would print them."""
 
-from backspan.papers.content import Drawings, PackageContent, package_content
+from backspan.papers.content import PaperContent, drop_content, package_content
 from backspan.papers.errors import PaperError
-from backspan.papers.pdf import package_pdf
+from backspan.papers.pdf import paper_pdf
 
-__all__ = ["Drawings", "PackageContent", "PaperError", "package_content", "package_pdf"]
+__all__ = ["PaperContent", "PaperError", "drop_content", "package_content", "paper_pdf"]

@@ -1,7 +1,8 @@
-"""What the calculation package says: cover, summary, one part for each drop, drawings. Pure."""
+"""What the papers say: the package that stands before all drops, and each drop's own. Pure."""
 
 from __future__ import annotations
 
+import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -9,72 +10,101 @@ from typing import Any
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
+from backspan.core.review.front import cited, front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
 from backspan.core.words import SIGNS, english, say_verdict
 from backspan.papers.cover_part import cover_part
 from backspan.papers.pictures import Pictures
 from backspan.papers.points_part import points_part
-from backspan.papers.sources_part import sources_part
-from backspan.papers.wording import NOT_STATED
+from backspan.papers.wording import NOT_STATED, long_date
 
 
 @dataclass(frozen=True, slots=True)
-class Drawings:
-    """Drawings as SVG text: the roof plans, each drop's section, its envelopes by subject."""
+class PaperContent:
+    """Plain data for a template, and the drawings it shows by file name."""
 
-    plans: tuple[str, ...] = ()
-    sections: Mapping[str, str] | None = None
-    envelopes: Mapping[str, tuple[str, ...]] | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class PackageContent:
-    """Plain data for the template, and the drawings it shows by file name."""
-
+    template: str
     data: dict[str, Any]
     drawings: dict[str, str]
 
 
 def package_content(
-    project: Project, reviews: Sequence[Data], drawings: Drawings
-) -> PackageContent:
-    """The package of some drops of a project, laid out from the data of their reviews.
+    project: Project, fronts: Sequence[Data], plans: Sequence[str], papers: Mapping[str, str]
+) -> PaperContent:
+    """What stands before the papers of the drops: all answers, sources, and roof plans (SVG).
 
+    `fronts` are the `front_data` of the reviews, `papers` the name of each drop's own paper.
     Raises PaperError for a drawing that does not state its size.
     """
     pictures = Pictures()
     data = {
+        **_sheet(project),
+        "cover": cover_part(project, fronts),
+        "summary": [{**_summary_row(one), "paper": papers.get(one["drop"], "")} for one in fronts],
+        "sources": cited(fronts),
+        "plans": [pictures.add(plan, title="Roof plan") for plan in plans],
+    }
+    return PaperContent("package.typ", data, pictures.files)
+
+
+def drop_content(
+    project: Project, review: Data, section: str | None = None, envelopes: Sequence[str] = ()
+) -> PaperContent:
+    """The paper of one drop, from the data of its review, its section and envelopes as SVG text.
+
+    Raises PaperError for a drawing that does not state its size.
+    """
+    pictures = Pictures()
+    part = _drop_part(project, review)
+    part["envelopes"] = [
+        pictures.add(one, title=f"Operating envelope, drop {review['drop']}") for one in envelopes
+    ]
+    part["sections"] = [
+        pictures.add(one, title=f"Section of drop {review['drop']}")
+        for one in (section,)
+        if one is not None
+    ]
+    data = {
+        **_sheet(project),
+        "drop": part,
+        "sources": cited(review["findings"]),
+        "date": long_date(datetime.date.fromisoformat(review["on"])),
+        "program": review["program"],
+        "cautions": review["cautions"],
+    }
+    return PaperContent("drop_paper.typ", data, pictures.files)
+
+
+def _sheet(project: Project) -> dict[str, Any]:
+    """What every page says, and its size."""
+    by = next((one for one in project.people if one.id == project.prepared_by), None)
+    return {
         "paper": "a4" if project.units is Style.METRIC else "us-letter",
-        "cover": cover_part(project, reviews),
-        "summary": [_summary_row(review) for review in reviews],
-        "drops": [_drop_part(project, review, drawings, pictures) for review in reviews],
-        "sources": sources_part(reviews),
-        "plans": [pictures.add(plan, title="Roof plan") for plan in drawings.plans],
+        "site": project.site.name,
+        "invented": project.site.invented or "",
+        "prepared_by": f"{by.name}, {by.role}" if by else project.prepared_by or NOT_STATED,
         "caution": english.ONE_LINE_CAUTION,
     }
-    return PackageContent(data, pictures.files)
 
 
-def _summary_row(review: Data) -> Data:
-    governing = review["governing"]
+def _summary_row(front: Data) -> Data:
     return {
-        "drop": review["drop"],
-        "answer": say_verdict(Verdict(review["verdict"])),
-        "counted": review["answer"].removeprefix(review["verdict"]).removeprefix(", "),
-        "counterweight": say_verdict(Verdict(review["counterweight"])),
-        "why_open": review["why_open"],
-        "finding": None if governing is None else review["findings"][governing],
-        "margin": review["margin"],
-        "configuration": review["configuration"],
+        "drop": front["drop"],
+        "answer": say_verdict(Verdict(front["verdict"])),
+        "counted": front["answer"].removeprefix(front["verdict"]).removeprefix(", "),
+        "counterweight": say_verdict(Verdict(front["counterweight"])),
+        "why_open": front["why_open"],
+        "finding": front["finding"],
+        "margin": front["margin"],
+        "configuration": front["configuration"],
     }
 
 
-def _drop_part(project: Project, review: Data, drawings: Drawings, pictures: Pictures) -> Data:
+def _drop_part(project: Project, review: Data) -> dict[str, Any]:
     drop = review["drop"]
-    section = (drawings.sections or {}).get(drop)
     return {
-        **_summary_row(review),
+        **_summary_row(front_data(review)),
         "name": next((one.name for one in project.drops if one.id == drop), None) or "",
         "points": points_part(project, drop, Style(review["units"])),
         "findings": [
@@ -88,13 +118,6 @@ def _drop_part(project: Project, review: Data, drawings: Drawings, pictures: Pic
         "comparison": [
             {"subjects": subjects, "rows": rows} for subjects, rows in told(review, "comparison")
         ],
-        "envelopes": [
-            pictures.add(one, title=f"Operating envelope, drop {drop}")
-            for one in (drawings.envelopes or {}).get(drop, ())
-        ],
-        "sections": []
-        if section is None
-        else [pictures.add(section, title=f"Section of drop {drop}")],
     }
 
 

@@ -1,4 +1,4 @@
-"""From the package's content to PDF bytes; the same content gives the same bytes."""
+"""From a paper's content to PDF bytes; the same content gives the same bytes."""
 
 from __future__ import annotations
 
@@ -10,17 +10,17 @@ from importlib.abc import Traversable
 from pathlib import Path
 
 from backspan.papers.characters import all_printable, printable
-from backspan.papers.content import PackageContent
+from backspan.papers.content import PaperContent
 from backspan.papers.errors import PaperError
 
-TEMPLATES = ("package.typ", "cover.typ", "finding.typ", "drop.typ", "parts.typ")
+TEMPLATES = ("package.typ", "drop_paper.typ", "cover.typ", "finding.typ", "drop.typ", "parts.typ")
 
 
-def package_pdf(content: PackageContent, *, issued: datetime.date) -> bytes:
-    """The package as PDF, dated `issued`; fonts and templates come from the program itself.
+def paper_pdf(content: PaperContent, *, issued: datetime.date) -> bytes:
+    """A paper as PDF, dated `issued`; fonts and templates come from the program itself.
 
     What people typed reaches the typesetter as JSON data, never as markup; a character that no
-    font here has is printed as its number. Raises PaperError when the package cannot be set.
+    font here has is printed as its number. Raises PaperError when the paper cannot be set.
     """
     import typst
 
@@ -36,20 +36,20 @@ def package_pdf(content: PackageContent, *, issued: datetime.date) -> bytes:
         _write(folder, content, package / "templates")
         try:
             pdf = typst.compile(
-                str(folder / TEMPLATES[0]),
+                str(folder / content.template),
                 root=str(folder),
                 font_paths=[str(fonts)],
                 ignore_system_fonts=True,
                 timestamp=stamp,
             )
         except typst.TypstError as error:
-            raise PaperError(f"the package could not be set: {error}") from error
+            raise PaperError(f"the paper could not be set: {error}") from error
     if not isinstance(pdf, bytes):
         raise PaperError("the typesetter gave no document")
     return pdf
 
 
-def _write(folder: Path, content: PackageContent, templates: Traversable) -> None:
+def _write(folder: Path, content: PaperContent, templates: Traversable) -> None:
     for template in TEMPLATES:
         text = (templates / template).read_text(encoding="utf-8")
         (folder / template).write_text(text, encoding="utf-8")

@@ -1,37 +1,65 @@
 from __future__ import annotations
 
+import hashlib
 import json
+import re
 from pathlib import Path
 
 import pytest
 
-from backspan.cli.package import Files
+from backspan.core.words import english
+from backspan.exchange.output_set import set_in_force
 from tests.unit.cli.conftest import DEMO, ON, Run
 
 
+def current(folder: Path) -> Path:
+    """The set in force."""
+    name = set_in_force(folder)
+    assert name is not None
+    return folder / name
+
+
 def content(folder: Path) -> dict[str, bytes]:
-    """Every file of a folder."""
-    return {path.name: path.read_bytes() for path in folder.iterdir()}
+    """Every file of the set in force."""
+    return {path.name: path.read_bytes() for path in current(folder).iterdir()}
 
 
-def test_a_folder_holds_the_package_the_drawings_and_the_data(run: Run, tmp_path: Path) -> None:
+def test_a_set_holds_the_papers_the_drawings_and_the_data(run: Run, tmp_path: Path) -> None:
     out = tmp_path / "new" / "out"
     ran = run("review", DEMO, "--drop", "S1", "--drop", "T2", "--out", str(out), "--on", ON)
     assert ran.status == 11
     files = content(out)
     assert set(files) == {
         "package.pdf",
+        "drop-S1.pdf",
+        "drop-T2.pdf",
         "review.json",
         *(f"roof-{roof}.{kind}" for roof in ("MAIN", "TERRACE") for kind in ("svg", "dxf")),
         *(f"section-{drop}.{kind}" for drop in ("S1", "T2") for kind in ("svg", "dxf")),
         "envelope-S1-L.svg",
         "envelope-S1-R.svg",
     }
-    assert files["package.pdf"].startswith(b"%PDF-")
+    for name in ("package.pdf", "drop-S1.pdf", "drop-T2.pdf"):
+        assert files[name].startswith(b"%PDF-")
     assert b"<svg" in files["roof-MAIN.svg"]
     data = json.loads(files["review.json"])
     assert [one["drop"] for one in data["reviews"]] == ["S1", "T2"]
-    assert "package.pdf, review.json and 10 drawings" in " ".join(ran.out.split())
+    told = " ".join(ran.out.split())
+    assert "package.pdf, a paper for each drop, drawings and data, 14 files." in told
+
+
+def test_the_index_tells_the_answers_and_the_sum_of_every_file(run: Run, tmp_path: Path) -> None:
+    run("review", DEMO, "--drop", "S1", "--drop", "W1", "--out", str(tmp_path), "--on", ON)
+    first, *lines = (tmp_path / "current.txt").read_text(encoding="utf-8").splitlines()
+    assert first == f"The set in force: {ON}-1"
+    assert "Invented for this demonstration." in lines[3]
+    told = "\n".join(lines)
+    for answer in ("S1: pass, 17 topics taken over", "W1: fail, 1 topic refused"):
+        paper = rf"drop-{answer[:2]}\.pdf"
+        assert re.search(rf"^{answer}; configuration \S+; {paper}$", told, re.MULTILINE)
+    assert all(caution in told for caution in english.CAUTIONS)
+    for name, bytes_of in content(tmp_path).items():
+        assert f"{hashlib.sha256(bytes_of).hexdigest()}  {name}" in lines
 
 
 @pytest.mark.slow
@@ -45,7 +73,7 @@ def test_the_same_review_writes_the_same_bytes(run: Run, tmp_path: Path) -> None
 def test_the_data_in_the_folder_is_the_data_printed(run: Run, tmp_path: Path) -> None:
     arguments = ("review", DEMO, "--drop", "S1", "--on", ON, "--format", "json")
     ran = run(*arguments, "--out", str(tmp_path))
-    assert (tmp_path / "review.json").read_text(encoding="utf-8") == ran.out
+    assert content(tmp_path)["review.json"].decode("utf-8") == ran.out
 
 
 def test_a_folder_that_cannot_be_written_stops_before_the_work(run: Run, tmp_path: Path) -> None:
@@ -57,17 +85,25 @@ def test_a_folder_that_cannot_be_written_stops_before_the_work(run: Run, tmp_pat
     assert "nowhere.yaml" not in ran.err
 
 
-def test_what_an_earlier_review_left_is_told(run: Run, tmp_path: Path) -> None:
-    (tmp_path / "section-S9.svg").write_text("of long ago", encoding="utf-8")
-    ran = run("review", DEMO, "--drop", "T2", "--out", str(tmp_path), "--on", ON)
-    assert "Not of this review, there from before: section-S9.svg" in ran.out
-    assert (tmp_path / "section-S9.svg").read_text(encoding="utf-8") == "of long ago"
+def test_an_earlier_set_stays_whole_beside_the_new_one(run: Run, tmp_path: Path) -> None:
+    for drop in ("T2", "S1"):
+        run("review", DEMO, "--drop", drop, "--out", str(tmp_path), "--on", ON)
+    assert current(tmp_path).name == f"{ON}-2"
+    assert "drop-S1.pdf" in content(tmp_path)
+    assert (tmp_path / f"{ON}-1" / "drop-T2.pdf").is_file()
 
 
-def test_nothing_is_written_where_the_project_cannot_be_read(run: Run, tmp_path: Path) -> None:
-    out = tmp_path / "out"
-    assert run("review", str(tmp_path / "no.yaml"), "--out", str(out)).status == 2
-    assert content(out) == {}
+@pytest.mark.parametrize(
+    "arguments",
+    [("no.yaml",), (DEMO, "--drop", "S9"), (DEMO, "--rules", "x"), (DEMO, "--on", "2025-01-01")],
+)
+def test_refused_input_leaves_nothing(run: Run, tmp_path: Path, arguments: tuple[str, ...]) -> None:
+    out = tmp_path / "new" / "out"
+    ran = run(
+        "review", *arguments, "--out", str(out), *(() if "--on" in arguments else ("--on", ON))
+    )
+    assert ran.status == 2
+    assert not (tmp_path / "new").exists()
 
 
 def test_nothing_is_written_where_the_package_cannot_be_made(
@@ -76,15 +112,8 @@ def test_nothing_is_written_where_the_package_cannot_be_made(
     def refuse(*_: object, **__: object) -> bytes:
         raise ValueError("made up")
 
-    monkeypatch.setattr("backspan.papers.package_pdf", refuse)
+    monkeypatch.setattr("backspan.papers.paper_pdf", refuse)
     out = tmp_path / "out"
     ran = run("review", DEMO, "--drop", "S1", "--out", str(out), "--on", ON)
     assert ran.status == 70
-    assert content(out) == {}
-
-
-def test_no_file_takes_the_name_of_another() -> None:
-    files = Files()
-    for stem in ("section-S1", "section-s1", "section-S1"):
-        files.add(stem, "svg", stem.encode())
-    assert list(files.contents) == ["section-S1.svg", "section-s1-2.svg", "section-S1-3.svg"]
+    assert not out.exists()

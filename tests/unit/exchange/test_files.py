@@ -7,7 +7,6 @@ from backspan.core.errors import BackspanError
 from backspan.exchange import files
 from backspan.exchange.files import (
     FileError,
-    OutputFolder,
     load,
     load_confirmations,
     load_rule_library,
@@ -180,42 +179,6 @@ def test_a_file_is_not_written_over_a_folder_or_into_nowhere(tmp_path: Path) -> 
     with pytest.raises(FileError, match="no such file or folder"):
         write_text(tmp_path / "gone" / "out.txt", "x")
     assert names(tmp_path) == ["folder"]
-
-
-def test_an_output_folder_is_made_and_left_empty(tmp_path: Path) -> None:
-    folder = OutputFolder(tmp_path / "a" / "b")
-    assert names(folder.path) == []
-    assert folder.write_text("r.txt", "text") == tmp_path / "a" / "b" / "r.txt"
-    assert folder.write_bytes("r.bin", b"\0").read_bytes() == b"\0"
-    assert OutputFolder(folder.path) == folder
-
-
-def test_an_output_folder_that_cannot_be_written_is_told_before_any_work(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    with monkeypatch.context() as patched:
-        patched.setattr(Path, "write_bytes", refuse)
-        with pytest.raises(FileError, match="permission denied; expected a folder that can be"):
-            OutputFolder(tmp_path)
-    file = tmp_path / "file"
-    file.touch()
-    for path in (file, file / "below"):
-        with pytest.raises(FileError, match="expected a folder that can be written to"):
-            OutputFolder(path)
-
-
-@pytest.mark.parametrize("name", ["../x.txt", "a/x.txt", "", ".", ".."])
-def test_an_output_folder_writes_no_file_elsewhere(tmp_path: Path, name: str) -> None:
-    folder = OutputFolder(tmp_path / "out")
-    with pytest.raises(FileError, match="a name that leads elsewhere; expected a file name alone"):
-        folder.write_text(name, "x")
-    assert names(tmp_path) == ["out"]
-
-
-def test_an_absolute_name_leads_elsewhere(tmp_path: Path) -> None:
-    folder = OutputFolder(tmp_path / "out")
-    with pytest.raises(FileError, match="a name that leads elsewhere"):
-        folder.write_text(str(tmp_path / "x.txt"), "x")
 
 
 def test_the_error_is_one_of_ours_and_a_system_error() -> None:

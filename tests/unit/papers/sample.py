@@ -6,14 +6,16 @@ import datetime
 from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
+from typing import Any
 
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.review import review
+from backspan.core.review.front import front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.report import formula_descriptions, review_data
 from backspan.exchange.files import load, load_rule_library
-from backspan.papers import Drawings, PackageContent, package_content
+from backspan.papers import PaperContent, drop_content, package_content
 
 ROOT = Path(__file__).resolve().parents[3]
 _FORMULAS = formula_descriptions()
@@ -41,11 +43,19 @@ def documents(project: Project, drops: Sequence[str]) -> list[Data]:
     return [review_data(one, formulas=_FORMULAS) for one in reviews(project, drops)]
 
 
-def content(project: Project, drops: Sequence[str]) -> PackageContent:
-    """The package of some drops, each with a picture in place of its drawings."""
-    drawings = Drawings(
-        plans=(PICTURE,),
-        sections=dict.fromkeys(drops, PICTURE),
-        envelopes=dict.fromkeys(drops, (PICTURE,)),
-    )
-    return package_content(project, documents(project, drops), drawings)
+def package(project: Project, drops: Sequence[str]) -> PaperContent:
+    """What stands before some drops, with a picture in place of its plan."""
+    fronts = [front_data(one) for one in documents(project, drops)]
+    return package_content(project, fronts, [PICTURE], {one: f"drop-{one}.pdf" for one in drops})
+
+
+def paper(project: Project, drop: str) -> PaperContent:
+    """The paper of one drop, with a picture in place of each of its drawings."""
+    (document,) = documents(project, [drop])
+    return drop_content(project, document, PICTURE, (PICTURE,))
+
+
+def part(project: Project, drop: str) -> dict[str, Any]:
+    """What the paper of one drop says of it."""
+    found: dict[str, Any] = paper(project, drop).data["drop"]
+    return found

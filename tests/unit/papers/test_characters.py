@@ -12,8 +12,8 @@ import typst
 
 import backspan.papers
 from backspan.papers.characters import COVERED, all_printable, printable
-from backspan.papers.pdf import package_pdf
-from tests.unit.papers.sample import ON, content, demo
+from backspan.papers.pdf import paper_pdf
+from tests.unit.papers.sample import ON, demo, package
 
 FONTS = Path(backspan.papers.__file__).parent / "fonts"
 
@@ -58,8 +58,7 @@ def test_the_fonts_have_every_character_that_is_said_to_be_covered(tmp_path: Pat
 
 def test_a_name_in_another_script_is_in_the_pdf_by_its_numbers() -> None:
     project = replace(demo(), site=replace(demo().site, name="香港 Court"))
-    package = content(project, ["T2"])
 
-    pdf = pypdfium2.PdfDocument(package_pdf(package, issued=ON))
+    pdf = pypdfium2.PdfDocument(paper_pdf(package(project, ["T2"]), issued=ON))
 
     assert "[U+9999][U+6E2F] Court" in pdf[0].get_textpage().get_text_range()

@@ -6,42 +6,41 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.papers import Drawings, PaperError, package_content
+from backspan.papers import PaperError, package_content
 from backspan.papers.wording import long_date
-from tests.unit.papers.sample import ON, content, demo, reviews
+from tests.unit.papers.sample import ON, demo, package, paper, part, reviews
 
 
 def test_findings_that_do_not_pass_come_first() -> None:
-    (part,) = content(demo(), ["W2"]).data["drops"]
+    found = part(demo(), "W2")
 
-    verdicts = [finding["verdict"] for finding in part["findings"]]
+    verdicts = [finding["verdict"] for finding in found["findings"]]
 
     assert verdicts[0] == "fail"
     assert verdicts == sorted(verdicts, key=["fail", "missing", "refer", "pass"].index)
 
 
 def test_equal_findings_of_two_points_are_printed_once_with_both_names() -> None:
-    (part,) = content(demo(), ["S1"]).data["drops"]
+    found = part(demo(), "S1")
 
-    subjects = [one["subject"] for one in part["findings"] if one["title"].startswith("Counterw")]
+    subjects = [one["subject"] for one in found["findings"] if one["title"].startswith("Counterw")]
 
     assert "S1/L, S1/R" in subjects
 
 
 def test_every_finding_and_every_reason_of_a_review_is_in_its_part() -> None:
     names = ["S1", "T1", "T2", "W1"]
-    for part, review in zip(
-        content(demo(), names).data["drops"], reviews(demo(), names), strict=True
-    ):
-        printed = {name for one in part["findings"] for name in one["subject"].split(", ")}
-        reasons = {name for one in part["not_applicable"] for name in one["subject"].split(", ")}
+    for review in reviews(demo(), names):
+        found = part(demo(), review.drop)
+        printed = {name for one in found["findings"] for name in one["subject"].split(", ")}
+        reasons = {name for one in found["not_applicable"] for name in one["subject"].split(", ")}
 
         assert printed == {finding.subject for finding in review.findings}
         assert reasons == {one.subject for one in review.not_applicable}
 
 
 def test_the_cover_counts_every_drop_under_its_answer() -> None:
-    data = content(demo(), ["S1", "W1", "T1", "S5", "T2"]).data
+    data = package(demo(), ["S1", "W1", "T1", "S5", "T2"]).data
     cover = data["cover"]
 
     assert {row["answer"]: row["drops"] for row in cover["counts"]} == {
@@ -55,7 +54,7 @@ def test_the_cover_counts_every_drop_under_its_answer() -> None:
 
 
 def test_a_rule_set_added_for_one_drop_names_it() -> None:
-    basis = content(demo(), ["S1", "N1", "S5"]).data["cover"]["basis"]
+    basis = package(demo(), ["S1", "N1", "S5"]).data["cover"]["basis"]
 
     assert {row["rule_set"]: row["drops"] for row in basis if row["drops"]} == {
         "eu-en-1808": "N1",
@@ -64,11 +63,12 @@ def test_a_rule_set_added_for_one_drop_names_it() -> None:
 
 
 def test_every_rule_value_cited_stands_once_in_the_list_with_its_source() -> None:
-    data = content(demo(), ["S1", "N1", "W1"]).data
+    names = ["S1", "N1", "W1"]
+    data = package(demo(), names).data
     cited = {
         (rule["rule_set"], rule["description"])
-        for part in data["drops"]
-        for finding in part["findings"]
+        for name in names
+        for finding in part(demo(), name)["findings"]
         for rule in finding["rules"]
     }
     listed = [(row["rule_set"], row["description"]) for row in data["sources"]]
@@ -81,7 +81,7 @@ def test_the_cover_names_the_configuration_of_each_drop_by_roof() -> None:
     names = ["S1", "T1"]
     codes = {one.drop: one.configuration for one in reviews(demo(), names)}
 
-    assert content(demo(), names).data["cover"]["roofs"] == [
+    assert package(demo(), names).data["cover"]["roofs"] == [
         {"roof": "main roof", "drops": [{"drop": "S1", "configuration": codes["S1"]}]},
         {
             "roof": "terrace, setback at the fifth floor",
@@ -91,11 +91,11 @@ def test_the_cover_names_the_configuration_of_each_drop_by_roof() -> None:
 
 
 def test_what_a_finding_needs_names_who_must_supply_it() -> None:
-    (part,) = content(demo(), ["T1"]).data["drops"]
+    found = part(demo(), "T1")
 
     needs = {
         need["who"]
-        for finding in part["findings"]
+        for finding in found["findings"]
         if not finding["taken_over"]
         for need in finding["needs"]
     }
@@ -111,9 +111,9 @@ def test_a_value_without_evidence_is_shown_as_such_where_evidence_is_asked() -> 
     )
     project = replace(project, kit=replace(project.kit, hoists=hoists))
 
-    (part,) = content(project, ["S1"]).data["drops"]
+    found = part(project, "S1")
 
-    tipping = next(one for one in part["findings"] if one["title"].startswith("Counterweight ag"))
+    tipping = next(one for one in found["findings"] if one["title"].startswith("Counterweight ag"))
     shown = [one for one in tipping["inputs"] if one["title"] == "rated load of the hoist"]
     assert tipping["verdict"] == "missing"
     assert [(one["text"], one["evidence"]) for one in shown] == [("1,000 lb", "not stated")]
@@ -124,20 +124,20 @@ def test_no_id_a_person_typed_becomes_part_of_a_file_name() -> None:
     drop = next(one for one in project.drops if one.id == "S1")
     project = replace(project, drops=(replace(drop, id="../S/1"),))
 
-    files = content(project, ["../S/1"]).drawings
+    files = paper(project, "../S/1").drawings
 
-    assert sorted(files) == ["drawing-1.svg", "drawing-2.svg", "drawing-3.svg"]
+    assert sorted(files) == ["drawing-1.svg", "drawing-2.svg"]
 
 
 def test_a_drawing_without_a_size_is_refused() -> None:
     with pytest.raises(PaperError, match="Roof plan: the drawing does not say its size"):
-        package_content(demo(), [], Drawings(plans=("<svg/>",)))
+        package_content(demo(), [], ["<svg/>"], {})
 
 
 def test_a_confirmed_value_says_who_confirmed_it() -> None:
-    (part,) = content(demo(), ["N1"]).data["drops"]
+    found = part(demo(), "N1")
 
-    cited = [rule for finding in part["findings"] for rule in finding["rules"]]
+    cited = [rule for finding in found["findings"] for rule in finding["rules"]]
 
     assert any(
         rule["mark_text"] == "memory, confirmed" and "J. Marlow" in rule["confirmed"]["text"]

@@ -10,8 +10,8 @@ import pytest
 
 from backspan.core.quantities import Style, display, shared_unit
 from backspan.core.words import english, shown
-from backspan.papers import PackageContent, PaperError, package_pdf
-from tests.unit.papers.sample import ON, content, demo, reviews
+from backspan.papers import PaperError, paper_pdf
+from tests.unit.papers.sample import ON, demo, package, paper, reviews
 
 
 def pages_of(pdf: bytes) -> list[str]:
@@ -28,9 +28,11 @@ def text_of(pdf: bytes) -> str:
 
 def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
     names = ["S1", "W1"]
-    text = text_of(package_pdf(content(demo(), names), issued=ON))
+    front = text_of(paper_pdf(package(demo(), names), issued=ON))
 
     for review in reviews(demo(), names):
+        text = text_of(paper_pdf(paper(demo(), review.drop), issued=ON))
+        assert review.configuration in front
         assert review.configuration in text
         for finding in review.findings:
             compared = [one for one in (finding.demand, finding.capacity) if one is not None]
@@ -43,27 +45,30 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
                 assert told in text
             for rule in finding.rules:
                 assert rule.provenance.clause in text
-    assert "It speaks of the configuration named by its code" in text
-    assert re.search(r"page 1 of \d+", text)
+        for told in (front, text):
+            assert "It speaks of the configuration named by its code" in told
+            assert re.search(r"page 1 of \d+", told)
 
 
 def test_every_page_names_site_configuration_page_and_caution() -> None:
-    pages = pages_of(package_pdf(content(demo(), ["W1"]), issued=ON))
+    front = pages_of(paper_pdf(package(demo(), ["W1"]), issued=ON))
+    of_drop = pages_of(paper_pdf(paper(demo(), "W1"), issued=ON))
     (review,) = reviews(demo(), ["W1"])
 
-    for number, page in enumerate(pages, 1):
-        assert "Harrier Court" in page
-        assert f"page {number} of {len(pages)}" in page
-        assert english.ONE_LINE_CAUTION in page
-    of_drop = [page for page in pages if f"Drop W1, configuration {review.configuration}" in page]
-    others = [page for page in pages if page not in of_drop]
+    for pages in (front, of_drop):
+        for number, page in enumerate(pages, 1):
+            assert "Harrier Court" in page
+            assert f"page {number} of {len(pages)}" in page
+            assert english.ONE_LINE_CAUTION in page
+    name = f"Drop W1, configuration {review.configuration}"
+    assert [page[:80] for page in of_drop if name not in page] == []
     parts = ("Calculation package", "Cautions and review", "Summary of", "Rule values", "Roof plan")
-    assert of_drop
-    assert [page[:80] for page in others if not any(part in page for part in parts)] == []
+    assert [page[:80] for page in front if not any(part in page for part in parts)] == []
+    assert "drop-W1.pdf" in " ".join(front)
 
 
 def test_a_drawing_lies_on_a_page_of_its_own_size() -> None:
-    document = pypdfium2.PdfDocument(package_pdf(content(demo(), ["T2"]), issued=ON))
+    document = pypdfium2.PdfDocument(paper_pdf(paper(demo(), "T2"), issued=ON))
 
     points_per_millimetre = 72 / 25.4
     sizes = {
@@ -76,7 +81,7 @@ def test_a_drawing_lies_on_a_page_of_its_own_size() -> None:
 def test_a_metric_project_is_set_on_a4() -> None:
     project = replace(demo(), units=Style.METRIC)
 
-    document = pypdfium2.PdfDocument(package_pdf(content(project, ["S1"]), issued=ON))
+    document = pypdfium2.PdfDocument(paper_pdf(paper(project, "S1"), issued=ON))
 
     assert [round(one * 25.4 / 72) for one in document[0].get_size()] == [210, 297]  # ISO 216
 
@@ -90,7 +95,7 @@ def test_no_page_has_text_beyond_its_edges_with_very_long_words() -> None:
     )
     project = replace(project, kit=replace(project.kit, hoists=hoists))
 
-    pdf = pypdfium2.PdfDocument(package_pdf(content(project, ["S1"]), issued=ON))
+    pdf = pypdfium2.PdfDocument(paper_pdf(paper(project, "S1"), issued=ON))
 
     for page in pdf:
         text = page.get_textpage()
@@ -99,21 +104,21 @@ def test_no_page_has_text_beyond_its_edges_with_very_long_words() -> None:
 
 
 def test_the_same_review_gives_the_same_bytes() -> None:
-    once = package_pdf(content(demo(), ["T2"]), issued=ON)
+    once = paper_pdf(paper(demo(), "T2"), issued=ON)
 
-    assert package_pdf(content(demo(), ["T2"]), issued=ON) == once
+    assert paper_pdf(paper(demo(), "T2"), issued=ON) == once
 
 
 def test_what_people_type_is_printed_as_they_typed_it() -> None:
     typed = "Court #1 *bold* _it_ $x$ @ref <tag> \\ [a] `code` // a -- b 'c' \"d\" ... #panic()"
     project = replace(demo(), site=replace(demo().site, name=typed))
 
-    assert typed in text_of(package_pdf(content(project, ["T2"]), issued=ON))
+    assert typed in text_of(paper_pdf(paper(project, "T2"), issued=ON))
 
 
 def test_a_package_that_cannot_be_set_says_so() -> None:
-    good = content(demo(), ["T2"])
-    broken = PackageContent({**good.data, "drops": "not a list"}, good.drawings)
+    good = paper(demo(), "T2")
+    broken = replace(good, data={**good.data, "drop": "not a record"})
 
     with pytest.raises(PaperError, match="could not be set"):
-        package_pdf(broken, issued=ON)
+        paper_pdf(broken, issued=ON)

@@ -111,6 +111,14 @@ def report_text(data: Mapping[str, Any]) -> str:
     return json.dumps(data, indent=1, ensure_ascii=False, allow_nan=False) + "\n"
 
 
+def reviews_text(verdict: Verdict, reviews: Sequence[str]) -> str:
+    """The text of `reviews_data`, from the `report_text` of each review, made one at a time."""
+    head = report_text({"format": FORMAT, "program": PROGRAM, "verdict": str(verdict)})
+    each = ",\n".join("  " + one.rstrip("\n").replace("\n", "\n  ") for one in reviews)
+    body = f"[\n{each}\n ]" if reviews else "[]"
+    return f'{head.removesuffix(chr(10) + "}" + chr(10))},\n "reviews": {body}\n}}\n'
+
+
 def comparison_data(writer: Writer, row: ComparisonRow) -> Data:
     """One rule applied to a suspension point as it stands."""
     return {
