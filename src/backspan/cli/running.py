@@ -35,7 +35,7 @@ def run(arguments: Sequence[str] | None = None) -> int:
             return _internal(error)
         return _refused(_text(error))
     except OSError as error:
-        return _refused(f"cannot read or write: {error}")
+        return _refused(_system_text(error))
     except Exception as error:  # noqa: BLE001 - the last resort: nobody shall read a traceback
         return _internal(error)
     return result if isinstance(result, int) else Status.PASS
@@ -53,6 +53,13 @@ def _text(error: BackspanError) -> str:
         return str(error)
     several = "s" if len(error.problems) > 1 else ""
     return f"{len(error.problems)} problem{several} in what was read\n{error}"
+
+
+def _system_text(error: OSError) -> str:
+    from backspan.exchange.files import reason_of
+
+    where = "" if error.filename is None else f"{error.filename}: "
+    return f"{where}{reason_of(error)}; expected files and outputs that can be read and written"
 
 
 def _usage_text(error: click.ClickException) -> str:

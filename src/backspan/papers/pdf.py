@@ -52,8 +52,16 @@ def paper_pdf(content: PaperContent, *, issued: datetime.date) -> bytes:
 def _write(folder: Path, content: PaperContent, templates: Traversable) -> None:
     for template in TEMPLATES:
         text = (templates / template).read_text(encoding="utf-8")
-        (folder / template).write_text(text, encoding="utf-8")
+        _put(folder / template, text)
     data = json.dumps(all_printable(content.data), ensure_ascii=False, sort_keys=True)
-    (folder / "data.json").write_text(data, encoding="utf-8")
+    _put(folder / "data.json", data)
     for name, svg in content.drawings.items():
-        (folder / name).write_text(printable(svg), encoding="utf-8")
+        _put(folder / name, printable(svg))
+
+
+def _put(path: Path, text: str) -> None:
+    """Write a file for the typesetter; an error of the system names it."""
+    try:
+        path.write_text(text, encoding="utf-8")
+    except OSError as error:
+        raise OSError(error.errno, error.strerror, str(path)) from error
