@@ -10,6 +10,7 @@ from collections.abc import Sequence
 import click
 
 from backspan.cli.app import app
+from backspan.cli.screen import open_closed_streams
 from backspan.cli.status import Status
 from backspan.core.errors import BackspanError
 
@@ -19,6 +20,7 @@ TRACEBACK = "BACKSPAN_TRACEBACK"
 
 def run(arguments: Sequence[str] | None = None) -> int:
     """Run on `arguments` (else the process's own) and return the exit status."""
+    open_closed_streams()
     try:
         result = app.main(
             args=None if arguments is None else list(arguments),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import contextlib
 import errno
 import os
 import shutil
 import sys
 import textwrap
 from dataclasses import dataclass
+from pathlib import Path
 from typing import TYPE_CHECKING, Any, TextIO
 
 import click
@@ -124,8 +126,20 @@ def put(content: str | bytes) -> None:
 
 
 def put_error(text: str) -> None:
-    """Print a line to standard error."""
-    _put(text + "\n", sys.stderr)
+    """Print a line to standard error; where that cannot take it, the exit status tells alone."""
+    with contextlib.suppress(OSError):
+        _put(text + "\n", sys.stderr)
+
+
+def open_closed_streams() -> None:
+    """Send to nowhere what is printed to an output that was closed before the program began.
+
+    Python has no stream then, and the next file that is opened would take its place.
+    """
+    if sys.stdout is None:
+        sys.stdout = Path(os.devnull).open("w", encoding="utf-8")  # noqa: SIM115 - while it runs
+    if sys.stderr is None:
+        sys.stderr = Path(os.devnull).open("w", encoding="utf-8")  # noqa: SIM115 - while it runs
 
 
 def _put(content: str | bytes, stream: TextIO) -> None:

@@ -54,7 +54,7 @@ def test_a_disk_that_refuses_is_not(run: Run, monkeypatch: pytest.MonkeyPatch) -
     break_with(monkeypatch, OSError(28, "No space left on device"))
     ran = run("review", DEMO)
     assert ran.status == 2
-    assert "No space left" in ran.err
+    assert "no space left" in ran.err
 
 
 def test_who_stops_it_is_told_so(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -123,6 +123,38 @@ def test_a_reader_that_leaves_changes_no_answer() -> None:
     process.stderr.close()
     assert process.wait(timeout=60) == 10
     assert said == b""
+
+
+def in_a_shell(line: str) -> subprocess.CompletedProcess[bytes]:
+    """Run the command line as a shell would, which is what closes outputs."""
+    shell = ["sh", "-c", f"{sys.executable} -m backspan.cli {line}"]
+    return subprocess.run(shell, cwd=ROOT, capture_output=True, timeout=60, check=False)
+
+
+@pytest.mark.parametrize("closed", [">&-", "2>&-", ">&- 2>&-", "2>/dev/full"])
+@pytest.mark.parametrize(
+    ("command", "status"),
+    [
+        (f"review {DEMO} --drop W2 --on {ON}", 10),
+        ("review nowhere.yaml", 2),
+        ("rules", 0),
+        ("schema", 0),
+        ("nosuch", 2),
+        ("--help", 0),
+    ],
+)
+def test_an_output_that_is_closed_or_full_of_errors_changes_no_status(
+    command: str, status: int, closed: str
+) -> None:
+    ran = in_a_shell(f"{command} {closed}")
+    assert ran.returncode == status
+    assert b"Traceback" not in ran.stderr
+
+
+def test_an_output_that_can_take_nothing_is_told() -> None:
+    full = in_a_shell("rules >/dev/full")
+    assert full.returncode == 2
+    assert b"no space left on device" in full.stderr
 
 
 @pytest.mark.slow
