@@ -28,7 +28,7 @@ def review(
 
     `basis` replaces the project's own rule sets; `library` the rule sets that come with the
     program. Raises AbsentError for a drop the project does not have, RuleError for a rule set
-    that is not at hand.
+    that is not at hand, NoDayError where `on` is no date, or has a time.
     """
     rules = rule_library() if library is None else library
     return review_drop(project, drop, rules, on=on, basis=basis)

@@ -1,5 +1,6 @@
 import copy
 import json
+import re
 import typing
 from typing import Any
 
@@ -8,6 +9,7 @@ import yaml
 from jsonschema import Draft202012Validator
 
 from backspan.exchange.parse.schema import project_schema
+from tests.architecture.source import ROOT
 from tests.unit.exchange.sample import SAMPLE
 
 
@@ -122,3 +124,55 @@ def test_dates_and_counts_say_what_may_be_written() -> None:
     assert definitions["Anchor"]["properties"]["at"]["type"] == "array"
     count = definitions["PieceGroup"]["properties"]["count"]["anyOf"][0]
     assert count["description"] == "a whole number; zero or more"
+
+
+WRONG_TEXTS = [
+    ("reach", "18"),
+    ("reach", "-18 in"),
+    ("reach", {"value": "18"}),
+    ("reach", {"value": "-18 in"}),
+    ("reach", {"value": "18 in", "planned": "-1 in"}),
+    ("reach", {"value": "18 in", "at": "25.11.2026"}),
+    ("stack.groups.0.count", -1),
+    ("stack.groups.0.count", "-1"),
+    ("stack.groups.0.count", {"value": -1}),
+    ("stack.groups.0.per_row", 0),
+    ("stack.groups.0.per_row", "0"),
+    ("stack.groups.0.count", "10000000000"),
+    ("rope", "x" * 201),
+]
+
+
+@pytest.mark.parametrize(("path", "value"), WRONG_TEXTS, ids=str)
+def test_a_text_without_unit_an_impossible_count_and_another_date_do_not_fit(
+    path: str, value: Any
+) -> None:
+    place = f"{POINT}.{path}" if path == "rope" else f"{POINT}.counterweighted_beam.{path}"
+    assert errors(changed(place, value))
+
+
+def texts(schema: Any) -> typing.Iterator[dict[str, Any]]:
+    """Every schema of a text with examples within a schema."""
+    if isinstance(schema, dict):
+        if "examples" in schema:
+            yield schema
+        for value in schema.values():
+            yield from texts(value)
+    elif isinstance(schema, list):
+        for value in schema:
+            yield from texts(value)
+
+
+def test_every_example_of_a_quantity_fits_and_is_none_without_its_unit() -> None:
+    found = [one for one in texts(project_schema()) if "pattern" in one]
+    assert len(found) > 40
+    for one in found:
+        for example in one["examples"]:
+            assert re.search(one["pattern"], example)
+        if one["type"] == "string":
+            assert not re.search(one["pattern"], "12")
+
+
+def test_the_demo_fits() -> None:
+    text = (ROOT / "examples" / "demo" / "site.yaml").read_text(encoding="utf-8")
+    assert errors(yaml.load(text, Loader=yaml.BaseLoader)) == []  # noqa: S506  # as above

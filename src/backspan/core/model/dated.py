@@ -16,11 +16,11 @@ from backspan.core.model.units import Test
 DATE = "a date, such as 2026-11-25"
 DATE_OR_TIME = "a date, such as 2026-11-25, with or without a time, such as 2026-11-25 14:05"
 
-_DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
-_TIME = re.compile(
-    r"(?P<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[T ][0-9]{2}:[0-9]{2}(:[0-9]{2})?"
-    r"(Z|[+-][0-9]{2}:[0-9]{2})?"
+DATE_PATTERN = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
+TIME_PATTERN = (
+    f"{DATE_PATTERN}[T ][0-9]{{2}}:[0-9]{{2}}(:[0-9]{{2}})?(Z|[+-][0-9]{{2}}:[0-9]{{2}})?"
 )
+_DATE, _TIME = re.compile(DATE_PATTERN), re.compile(TIME_PATTERN)
 
 
 def why_no_date(text: str, *, with_time: bool) -> str | None:

@@ -67,10 +67,6 @@ class PieceGroup:
     per_row: int = 1
 
 
-#: Counts that are no statement of a person and never less than one.
-AT_LEAST_ONE = frozenset({(PieceGroup, "per_row")})
-
-
 @dataclass(frozen=True, slots=True)
 class Stack:
     """The counterweight on a beam: its groups from the tail inwards, and how it is held.

@@ -16,8 +16,22 @@ _SAID_ON = frozenset({"at", "inspected", "certified"})
 _MOST_TOLD = 20
 
 
+class NoDayError(BackspanError, TypeError):
+    """The day of a review that is no plain day; names what was found."""
+
+
 class DatedAheadError(BackspanError, ValueError):
     """Statements of a later day than the review's; names each place and both days."""
+
+
+def plain_day(on: datetime.date) -> datetime.date:
+    """The day of a review. NoDayError for what is no day, a moment among that.
+
+    A moment has a time zone or none, and is another day elsewhere: whoever asks says which day.
+    """
+    if isinstance(on, datetime.datetime) or not isinstance(on, datetime.date):
+        raise NoDayError(f"found {on!r} as the day of the review, expected a datetime.date")
+    return on
 
 
 def refuse_days_ahead(project: Project, on: datetime.date) -> None:

@@ -19,7 +19,7 @@ from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected_rules
 from backspan.core.review.comparison import compare
-from backspan.core.review.dates import refuse_days_ahead
+from backspan.core.review.dates import plain_day, refuse_days_ahead
 from backspan.core.review.envelope import envelopes
 from backspan.core.review.topics import topic_answers, worst
 from backspan.core.rules.selected import RuleLibrary
@@ -119,9 +119,9 @@ def review(
 
     `basis` replaces the project's own rule sets, for a what-if. Raises AbsentError for a drop
     the project does not have, RuleError for a rule set that is not at hand, DatedAheadError for a
-    statement of a later day.
+    statement of a later day, NoDayError where `on` is no day or a moment of one.
     """
-    refuse_days_ahead(project, on)
+    refuse_days_ahead(project, plain_day(on))
     case = case_of(project, drop, library, on=on, basis=basis)
     found = review_findings(case)
     return replace(

@@ -14,9 +14,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Annotated, Any, TypeVar
 
+from backspan.core.model.counts import at_least_one
 from backspan.core.model.dated import DATE, DATE_OR_TIME, is_date, is_time, why_no_date
 from backspan.core.model.evidence import ShortForm
-from backspan.core.model.rigs import AT_LEAST_ONE
 from backspan.core.wire.errors import WireError
 from backspan.core.wire.hints import fields_of, marker, optional, record_class, repeated
 
@@ -237,7 +237,7 @@ def _record(hint: Any, cls: type[Any]) -> Codec:
                 f"a {cls.__name__} with missing fields {missing} and unknown fields {unknown}"
             )
         for name in names:
-            if (cls, name) in AT_LEAST_ONE and type(data[name]) is int and data[name] < 1:
+            if at_least_one(cls, name) and type(data[name]) is int and data[name] < 1:
                 raise _refusal(data[name], f"{name} of at least 1")
         for name in names:
             if is_date(cls, name) and isinstance(data[name], str):

@@ -9,9 +9,9 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
+from backspan.core.model.counts import at_least_one
 from backspan.core.model.dated import DATE, DATE_OR_TIME, is_date, is_time, why_no_date
 from backspan.core.model.identifiers import Path, near
-from backspan.core.model.rigs import AT_LEAST_ONE
 from backspan.core.wire.hints import bare, fields_of, record_class
 from backspan.exchange.parse.problems import shown
 from backspan.exchange.parse.shape import is_stated, item_hint, keys_of
@@ -65,10 +65,15 @@ def _record(data: dict[str, Any], hint: Any, path: Path, flaws: list[Flaw]) -> d
     return ready
 
 
+def longest(name: str) -> int:
+    """Characters that the text of a field may have."""
+    return MOST_NOTES if name in _NOTES else MOST_NAME
+
+
 def _flaws_of_field(cls: Any, name: str, value: Any, path: Path) -> Iterator[Flaw]:
     if not isinstance(value, str):
         return
-    most = MOST_NOTES if name in _NOTES else MOST_NAME
+    most = longest(name)
     if len(value) > most:
         yield Flaw(path, f"a text of {len(value):,} characters", f"at most {most:,} characters")
     if name == "id" and not _ID.fullmatch(value):
@@ -79,5 +84,5 @@ def _flaws_of_field(cls: Any, name: str, value: Any, path: Path) -> Iterator[Fla
         if reason is not None:
             expected = DATE_OR_TIME if with_time else DATE
             yield Flaw(path, f"{shown(value)}, {reason}", expected)
-    if (cls, name) in AT_LEAST_ONE and _WHOLE.fullmatch(value) and int(value) < 1:
+    if at_least_one(cls, name) and _WHOLE.fullmatch(value) and int(value) < 1:
         yield Flaw(path, shown(value), "a whole number of at least 1")
