@@ -32,7 +32,7 @@ def test_a_drop_that_is_not_there() -> None:
 
 @pytest.mark.parametrize(
     "on",
-    [datetime.datetime(2026, 11, 25, 7, 30, tzinfo=datetime.UTC), "2026-11-25", None, 20261125],
+    [datetime.datetime(2026, 11, 25, 7, tzinfo=datetime.UTC), "2026-11-25", None, 20261125],
 )
 def test_what_is_no_plain_day_is_refused(on: object) -> None:
     project = load(ROOT / "examples" / "demo" / "site.yaml")

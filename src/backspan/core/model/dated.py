@@ -18,7 +18,7 @@ DATE_OR_TIME = "a date, such as 2026-11-25, with or without a time, such as 2026
 
 DATE_PATTERN = "[0-9]{4}-[0-9]{2}-[0-9]{2}"
 TIME_PATTERN = (
-    f"{DATE_PATTERN}[T ][0-9]{{2}}:[0-9]{{2}}(:[0-9]{{2}})?(Z|[+-][0-9]{{2}}:[0-9]{{2}})?"
+    DATE_PATTERN + "[T ][0-9]{2}:[0-9]{2}(:[0-9]{2})?(Z|[+-][0-9]{2}:[0-9]{2})?"  # zone or none
 )
 _DATE, _TIME = re.compile(DATE_PATTERN), re.compile(TIME_PATTERN)
 

@@ -1,8 +1,8 @@
 """The JSON Schema of a project file, for editors that check and complete while one types.
 
 It says what the parser says, as far as a schema can: that a quantity has a unit and its sign, but
-not which unit; how a date is written, but not the calendar. Ids that lead nowhere and places outside
-an edge are only found by the program.
+not which unit; how a date is written, but not the calendar. Ids that lead nowhere and places
+outside an edge are only found by the program.
 """
 
 from __future__ import annotations
