@@ -16,6 +16,7 @@ from backspan.core.words import english
 if TYPE_CHECKING:
     from backspan.drawings import Scene
     from backspan.exchange.output_set import OutputSet
+    from backspan.papers import Typesetter
 
 
 @dataclass(slots=True)
@@ -24,10 +25,13 @@ class Package:
 
     project: Project
     into: OutputSet
+    typesetter: Typesetter
     progress: Progress = field(default_factory=Progress)
     papers: dict[str, str] = field(default_factory=dict)
     """The paper of each drop, by the drop's id."""
     _for_plans: dict[str, Review] = field(default_factory=dict)
+    _in_work: str | None = None
+    """The drop whose paper is being set."""
 
     def add(self, review: Review, document: Data) -> None:
         """Write the paper, the section and the envelopes of one drop.
@@ -35,7 +39,7 @@ class Package:
         Raises FileError where a file cannot be written.
         """
         from backspan.drawings import drop_section, envelope_picture, to_svg
-        from backspan.papers import drop_content, paper_pdf
+        from backspan.papers import drop_content
 
         drop = review.drop
         self.progress.doing(f"writing drop {drop}")
@@ -45,8 +49,9 @@ class Package:
             one.subject: to_svg(envelope_picture(one, review.units)) for one in review.envelopes
         }
         content = drop_content(self.project, document, drawn, tuple(envelopes.values()))
-        paper = paper_pdf(content, issued=review.on)
-        self.papers[drop] = self.into.write(f"drop-{drop}", "pdf", paper)
+        self._take_paper()
+        self.typesetter.begin(content, issued=review.on)
+        self._in_work = drop
         self._add_drawing(f"section-{drop}", section, drawn)
         for subject, svg in envelopes.items():
             name = f"envelope-{subject.replace('/', '-')}"
@@ -62,6 +67,7 @@ class Package:
         from backspan.papers import package_content, paper_pdf
 
         self.progress.doing("writing the package")
+        self._take_paper()
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
@@ -72,6 +78,12 @@ class Package:
         issued = next(iter(self._for_plans.values())).on
         self.into.write("package", "pdf", paper_pdf(content, issued=issued))
         return self.into.finish(issued.isoformat(), lambda name: self._index(name, fronts))
+
+    def _take_paper(self) -> None:
+        """Write the paper that was begun, if any."""
+        if self._in_work is not None:
+            drop, self._in_work = self._in_work, None
+            self.papers[drop] = self.into.write(f"drop-{drop}", "pdf", self.typesetter.take())
 
     def _has_drops(self, roof: str) -> bool:
         return any(one.roof == roof and one.id in self._for_plans for one in self.project.drops)

@@ -13,6 +13,7 @@ import click
 from backspan.cli.status import status_of
 
 if TYPE_CHECKING:
+    from backspan.cli.package import Package
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
     from backspan.core.review.plain import Data
@@ -85,7 +86,6 @@ def command(
     on: datetime.datetime | None,
 ) -> int:
     """Load, review, write, print; the exit status of the worst answer."""
-    from backspan.cli.package import Package
     from backspan.cli.review_text import ReviewText
     from backspan.cli.screen import put, screen_of
     from backspan.core.findings import Verdict
@@ -98,7 +98,7 @@ def command(
     )
     from backspan.core.review.topics import worst
     from backspan.exchange.files import load, load_rule_library
-    from backspan.exchange.output_set import OutputSet, refuse_unwritable
+    from backspan.exchange.output_set import refuse_unwritable
 
     if out is not None:
         refuse_unwritable(out)
@@ -115,7 +115,7 @@ def command(
             document = review_data(made, formulas=formulas)
             fronts.append(front_data(document))
             if out is not None:
-                package = package or Package(project, stack.enter_context(OutputSet(out)))
+                package = package or _package(project, out, stack)
                 package.add(made, document)
             if out is not None or form == "json":
                 reports.append(report_text(document))
@@ -127,6 +127,16 @@ def command(
             text.written = package.finish(fronts, whole)
     put(whole.encode("utf-8") if form == "json" else text.whole(fronts))
     return status_of(verdict)
+
+
+def _package(project: Project, out: Path, stack: ExitStack) -> Package:
+    """The set that is written to a folder; what it needs is closed with the stack."""
+    from backspan.cli.package import Package
+    from backspan.exchange.output_set import OutputSet
+    from backspan.papers import Typesetter
+
+    into = stack.enter_context(OutputSet(out))
+    return Package(project, into, stack.enter_context(Typesetter()))
 
 
 def reviews_of(

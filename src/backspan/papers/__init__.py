@@ -3,5 +3,13 @@
 from backspan.papers.content import PaperContent, drop_content, package_content
 from backspan.papers.errors import PaperError
 from backspan.papers.pdf import paper_pdf
+from backspan.papers.typesetter import Typesetter
 
-__all__ = ["PaperContent", "PaperError", "drop_content", "package_content", "paper_pdf"]
+__all__ = [
+    "PaperContent",
+    "PaperError",
+    "Typesetter",
+    "drop_content",
+    "package_content",
+    "paper_pdf",
+]

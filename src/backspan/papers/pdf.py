@@ -6,7 +6,6 @@ import datetime
 import json
 import tempfile
 from importlib import resources
-from importlib.abc import Traversable
 from pathlib import Path
 
 from backspan.papers.characters import all_printable, printable
@@ -22,21 +21,23 @@ def paper_pdf(content: PaperContent, *, issued: datetime.date) -> bytes:
     What people typed reaches the typesetter as JSON data, never as markup; a character that no
     font here has is printed as its number. Raises PaperError when the paper cannot be set.
     """
+    with tempfile.TemporaryDirectory(prefix="backspan-") as name:
+        write_into(Path(name), content)
+        return set_in(Path(name), content.template, issued=issued)
+
+
+def set_in(folder: Path, template: str, *, issued: datetime.date) -> bytes:
+    """The PDF of what `write_into` wrote to a folder; PaperError when it cannot be set."""
     import typst
 
     package = resources.files("backspan.papers")
     stamp = int(
         datetime.datetime(issued.year, issued.month, issued.day, tzinfo=datetime.UTC).timestamp()
     )
-    with (
-        tempfile.TemporaryDirectory(prefix="backspan-") as name,
-        resources.as_file(package / "fonts") as fonts,
-    ):
-        folder = Path(name)
-        _write(folder, content, package / "templates")
+    with resources.as_file(package / "fonts") as fonts:
         try:
             pdf = typst.compile(
-                str(folder / content.template),
+                str(folder / template),
                 root=str(folder),
                 font_paths=[str(fonts)],
                 ignore_system_fonts=True,
@@ -49,10 +50,11 @@ def paper_pdf(content: PaperContent, *, issued: datetime.date) -> bytes:
     return pdf
 
 
-def _write(folder: Path, content: PaperContent, templates: Traversable) -> None:
+def write_into(folder: Path, content: PaperContent) -> None:
+    """Write to a folder all that a paper is set from; an error of the system names the file."""
+    templates = resources.files("backspan.papers") / "templates"
     for template in TEMPLATES:
-        text = (templates / template).read_text(encoding="utf-8")
-        _put(folder / template, text)
+        _put(folder / template, (templates / template).read_text(encoding="utf-8"))
     data = json.dumps(all_printable(content.data), ensure_ascii=False, sort_keys=True)
     _put(folder / "data.json", data)
     for name, svg in content.drawings.items():
