@@ -111,7 +111,9 @@ def command(
     reports: list[str] = []
     with ExitStack() as stack:
         package = None
-        for made in reviews_of(project, drops, rule_sets, library, on=day):
+        # A table of all drops tells nothing of other rules.
+        compared = out is not None or form == "json" or bool(drops)
+        for made in reviews_of(project, drops, rule_sets, library, on=day, compared=compared):
             document = review_data(made, formulas=formulas)
             fronts.append(front_data(document))
             if out is not None:
@@ -146,12 +148,13 @@ def reviews_of(
     library: RuleLibrary,
     *,
     on: datetime.date,
+    compared: bool = True,
 ) -> Iterator[Review]:
     """The reviews of the drops named, else of all, in the project's order, one at a time.
 
     Raises a usage error for a drop the project does not have.
     """
-    from backspan.core.review import review
+    from backspan.core.review import reviews
     from backspan.core.review.naming import rule_choice, suggested
 
     basis = [rule_choice(name, library) for name in rule_sets] or None
@@ -161,4 +164,4 @@ def reviews_of(
             meant = suggested(name, there, what="drops")
             raise click.UsageError(f"the project has no drop {name!r}; {meant}")
     wanted = [name for name in there if not drops or name in drops]
-    return (review(project, name, library, on=on, basis=basis) for name in wanted)
+    return reviews(project, wanted, library, on=on, basis=basis, compared=compared)

@@ -8,6 +8,7 @@ import os
 import shutil
 import sys
 import textwrap
+import unicodedata
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TextIO
@@ -68,7 +69,7 @@ class Screen:
     def paragraph(self, text: str, *, indent: int = 0, hanging: int | None = None) -> str:
         """Text in lines of the screen's width, the first and the following ones indented."""
         return textwrap.fill(
-            text,
+            harmless(text),
             width=self.width,
             initial_indent=" " * indent,
             subsequent_indent=" " * (indent if hanging is None else hanging),
@@ -128,7 +129,18 @@ def put(content: str | bytes) -> None:
 def put_error(text: str) -> None:
     """Print a line to standard error; where that cannot take it, the exit status tells alone."""
     with contextlib.suppress(OSError):
-        _put(text + "\n", sys.stderr)
+        _put(harmless(text) + "\n", sys.stderr)
+
+
+def harmless(text: str) -> str:
+    """The text with every character that steers a terminal or turns its lines by its number.
+
+    The name of a file or what was typed behind a command may hold any; line ends stay.
+    """
+    return "".join(
+        one if one == "\n" or unicodedata.category(one)[0] != "C" else f"\\u{{{ord(one):x}}}"
+        for one in text
+    )
 
 
 def open_closed_streams() -> None:

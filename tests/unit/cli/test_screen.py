@@ -1,13 +1,15 @@
 from __future__ import annotations
 
 import io
+from pathlib import Path
 
 import pytest
 
 from backspan.cli.progress import Progress
-from backspan.cli.screen import Screen, put, screen_of
+from backspan.cli.screen import Screen, harmless, put, screen_of
 from backspan.cli.status import Status, status_of
 from backspan.core.findings import Verdict
+from tests.unit.cli.conftest import DEMO, ON, Run
 
 
 class Terminal(io.TextIOWrapper):
@@ -87,3 +89,14 @@ def test_progress_is_silent_for_a_second(capsys: pytest.CaptureFixture[str]) -> 
     progress.doing("drawing")
     progress.doing("writing")
     assert capsys.readouterr().err == "drawing ...\n"
+
+
+def test_what_steers_a_terminal_is_told_by_its_number(run: Run, tmp_path: Path) -> None:
+    name = "a\x1b[2J\u202eb"
+    assert harmless(f"{name}\n") == "a\\u{1b}[2J\\u{202e}b\n"
+    refused = run("review", f"{tmp_path}/{name}.yaml").err
+    written = run("review", DEMO, "--drop", "T2", "--on", ON, "--out", f"{tmp_path}/{name}").out
+    for told in (refused, written):
+        assert "\\u{1b}[2J\\u{202e}" in told.replace("\n", "")
+        assert "\x1b" not in told
+        assert "\u202e" not in told

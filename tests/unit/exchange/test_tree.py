@@ -137,7 +137,7 @@ MULTIPLYING = "a: &a [x, x, x, x, x, x, x, x, x, x]\n" + "".join(
 DEEPENING = "a1: &a1 [x]\n" + "".join(f"a{n}: &a{n} [*a{n - 1}]\n" for n in range(2, 60))
 
 LIMITED = [
-    (MULTIPLYING, "a.yaml:6:12\n    found more than 100,000 values, aliases followed"),
+    (MULTIPLYING, "a.yaml:6:16\n    found more than 200,000 values, aliases followed"),
     (DEEPENING, "a.yaml:40:12\n    found more than 40 levels of nesting"),
     ("a: &x 1\nb: [" + "*x, " * 101 + "]\n", "found more than 100 aliases"),
     ("".join(" " * n + "a:\n" for n in range(1500)), "a.yaml:41:41\n    found more than 40 levels"),
@@ -146,7 +146,7 @@ LIMITED = [
     ("a: " + "[" * 10_000_000, "a.yaml:1:1\n    found a file of more than 2,000,000 bytes"),
     ("a: " + "é" * 1_100_000, "a.yaml:1:1\n    found a file of more than 2,000,000 bytes"),
     ("- " * 900_000, "a.yaml:1:81\n    found more than 40 levels of nesting"),
-    ("a: [" + "x," * 100_000 + "]", "found more than 100,000 values"),
+    ("a: [" + "x," * 200_000 + "]", "found more than 200,000 values"),
 ]
 
 

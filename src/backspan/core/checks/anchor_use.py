@@ -49,9 +49,13 @@ def lines_of(project: Project) -> Iterator[tuple[str, Line]]:
             yield drop, Line("lifeline", f"{drop}/{life.id}", life.anchor)
 
 
+def _every(case: Case) -> list[tuple[str, Line]]:
+    return case.once_for_all("lines", lambda: list(lines_of(case.project)))
+
+
 def judge_use(case: Case) -> Iterator[Answer]:
     """For each line of the drop whether its anchor stands and is for it; two tiebacks on one."""
-    mine = [line for drop, line in lines_of(case.project) if drop == case.drop.id]
+    mine = [line for drop, line in _every(case) if drop == case.drop.id]
     if not mine:
         yield DoesNotApply(USE, case.subject, case.place, Message("na.no-anchor"))
     anchors = _anchors(case.project)
@@ -63,7 +67,7 @@ def judge_use(case: Case) -> Iterator[Answer]:
 
 def judge_alone(case: Case) -> Iterator[Answer]:
     """For each lifeline of the drop whether anything else goes to its anchor."""
-    every = list(lines_of(case.project))
+    every = _every(case)
     mine = [line for drop, line in every if drop == case.drop.id and line.kind == "lifeline"]
     if not mine:
         yield DoesNotApply(ALONE, case.subject, case.place, Message("na.no-lifeline"))
@@ -126,7 +130,7 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
 
 def _two_tiebacks(case: Case, mine: list[Line]) -> Iterator[Finding]:
     """Tiebacks that share an anchor, on this drop or another, with what their hoists may pull."""
-    ties = [line for _, line in lines_of(case.project) if line.kind == "tieback"]
+    ties = [line for _, line in _every(case) if line.kind == "tieback"]
     for name in dict.fromkeys(line.anchor for line in mine if line.kind == "tieback"):
         there = [line for line in ties if line.anchor == name]
         if there[1:]:

@@ -36,9 +36,7 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
         if not mine:
             yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
         project = case.project
-        everywhere = case.once(
-            ("uses", kind), lambda: [use for use in _standing(case) if use.kind is kind]
-        )
+        everywhere = case.once_for_all("uses", lambda: _standing(case))
         for use in mine:
             unit = project.kit.unit(kind, use.name)
             if unit is None:
@@ -46,18 +44,20 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
                 continue
             place = ("kit", "units", unit.id)
             yield _condition(case, name, use, unit, place)
-            yield from _elsewhere(case, name, use, unit, everywhere)
+            yield from _elsewhere(case, name, use, unit, everywhere[kind, unit.id])
             for test in unit.tests:
                 yield _tested(case, name, use, unit, test)
 
     return Check(name, topic, judge)
 
 
-def _standing(case: Case) -> list[Use]:
-    return case.once(
-        "uses",
-        lambda: [use for drop, rig in case.project.standing_rigs for use in uses_of(rig, drop)],
-    )
+def _standing(case: Case) -> dict[tuple[UnitKind, str], list[Use]]:
+    """Every use on the roof as it stands, by what is used."""
+    found: dict[tuple[UnitKind, str], list[Use]] = {}
+    for drop, rig in case.project.standing_rigs:
+        for use in uses_of(rig, drop):
+            found.setdefault((use.kind, use.name), []).append(use)
+    return found
 
 
 def _unknown(case: Case, check: str, use: Use) -> Finding:
@@ -91,11 +91,8 @@ def _condition(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Fi
     return replace(found, question=f"condition of {unit.id}")
 
 
-def _elsewhere(
-    case: Case, check: str, use: Use, unit: Unit, everywhere: list[Use]
-) -> Iterator[Finding]:
+def _elsewhere(case: Case, check: str, use: Use, unit: Unit, same: list[Use]) -> Iterator[Finding]:
     """A fail where another point names the same thing, or a lot has not so many pieces."""
-    same = [other for other in everywhere if other.name == unit.id]
     others = tuple(dict.fromkeys(other.at for other in same if other.place != use.place))
     words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id), ("others", others))
     message = "unit.twice"

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
+from typing import Any
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import (
@@ -40,6 +41,7 @@ def case_of(
     *,
     on: datetime.date,
     basis: Sequence[RuleChoice] | None = None,
+    of_project: dict[Any, Any] | None = None,
 ) -> Case:
     """The case of one drop; AbsentError names the drops there are, RuleError a bad basis."""
     found = next((one for one in project.drops if one.id == drop), None)
@@ -47,7 +49,8 @@ def case_of(
         names = ", ".join(one.id for one in project.drops) or "none"
         raise AbsentError(f"the project has no drop {drop!r}; drops: {names}")
     practice = selected_rules(project, PRACTICE, library)
-    return Case(project, found, rules_of(project, found, library, basis), practice, on)
+    rules = rules_of(project, found, library, basis)
+    return Case(project, found, rules, practice, on, {} if of_project is None else of_project)
 
 
 def answers_of(case: Case) -> tuple[Answer, ...]:
@@ -114,19 +117,38 @@ def review(
     *,
     on: datetime.date,
     basis: Sequence[RuleChoice] | None = None,
+    compared: bool = True,
 ) -> Review:
-    """The whole review of a drop: findings, margins, rule comparison, envelopes.
+    """The whole review of a drop: findings, margins and, if `compared`, other rules and envelopes.
 
     `basis` replaces the project's own rule sets, for a what-if. Raises AbsentError for a drop
     the project does not have, RuleError for a rule set that is not at hand, DatedAheadError for a
     statement of a later day, NoDayError where `on` is no day or a moment of one.
     """
+    (only,) = reviews(project, (drop,), library, on=on, basis=basis, compared=compared)
+    return only
+
+
+def reviews(
+    project: Project,
+    drops: Sequence[str],
+    library: RuleLibrary,
+    *,
+    on: datetime.date,
+    basis: Sequence[RuleChoice] | None = None,
+    compared: bool = True,
+) -> Iterator[Review]:
+    """The reviews of some drops, one at a time, as `review` gives each and with its errors."""
     refuse_days_ahead(project, plain_day(on))
-    case = case_of(project, drop, library, on=on, basis=basis)
+    known: dict[Any, Any] = {}
+    for drop in drops:
+        case = case_of(project, drop, library, on=on, basis=basis, of_project=known)
+        yield _reviewed(case, library, compared=compared)
+
+
+def _reviewed(case: Case, library: RuleLibrary, *, compared: bool) -> Review:
     found = review_findings(case)
-    return replace(
-        found,
-        findings=with_margins(case, found.findings),
-        comparison=compare(case, library),
-        envelopes=envelopes(case),
-    )
+    found = replace(found, findings=with_margins(case, found.findings))
+    if not compared:
+        return found
+    return replace(found, comparison=compare(case, library), envelopes=envelopes(case))

@@ -46,6 +46,8 @@ class Case:
     topics: Mapping[str, tuple[SelectedRules, ...]]
     practice: SelectedRules
     on: datetime.date
+    of_project: dict[Any, Any] = field(default_factory=dict, repr=False, compare=False)
+    """What was worked out of the whole project, for the cases of all its drops."""
     _known: dict[Any, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
     """What was worked out of the project once: every check of a drop asks the same of it."""
 
@@ -54,6 +56,13 @@ class Case:
         if key not in self._known:
             self._known[key] = make()
         found: T = self._known[key]
+        return found
+
+    def once_for_all(self, key: Hashable, make: Callable[[], T]) -> T:
+        """The same for what is of the whole project and no drop's own."""
+        if key not in self.of_project:
+            self.of_project[key] = make()
+        found: T = self.of_project[key]
         return found
 
     def under(self, key: str) -> tuple[SelectedRules, ...]:

@@ -22,7 +22,7 @@ class Limits:
 
     depth: int = 40
     aliases: int = 100
-    values: int = 100_000
+    values: int = 200_000
 
 
 class Kind(Enum):
