@@ -61,8 +61,8 @@ class Package:
     def finish(self, fronts: Sequence[Data], report: str) -> Path:
         """Write what stands before all drops and put the set in force; where it is.
 
-        `fronts` are the `front_data` of the reviews, `report` the text of all their data. Raises
-        FileError where a file cannot be written: then the set before stays in force.
+        `fronts` are the `front_data` of all that were added, `report` the text of all their data.
+        Raises FileError where a file cannot be written: then the set before stays in force.
         """
         from backspan.papers import package_content, paper_pdf
 
@@ -72,8 +72,6 @@ class Package:
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
         self.into.write("review", "json", report.encode("utf-8"))
-        if not fronts:
-            raise ValueError("a set has at least one review")
         content = package_content(self.project, fronts, plans, self.papers)
         issued = next(iter(self._for_plans.values())).on
         self.into.write("package", "pdf", paper_pdf(content, issued=issued))

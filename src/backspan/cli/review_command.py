@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Iterator, Sequence
-from contextlib import ExitStack
+from contextlib import ExitStack, closing
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -138,7 +138,7 @@ def _package(project: Project, out: Path, stack: ExitStack) -> Package:
     from backspan.papers import Typesetter
 
     into = stack.enter_context(OutputSet(out))
-    return Package(project, into, stack.enter_context(Typesetter()))
+    return Package(project, into, stack.enter_context(closing(Typesetter())))
 
 
 def reviews_of(

@@ -15,8 +15,7 @@ import sys
 import tempfile
 from dataclasses import dataclass
 from pathlib import Path
-from types import TracebackType
-from typing import IO, Self
+from typing import IO
 
 from backspan.papers.content import PaperContent
 from backspan.papers.errors import PaperError
@@ -54,15 +53,8 @@ class Typesetter:
     _count: int = 0
     _folder: tempfile.TemporaryDirectory[str] | None = None
 
-    def __enter__(self) -> Self:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        error: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
+    def close(self) -> None:
+        """End the process and take away what it was given."""
         self._end()
         self._clear()
 

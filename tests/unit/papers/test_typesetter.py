@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import closing
 from dataclasses import replace
 
 import pytest
@@ -13,7 +14,7 @@ from tests.unit.papers.sample import ON, demo, package, paper
 def test_a_paper_is_the_same_bytes_however_many_were_set_before() -> None:
     content = package(demo(), ["T2"])
     once = paper_pdf(content, issued=ON)
-    with Typesetter() as typesetter:
+    with closing(Typesetter()) as typesetter:
         for _ in range(8):  # more than one process sets
             typesetter.begin(content, issued=ON)
             assert typesetter.take() == once
@@ -22,7 +23,7 @@ def test_a_paper_is_the_same_bytes_however_many_were_set_before() -> None:
 def test_a_paper_that_cannot_be_set_says_so_and_the_next_can() -> None:
     good = paper(demo(), "T2")
     broken = replace(good, data={**good.data, "drop": "not a record"})
-    with Typesetter() as typesetter:
+    with closing(Typesetter()) as typesetter:
         typesetter.begin(broken, issued=ON)
         with pytest.raises(PaperError, match="the paper could not be set: "):
             typesetter.take()
@@ -31,7 +32,7 @@ def test_a_paper_that_cannot_be_set_says_so_and_the_next_can() -> None:
 
 
 def test_a_process_that_ends_is_told() -> None:
-    with Typesetter() as typesetter:
+    with closing(Typesetter()) as typesetter:
         typesetter.begin(replace(paper(demo(), "T2"), template="gone.typ"), issued=ON)
         with pytest.raises(PaperError, match="could not be set"):
             typesetter.take()
@@ -44,5 +45,5 @@ def test_a_process_that_ends_is_told() -> None:
 
 
 def test_nothing_is_taken_that_was_not_begun() -> None:
-    with Typesetter() as typesetter, pytest.raises(ValueError, match="no paper was begun"):
+    with closing(Typesetter()) as typesetter, pytest.raises(ValueError, match="no paper was begun"):
         typesetter.take()

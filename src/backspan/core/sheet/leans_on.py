@@ -18,7 +18,7 @@ from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.uses import uses_of
 
 #: What a word is called where its field alone does not say it.
-WORDS = {
+_WORDS = {
     ("unit", "label"): "label_state",
     ("tieback", "found"): "tieback",
     ("lifeline", "found"): "lifeline",
@@ -55,7 +55,7 @@ def _snake(name: str) -> str:
 def name_of_field(record: type, field: str) -> str:
     """What a stated value is called: the name of its quantity, or of the word it is."""
     there = (record_name(record), field)
-    return _NUMBERS.get(there) or WORDS.get(there, field)
+    return _NUMBERS.get(there) or _WORDS.get(there, field)
 
 
 def _stated_of(record: Any, place: Place) -> Iterator[StatedAt]:

@@ -178,10 +178,8 @@ def _two_backspans(case: Case, beam: BeamReads) -> tuple[tuple[str, MessageValue
     step = roof_step(LENGTH, case.project.units)
     by_stack = replace(beam, from_stack=True, both=False)
     computed = whole_down(as_built(BareSheet({}, {}), by_stack).backspan / step) * step
-    return ("taped", Amount(beam.backspan.as_stated, LENGTH)), (
-        "computed",
-        Amount(computed, LENGTH),
-    )
+    taped = Amount(beam.backspan.as_stated, LENGTH)
+    return ("taped", taped), ("computed", Amount(computed, LENGTH))
 
 
 def _at_most_stall(judged: Judged[Held, Branch]) -> Iterator[Message]:
