@@ -221,8 +221,8 @@ SENTENCES: dict[str, str] = {
     "need.two-tiebacks": "Say in writing that anchor {anchor} may hold {lines}, {load} together.",
     "need.fulcrum": "Judge the {kind} under the fulcrum and what it stands on, and sign for it.",
     "need.two-backspans": (
-        "Measure again: the backspan was taped at {taped}, beam and stack give {computed}; with the"
-        " shorter it does not hold."
+        "Measure again: the tape gives a backspan of {taped}, beam and stack {computed}, within"
+        " what is doubtful; with the shorter it does not hold."
     ),
     "need.limiter-as-stall": (
         "Determine the stall load of hoist {hoist}: its limiter cuts power at {trip}, which was"
@@ -257,7 +257,8 @@ SENTENCES: dict[str, str] = {
     # notes
     "note.beam-weight-left-out": "The beam's own weight is left out: it does not harm.",
     "note.shorter-backspan": (
-        "The backspan was taped at {taped}, beam and stack give {computed}: the shorter is judged."
+        "Within what is doubtful the tape gives a backspan of {taped}, beam and stack {computed}:"
+        " the shorter is judged."
     ),
     "note.beam-weight-harms": "The beam's own weight pulls outboard and is counted.",
     "note.beam-weight-credited": "The beam's own weight is counted, as {rule_set} allows.",

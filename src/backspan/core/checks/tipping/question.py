@@ -44,6 +44,7 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
 ID = "tipping"
 CAP = "hoist.stall-cap"
+Words = tuple[tuple[str, MessageValue], ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +101,8 @@ def _of(case: Case, one: Asked[Held]) -> Finding:
     worst = QUESTION.worst(case, replace(one, subject=replace(one.subject, support=longer)))
     if worst is None or worst.found.met is not True:
         return found
-    words = _two_backspans(case, support.beam)
+    told = next((note.values for note in found.notes if note.id == SHORTER_BACKSPAN), None)
+    words = told or _as_stated(case, support.beam)
     need = Need(Decider.MEASURER, Message("need.two-backspans", words))
     return replace(found, verdict=Verdict.REFER, needs=(*found.needs, need))
 
@@ -165,7 +167,10 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield Message("note.beam-weight-left-out")
     support, governing = judged.asked.subject.support, judged.weighed.governing
     if governing is not None and not math.isnan(governing.built.longer):
-        yield Message(SHORTER_BACKSPAN, _two_backspans(judged.case, support.beam))
+        shorter, longer = governing.built.backspan, governing.built.longer
+        taped, computed = (shorter, longer) if support.beam.from_stack else (longer, shorter)
+        both = _two_backspans(judged.case, taped=taped, computed=computed)
+        yield Message(SHORTER_BACKSPAN, both)
     if support.tiebacks:
         yield Message("note.tieback-no-credit")
     if any(("input", "stall_load") in need.what.values for need in judged.inputs.not_stated):
@@ -173,13 +178,17 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield from _at_most_stall(judged)
 
 
-def _two_backspans(case: Case, beam: BeamReads) -> tuple[tuple[str, MessageValue], ...]:
-    """The taped backspan and the one that beam and stack give, as stated and as a tape shows it."""
+def _as_stated(case: Case, beam: BeamReads) -> Words:
+    """Both as stated: behind the fulcrum no branch is worked out that could tell them."""
+    by_stack = as_built(BareSheet({}, {}), replace(beam, from_stack=True, both=False))
+    return _two_backspans(case, taped=beam.backspan.as_stated, computed=by_stack.backspan)
+
+
+def _two_backspans(case: Case, *, taped: float, computed: float) -> Words:
+    """The taped backspan and the one that beam and stack give, as far as a tape shows."""
     step = roof_step(LENGTH, case.project.units)
-    by_stack = replace(beam, from_stack=True, both=False)
-    computed = whole_down(as_built(BareSheet({}, {}), by_stack).backspan / step) * step
-    taped = Amount(beam.backspan.as_stated, LENGTH)
-    return ("taped", taped), ("computed", Amount(computed, LENGTH))
+    taped, computed = (whole_down(one / step) * step for one in (taped, computed))
+    return ("taped", Amount(taped, LENGTH)), ("computed", Amount(computed, LENGTH))
 
 
 def _at_most_stall(judged: Judged[Held, Branch]) -> Iterator[Message]:
