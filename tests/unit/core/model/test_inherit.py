@@ -42,15 +42,15 @@ def test_an_inner_statement_takes_person_and_day_of_the_outer_one() -> None:
 def test_the_nearest_record_that_states_something_is_the_one() -> None:
     drop = inherit(project()).drops[1]
     assert drop.rig is not None
-    beam = drop.rig.suspension_points[0].counterweighted_beam
+    beam = drop.rig.suspension_points[1].counterweighted_beam
     assert beam is not None
     assert beam.reach is not None
     assert beam.backspan is not None
     assert drop.width.evidence is Evidence.DRAWING
     assert beam.reach.evidence is Evidence.MEASURED
-    assert (beam.reach.by, beam.reach.document) == ("RT", "Roof sheet 1")
+    assert (beam.reach.by, beam.reach.document) == ("MT", "Roof sheet 1")
     assert beam.backspan.evidence is Evidence.DRAWING
-    assert (beam.backspan.by, beam.backspan.document) == ("RT", None)
+    assert (beam.backspan.by, beam.backspan.document) == ("MT", None)
     assert beam.stack.groups[1].count.evidence is Evidence.MEASURED
 
 

@@ -9,9 +9,9 @@ def test_every_list_of_named_things_is_sorted_by_id() -> None:
     rig = sample.drops[0].rig
     assert rig is not None
     assert [drop.id for drop in sample.drops] == ["D2", "D10"]
-    assert [person.id for person in sample.people] == ["EK", "RT"]
-    assert [hoist.id for hoist in sample.kit.hoists] == ["H1", "H2"]
-    assert [piece.id for piece in sample.kit.pieces] == ["P25", "P50"]
+    assert [person.id for person in sample.people] == ["EL", "LE", "MT", "PE", "QP"]
+    assert [hoist.id for hoist in sample.kit.hoists] == ["H", "WEAK"]
+    assert [piece.id for piece in sample.kit.pieces] == ["P", "SAND"]
     assert [edge.id for edge in sample.site.roofs[0].edges] == ["E", "S"]
     assert [anchor.id for anchor in sample.site.roofs[0].anchors] == ["A1", "A2", "A10"]
     assert [point.id for point in rig.suspension_points] == ["L", "R"]
@@ -32,7 +32,8 @@ def test_lists_whose_order_means_something_stay() -> None:
         for point in rig.suspension_points
         if point.counterweighted_beam
     ]
-    assert all([group.piece for group in one] == ["P50", "P25"] for one in groups)
+    kinds = [[group.piece for group in one] for one in groups]
+    assert kinds == [["LOT"], ["LOT", "SAND"], ["LOT", "SAND"], ["LOT"]]
 
 
 def test_what_is_in_order_is_left_as_it_is() -> None:
