@@ -7,6 +7,7 @@ from typing import Any
 
 import click
 
+from backspan.core.errors import quoted
 from backspan.core.model.identifiers import did_you_mean
 from backspan.core.version import VERSION
 
@@ -34,7 +35,7 @@ class SuggestingGroup(click.Group):
         if self.get_command(ctx, name) is None and not name.startswith("-"):
             names = self.list_commands(ctx)
             meant = did_you_mean(name, names) or f"{self.called}s: {', '.join(names)}"
-            raise click.UsageError(f"there is no {self.called} {name!r}; {meant}", ctx)
+            raise click.UsageError(f"there is no {self.called} {quoted(name)}; {meant}", ctx)
         return super().resolve_command(ctx, args)
 
 

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 import click
 
 from backspan.cli.status import status_of
+from backspan.core.errors import quoted
 
 if TYPE_CHECKING:
     from backspan.cli.package import Package
@@ -162,6 +163,6 @@ def reviews_of(
     for name in drops:
         if name not in there:
             meant = suggested(name, there, what="drops")
-            raise click.UsageError(f"the project has no drop {name!r}; {meant}")
+            raise click.UsageError(f"the project has no drop {quoted(name)}; {meant}")
     wanted = [name for name in there if not drops or name in drops]
     return reviews(project, wanted, library, on=on, basis=basis, compared=compared)

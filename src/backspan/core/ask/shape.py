@@ -20,12 +20,17 @@ from backspan.core.worked.formula import Step
 Given = Amount | int | str
 
 
+_MOST_SHOWN = 8
+
+
 class QuestionError(BackspanError, ValueError):
     """A question that cannot be asked; holds every problem, a line each."""
 
     def __init__(self, *problems: str) -> None:
         """Keep the problems in the order they were found."""
-        super().__init__("\n".join(problems))
+        more = len(problems) - _MOST_SHOWN
+        said = problems if more <= 0 else (*problems[:_MOST_SHOWN], f"and {more} more")
+        super().__init__("\n".join(said))
         self.problems = problems
 
 

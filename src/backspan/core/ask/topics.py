@@ -34,6 +34,7 @@ from backspan.core.ask.shape import (
     parameter_of,
 )
 from backspan.core.ask.sought import BACKSPAN, PIECES, REACH, answer_sought
+from backspan.core.errors import quoted
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.model.basis import Confirmation
@@ -169,7 +170,8 @@ def topic_of(name: str) -> Topic:
     found = next((topic for topic in TOPICS if topic.id == name), None)
     if found is None:
         names = [topic.id for topic in TOPICS]
-        raise QuestionError(f"there is no topic {name!r}; {suggested(name, names, what='topics')}")
+        expected = suggested(name, names, what="topics")
+        raise QuestionError(f"there is no topic {quoted(name)}; {expected}")
     return found
 
 

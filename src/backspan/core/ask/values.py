@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from itertools import zip_longest
 
 from backspan.core.ask.shape import Given, Kind, Parameter, QuestionError, Topic
+from backspan.core.errors import quoted
 from backspan.core.model.evidence import Sign
 from backspan.core.quantities import Amount, QuantityError, parse
 from backspan.core.review.naming import suggested
@@ -29,7 +30,7 @@ def read_values(topic: Topic, words: Sequence[str]) -> dict[str, Given]:
         if parameter is None:
             names = [one.name for one in topic.parameters]
             expected = suggested(name, names, what="values it takes")
-            problems.append(f"{topic.id} takes no {name!r}; {expected}")
+            problems.append(f"{topic.id} takes no {quoted(name)}; {expected}")
         elif name in values:
             problems.append(f"{name} is given twice; give it once")
         else:
@@ -52,7 +53,7 @@ def _pairs(text: str, problems: list[str]) -> Iterator[tuple[str, str]]:
     found = list(_NAME.finditer(text))
     before = text[: found[0].start()] if found else text
     if before.strip():
-        problems.append(f"found {before.strip()!r}, expected name=value, such as reach=4ft")
+        problems.append(f"found {quoted(before.strip())}, expected name=value, such as reach=4ft")
     for one, following in zip_longest(found, found[1:]):
         end = len(text) if following is None else following.start()
         yield one["name"].replace("_", "-").lower(), text[one.end() : end].strip()
@@ -72,14 +73,15 @@ def _read(parameter: Parameter, text: str) -> Given:
         raise QuestionError(f"{name}: {error}") from error
     too_small = value < 0.0 or (parameter.sign is Sign.POSITIVE and value == 0.0)
     if parameter.sign is not Sign.ANY and too_small:
-        raise QuestionError(f"{name}: found {text!r}, expected {parameter.sign}")
+        raise QuestionError(f"{name}: found {quoted(text)}, expected {parameter.sign}")
     return Amount(value, parameter.dimension)
 
 
 def _count(parameter: Parameter, text: str) -> int:
     if _WHOLE.fullmatch(text) is None:
-        raise QuestionError(f"{parameter.name}: found {text!r}, expected a whole number such as 26")
+        found = f"{parameter.name}: found {quoted(text)}"
+        raise QuestionError(f"{found}, expected a whole number such as 26")
     count = int(text.replace(",", ""))
     if count == 0 and parameter.sign is Sign.POSITIVE:
-        raise QuestionError(f"{parameter.name}: found {text!r}, expected {parameter.sign}")
+        raise QuestionError(f"{parameter.name}: found {quoted(text)}, expected {parameter.sign}")
     return count

@@ -7,6 +7,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from backspan.core.errors import quoted
+
 Path = tuple[str | int, ...]
 
 _MOST_SHOWN = 12
@@ -43,7 +45,7 @@ class Identifiers:
             if name in seen:
                 yield ReferenceProblem(
                     (*path, "id"),
-                    f"the id {name!r} a second time",
+                    f"the id {quoted(name)} a second time",
                     f"each {self.kind} with an id of its own",
                     first=seen[name],
                 )
@@ -55,7 +57,7 @@ class Identifiers:
         if name is not None and name not in known:
             yield ReferenceProblem(
                 path,
-                f"the {self.kind} {name!r}, which is not there",
+                f"the {self.kind} {quoted(name)}, which is not there",
                 near(name, known, what=self.plural),
                 looked_in=self.lists,
             )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import fields
 
+from backspan.core.errors import quoted
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.identifiers import Path, ReferenceProblem, near
 from backspan.core.model.project import Project
@@ -65,4 +66,4 @@ def _no_rule_set(name: str, edition: str, path: Path, library: RuleLibrary) -> R
 
 def _absent(kind: str, name: str, path: Path, known: list[str]) -> ReferenceProblem:
     expected = near(name, known, what=f"{kind}s there are")
-    return ReferenceProblem(path, f"the {kind} {name!r}, which is not there", expected)
+    return ReferenceProblem(path, f"the {kind} {quoted(name)}, which is not there", expected)

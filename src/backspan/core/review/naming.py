@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from backspan.core.errors import quoted
 from backspan.core.model.basis import RuleChoice
 from backspan.core.model.identifiers import did_you_mean
 from backspan.core.rules.selected import RuleLibrary
@@ -20,15 +21,15 @@ def chosen_rule_set(text: str, library: RuleLibrary) -> RuleSet:
     if not editions:
         names = [one.id for one in library.rule_sets]
         expected = suggested(name, names, what="rule sets")
-        raise RuleError(f"there is no rule set {name!r}; {expected}")
+        raise RuleError(f"there is no rule set {quoted(name)}; {expected}")
     if at:
         if edition not in editions:
             expected = suggested(edition, editions, what="editions")
-            raise RuleError(f"rule set {name!r} has no edition {edition!r}; {expected}")
+            raise RuleError(f"rule set {quoted(name)} has no edition {quoted(edition)}; {expected}")
         return editions[edition]
     if len(editions) > 1:
         expected = " or ".join(f"{name}@{one}" for one in sorted(editions))
-        raise RuleError(f"rule set {name!r} has several editions; name one: {expected}")
+        raise RuleError(f"rule set {quoted(name)} has several editions; name one: {expected}")
     return next(iter(editions.values()))
 
 

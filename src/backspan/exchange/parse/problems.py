@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from backspan.core.errors import BackspanError
+from backspan.core.errors import BackspanError, quoted
 
 _MOST_SHOWN = 12
-_LONGEST = 80
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -54,5 +53,4 @@ def shown(value: object) -> str:
         return "a record (lines of `key: value`)"
     if isinstance(value, list):
         return "a list"
-    text = repr(value)
-    return text if len(text) <= _LONGEST else f"{text[:_LONGEST]}..."
+    return quoted(value)

@@ -26,7 +26,7 @@ def read_record(tree: Tree, cls: type[T], *, names: _Search[T], places: _Search[
     ready = prepared(tree.data, cls, (), flaws)
     told = {tree.nearest(flaw.path) for flaw in flaws}
     record, wrong = checked_types(ready, cls, tree)
-    flaws += [flaw for flaw in wrong if flaw.path not in told]
+    flaws += [flaw for flaw in wrong if _as_written(flaw.path, tree) not in told]
     if record is not None:
         references = [*names(record), *places(record)]
     else:
@@ -37,9 +37,14 @@ def read_record(tree: Tree, cls: type[T], *, names: _Search[T], places: _Search[
         if one.path not in told and not _explained(one, flaws, tree)
     ]
     if flaws:
-        problems = [tree.problem(flaw) for flaw in flaws]
+        problems = dict.fromkeys(tree.problem(flaw) for flaw in flaws)
         raise ProjectError(sorted(problems, key=lambda one: (one.line, one.column, one.path)))
     return cast("T", record)
+
+
+def _as_written(path: Path, tree: Tree) -> Path:
+    """The path of a value where it stands in the text: a short form has no key `value`."""
+    return path[:-1] if path and path[-1] == "value" and path not in tree.places else path
 
 
 def _flaw(problem: ReferenceProblem, tree: Tree) -> Flaw:

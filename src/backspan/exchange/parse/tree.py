@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
+from backspan.core.errors import quoted
 from backspan.core.model.identifiers import Path
 from backspan.exchange.parse.nodes import Kind, Limits, Node, read_nodes, refusal
 from backspan.exchange.parse.problems import Place, Problem
@@ -137,7 +138,7 @@ def _pairs(node: Node, path: Path, tree: Tree) -> Iterator[tuple[str, Node]]:
         elif key.text in seen:
             own = (*path, key.text)
             first = tree.keys[own].line
-            found = f"the key {key.text!r} a second time"
+            found = f"the key {quoted(key.text)} a second time"
             expected = f"each key once; the first stands in line {first}"
             tree.flaws.append(Flaw(own, found, expected, key.place))
         else:
