@@ -142,7 +142,7 @@ def package(project: Project, library: RuleLibrary) -> list[Row]:
         section = to_svg(drop_section(project, DROP, done))
         envelopes = [to_svg(envelope_picture(one, project.units)) for one in done.envelopes]
         data = review_data(done, formulas=descriptions)
-        front = package_content(project, [front_data(data)], [plan], {DROP: "drop.pdf"})
+        front = package_content(project, [front_data(done)], [plan], {DROP: "drop.pdf"})
         paper = drop_content(project, data, section, envelopes)
         return paper_pdf(front, issued=ON), paper_pdf(paper, issued=ON)
 

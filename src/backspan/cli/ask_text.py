@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from backspan.cli.comparing import comparison_text
+from backspan.cli.comparing import comparison_table
 from backspan.cli.screen import Screen
 from backspan.core.ask import TOPICS
 from backspan.core.findings import Verdict
@@ -29,7 +29,7 @@ def short_text(answer: Data, screen: Screen) -> str:
     """Three lines: the answer and what it still needs, what governs, the clause and the caution."""
     parts = [*_said(answer, screen, indent=0)]
     if answer["comparison"]:
-        parts += ["", comparison_text(answer["comparison"], screen), ""]
+        parts += ["", comparison_table(answer["comparison"], screen), ""]
     governs = _governs(answer["lines"])
     if governs:
         parts.append(screen.paragraph(governs, hanging=_INDENT))
@@ -53,7 +53,7 @@ def answer_text(answer: Data, margins: str, screen: Screen) -> str:
     """
     parts = [*_head(answer, screen), *_numbers(answer, margins, screen)]
     if answer["comparison"]:
-        parts += ["", comparison_text(answer["comparison"], screen)]
+        parts += ["", comparison_table(answer["comparison"], screen)]
     if answer["steps"]:
         parts += ["", "Worked", *_listed((one["line"] for one in answer["steps"]), screen)]
     if answer["rules"]:

@@ -6,7 +6,9 @@ from collections.abc import Mapping, Sequence
 
 from backspan.cli.screen import Screen
 from backspan.core.review.plain import Data
+from backspan.core.review.told import told
 from backspan.core.rules.shape import LoadBasis
+from backspan.core.words import english
 
 _SHORT: Mapping[str, str] = {
     LoadBasis.HOIST_RATED: "rated load",
@@ -18,7 +20,41 @@ _SHORT: Mapping[str, str] = {
 _ENOUGH = {True: "yes", False: "no", None: ""}
 
 
-def comparison_text(rows: Sequence[Data], screen: Screen) -> str:
+def comparison_text(review: Data, screen: Screen, *, against: Sequence[str] = ()) -> list[str]:
+    """The counterweight of a drop under other rules, largest first: a table for each support.
+
+    Only rules that give a number here are told; else those of `against`, the named rule sets,
+    where one without a number is told with the reason.
+    """
+    lines: list[str] = []
+    for subjects, rows in told(review, "comparison"):
+        wanted = wanted_rows(rows, against)
+        lines += ["", f"Counterweight under other rules, {subjects}:"]
+        lines.append(comparison_table(wanted, screen) if wanted else english.NO_OTHER_RULE)
+    return lines
+
+
+def wanted_rows(rows: Sequence[Data], against: Sequence[str]) -> list[Data]:
+    """The rows of a comparison that are told: of the rule sets named, else those with a number."""
+    if against:
+        return [row for row in rows if row["in_basis"] or row["rule"]["rule_set"] in against]
+    return [row for row in rows if row["required"] is not None]
+
+
+def envelope_text(review: Data, screen: Screen) -> list[str]:
+    """How far out the pieces that are there hold, by backspan: a paragraph for each support."""
+    lines: list[str] = []
+    for one in review["envelopes"]:
+        held = "; ".join(
+            f"{point['backspan']['text']}: {point['most_reach']['text']}" for point in one["points"]
+        )
+        now = f"now {one['backspan_now']['text']}: {one['reach_now']['text']}"
+        head = f"Most reach by backspan, {one['subject']}, {one['pieces']['text']} pieces"
+        lines += ["", screen.paragraph(f"{head} ({now}): {held}", hanging=2)]
+    return lines
+
+
+def comparison_table(rows: Sequence[Data], screen: Screen) -> str:
     """Rules with a number in a table, largest first; below it the others with the reason."""
     numbered = [row for row in rows if row["required"] is not None]
     judged = any(row["enough"] is not None for row in numbered)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.cli.comparing import comparison_text
 from backspan.cli.screen import Screen
 from backspan.core.findings import Verdict
 from backspan.core.review.plain import Data
@@ -13,18 +12,8 @@ from backspan.core.review.told import told
 _INDENT, _HANGING = 2, 4
 
 
-def open_text(review: Data, screen: Screen) -> str:
-    """What does not pass on one drop, and what would settle it."""
-    lines = [_title(review, screen)]
-    for subjects, (finding,) in told(review, "findings"):
-        if finding["verdict"] != Verdict.PASS and not finding["taken_over"]:
-            lines += _finding(finding, subjects, screen, margins=finding["margins_in_short"])
-    lines += _topics(review, screen, whole=False)
-    return "\n".join(lines)
-
-
 def drop_text(review: Data, screen: Screen) -> str:
-    """Every finding of one drop with its inputs and arithmetic, and the rules compared."""
+    """Every finding of one drop with its inputs and arithmetic."""
     lines = [_title(review, screen)]
     plain = []
     for subjects, (finding,) in told(review, "findings"):
@@ -36,13 +25,10 @@ def drop_text(review: Data, screen: Screen) -> str:
         lines += [*_behind(finding, screen), ""]
     if plain:
         lines += ["Found as it has to be:", *plain, ""]
-    lines += [*_topics(review, screen, whole=True), "", "Does not apply:"]
+    lines += [*_topics(review, screen), "", "Does not apply:"]
     for subjects, (one,) in told(review, "not_applicable"):
         text = f"{one['title']}, {subjects}: {one['reason']['text']}"
         lines.append(screen.paragraph(text, indent=_INDENT, hanging=_HANGING))
-    for subjects, rows in told(review, "comparison"):
-        lines += ["", f"Counterweight under every rule at hand, {subjects}:"]
-        lines.append(comparison_text(rows, screen))
     return "\n".join(lines)
 
 
@@ -56,20 +42,16 @@ def _title(review: Data, screen: Screen) -> str:
     )
 
 
-def _topics(review: Data, screen: Screen, *, whole: bool) -> Iterator[str]:
-    """What was taken over (how much, unless `whole`), to no effect, and what nobody judged."""
+def _topics(review: Data, screen: Screen) -> Iterator[str]:
+    """What was taken over, to no effect, and what nobody judged."""
     taken: dict[str, list[str]] = {}
     for one in review["topics"]:
-        if one["taken_over"] is not None and whole:
+        if one["taken_over"] is not None:
             taken.setdefault(one["taken_over"]["text"], []).append(one["topic"])
         for note in one["notes"]:
             taken.setdefault(note["text"], []).append(one["topic"])
     for text, topics in taken.items():
         yield screen.paragraph(f"{', '.join(topics)}: {text}", indent=_INDENT, hanging=_HANGING)
-    count = len([one for one in review["topics"] if one["taken_over"] is not None])
-    if count and not whole:
-        text = f"Taken over in writing: {count} of {len(review['topics'])} topics."
-        yield screen.paragraph(text, indent=_INDENT, hanging=_HANGING)
     left = [one["topic"] for one in review["topics"] if one["not_judged"]]
     if left:
         text = f"Not judged, nobody took it over: {', '.join(left)}."

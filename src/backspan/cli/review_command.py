@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import datetime
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import ExitStack, closing
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,6 +15,7 @@ from backspan.core.errors import quoted
 
 if TYPE_CHECKING:
     from backspan.cli.package import Package
+    from backspan.cli.review_text import Asked
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
     from backspan.core.review.plain import Data
@@ -32,7 +33,7 @@ are written to a new folder in FOLDER; current.txt there names the set in force.
 \b
 Examples:
   backspan review site.yaml
-  backspan review site.yaml --drop S4
+  backspan review site.yaml --drop S4 --worked
   backspan review site.yaml --out out
   backspan review site.yaml --rules us-wa-wac-296-874@2007
 
@@ -48,7 +49,7 @@ fails, 2 bad input or usage, 130 stopped by the keyboard.
     "drops",
     multiple=True,
     metavar="DROP",
-    help="Review this drop only, with every finding and its arithmetic; may be given again.",
+    help="Review this drop only; may be given again.",
 )
 @click.option(
     "--rules",
@@ -57,6 +58,15 @@ fails, 2 bad input or usage, 130 stopped by the keyboard.
     metavar="SET[@EDITION]",
     help="Use this rule set in place of the project's own; may be given again.",
 )
+@click.option("--worked", is_flag=True, help="Tell every finding with its inputs and arithmetic.")
+@click.option("--compare", is_flag=True, help="Tell the counterweight under other rule sets too.")
+@click.option(
+    "--against",
+    multiple=True,
+    metavar="SET",
+    help="Compare with this rule set in place of all that apply; may be given again.",
+)
+@click.option("--envelope", is_flag=True, help="Tell how far out the pieces that are there hold.")
 @click.option(
     "--format",
     "form",
@@ -82,11 +92,36 @@ def command(
     file: Path,
     drops: tuple[str, ...],
     rule_sets: tuple[str, ...],
+    worked: bool,
+    compare: bool,
+    against: tuple[str, ...],
+    envelope: bool,
     form: str,
     out: Path | None,
     on: datetime.datetime | None,
 ) -> int:
     """Load, review, write, print; the exit status of the worst answer."""
+    from backspan.cli.review_text import Asked
+    from backspan.core.review.naming import rule_choice
+    from backspan.exchange.files import load, load_rule_library
+    from backspan.exchange.output_set import refuse_unwritable
+
+    if out is not None:
+        refuse_unwritable(out)
+    library = load_rule_library()
+    project = load(file, library)
+    day = datetime.datetime.now().astimezone().date() if on is None else on.date()
+    named = tuple(rule_choice(name, library).rule_set for name in against)
+    asked = Asked(worked=worked, compare=compare, against=named, envelope=envelope)
+    compared = out is not None or form == "json" or asked.beyond
+    made = reviews_of(project, drops, rule_sets, library, on=day, compared=compared)
+    return _told(project, made, asked, as_json=form == "json", out=out)
+
+
+def _told(
+    project: Project, made: Iterable[Review], asked: Asked, *, as_json: bool, out: Path | None
+) -> int:
+    """Write and print each review as it is made; the exit status of the worst answer."""
     from backspan.cli.review_text import ReviewText
     from backspan.cli.screen import put, screen_of
     from backspan.core.findings import Verdict
@@ -98,37 +133,30 @@ def command(
         reviews_text,
     )
     from backspan.core.review.topics import worst
-    from backspan.exchange.files import load, load_rule_library
-    from backspan.exchange.output_set import refuse_unwritable
 
-    if out is not None:
-        refuse_unwritable(out)
-    library = load_rule_library()
-    project = load(file, library)
-    day = datetime.datetime.now().astimezone().date() if on is None else on.date()
     formulas = formula_descriptions()
-    text = ReviewText(project, screen_of(), detailed=bool(drops))
+    text = ReviewText(project, screen_of(), asked)
     fronts: list[Data] = []
     reports: list[str] = []
     with ExitStack() as stack:
         package = None
-        # A table of all drops tells nothing of other rules.
-        compared = out is not None or form == "json" or bool(drops)
-        for made in reviews_of(project, drops, rule_sets, library, on=day, compared=compared):
-            document = review_data(made, formulas=formulas)
-            fronts.append(front_data(document))
+        for review in made:
+            fronts.append(front_data(review))
+            if not (as_json or out is not None or asked.more):
+                continue
+            document = review_data(review, formulas=formulas)
             if out is not None:
                 package = package or _package(project, out, stack)
-                package.add(made, document)
-            if out is not None or form == "json":
+                package.add(review, document)
+            if as_json or out is not None:
                 reports.append(report_text(document))
-            if form == "text":
+            if not as_json:
                 text.add(document)
         verdict = worst([Verdict(one["verdict"]) for one in fronts])
         whole = reviews_text(verdict, reports)
         if package is not None and out is not None:
             text.written = package.finish(fronts, whole)
-    put(whole.encode("utf-8") if form == "json" else text.whole(fronts))
+    put(whole.encode("utf-8") if as_json else text.whole(fronts))
     return status_of(verdict)
 
 

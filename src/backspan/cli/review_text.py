@@ -1,4 +1,4 @@
-"""A review as text for a terminal: the drops in a table, then what is open."""
+"""A review as text for a terminal: a line a drop, worst first, then why and who must do what."""
 
 from __future__ import annotations
 
@@ -7,50 +7,75 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from backspan.cli.finding_text import drop_text, open_text
+from backspan.cli.comparing import comparison_text, envelope_text
+from backspan.cli.finding_text import drop_text
 from backspan.cli.screen import Screen
-from backspan.core.findings import Verdict
+from backspan.core.findings import WORST_FIRST, Verdict
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
+from backspan.core.review.reasons import NOT_JUDGED, OPEN, REFUSED, of_site
 from backspan.core.sheet.moments import TOPIC
 from backspan.core.words import english
 from backspan.exchange.output_set import INDEX
 
 _INDENT = 2
-#: Below this many columns there is no table.
+#: Below this many columns a drop is a paragraph, not a line of columns.
 _NARROW = 72
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What is told beside the answers and their reasons."""
+
+    worked: bool = False
+    """Every finding of each drop with its inputs and arithmetic."""
+    compare: bool = False
+    """The counterweight under other rule sets: those that give a number here."""
+    against: tuple[str, ...] = ()
+    """The rule sets to compare with, in place of all that apply."""
+    envelope: bool = False
+    """How far out the pieces that are there hold."""
+
+    @property
+    def beyond(self) -> bool:
+        """Whether rule sets are compared or envelopes told."""
+        return self.compare or bool(self.against) or self.envelope
+
+    @property
+    def more(self) -> bool:
+        """Whether anything is told beside answers and reasons."""
+        return self.worked or self.beyond
 
 
 @dataclass(slots=True)
 class ReviewText:
-    """The whole text; `detailed` shows every finding of the drops with its arithmetic.
-
-    Drops are added one at a time, so that of each only its lines are kept.
-    """
+    """The whole text. Drops are added one at a time, so that of each only its lines are kept."""
 
     project: Project
     screen: Screen
-    detailed: bool
+    asked: Asked
     written: Path | None = None
     """The set that was written, if any."""
     parts: list[str] = field(default_factory=list)
 
     def add(self, review: Data) -> None:
-        """Lay out what is told of one drop."""
-        if self.detailed:
+        """Lay out what was asked for of one drop beside its answer."""
+        if self.asked.worked:
             self.parts += ["", drop_text(review, self.screen)]
-        elif review["verdict"] != Verdict.PASS:
-            self.parts += ["", open_text(review, self.screen)]
+        if self.asked.compare or self.asked.against:
+            self.parts += comparison_text(review, self.screen, against=self.asked.against)
+        if self.asked.envelope:
+            self.parts += envelope_text(review, self.screen)
 
     def whole(self, fronts: Sequence[Data]) -> str:
         """All of it; `fronts` are the `front_data` of the drops that were added."""
         screen = self.screen
         parts = [*_header(self.project, fronts, screen), ""]
         if fronts:
-            parts.append(_drops(fronts, screen))
+            parts += [*_drops(fronts, screen), *_reasons(fronts, screen)]
         else:
             parts.append("The project has no drops: there is nothing to answer.")
-        parts += [*self.parts, "", *_who_may(fronts, screen), *_cautions(screen)]
+        parts += [*self.parts, "", screen.paragraph(english.ONE_LINE_CAUTION)]
         if self.written is not None:
             parts += ["", *_files(self.written, screen)]
         return "\n".join(parts) + "\n"
@@ -58,14 +83,13 @@ class ReviewText:
 
 def _header(project: Project, reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
     site = project.site
-    yield screen.paragraph(f"{site.name}, {site.place}")
+    reviewed = "".join(f", reviewed on {one['on']} by {one['program']}" for one in reviews[:1])
+    yield screen.paragraph(f"{site.name}, {site.place}{reviewed}", hanging=_INDENT)
     if site.invented:
         yield screen.paragraph(site.invented)
-    for review in reviews[:1]:
-        yield screen.paragraph(f"Reviewed on {review['on']} by {review['program']}")
     names = _basis(reviews)
     if names:
-        yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=len("Basis: "))
+        yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=_INDENT)
 
 
 def _basis(reviews: Sequence[Data]) -> list[str]:
@@ -81,68 +105,64 @@ def _basis(reviews: Sequence[Data]) -> list[str]:
     return [name if counts[name] == len(reviews) else f"{name} (some drops)" for name in ordered]
 
 
-def _drops(reviews: Sequence[Data], screen: Screen) -> str:
-    """A row a drop; on a narrow screen a paragraph: a column of single letters tells nothing."""
-    if screen.width < _NARROW:
-        return "\n".join(line for review in reviews for line in _drop_lines(review, screen))
-    table = screen.table("drop", "answer", "counterweight", "what governs", "configuration")
-    for column in (table.columns[0], table.columns[2], table.columns[4]):
-        column.no_wrap = True
-    for number, review in enumerate(reviews, 1):
-        table.add_row(
-            review["drop"],
-            screen.answer(Verdict(review["verdict"]), review["answer"]),
-            screen.coloured(Verdict(review["counterweight"])),
-            _governs(review),
-            review["configuration"],
-            end_section=number < len(reviews),
-        )
-    return screen.drawn(table)
+def _drops(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+    """A line a drop, the worst first."""
+    width = max(len(one["drop"]) for one in reviews)
+    for one in sorted(reviews, key=lambda one: WORST_FIRST.index(one["verdict"])):
+        verdict = Verdict(one["verdict"])
+        answer = screen.answer(verdict)
+        counted = one["answer"].removeprefix(str(verdict)).removeprefix(", ")
+        beside = "; ".join(part for part in (counted, _beside(one, screen)) if part)
+        if screen.width < _NARROW:
+            text = f"{one['drop']}  {screen.verdict(verdict)}, {beside}; {one['configuration']}"
+            yield screen.paragraph(text, hanging=_INDENT)
+            continue
+        # Signs and words of an answer take ten columns, a configuration code eleven.
+        blank = " " * (10 - len(screen.verdict(verdict)))
+        room = screen.width - 10 - width - 2 - 12
+        lines = screen.within(beside, room)
+        head = f"{answer}{blank} {one['drop'].ljust(width)} "
+        yield f"{head}{lines[0].ljust(room)} {one['configuration']}"
+        for line in lines[1:]:
+            yield " " * (10 + width + 2) + line
 
 
-def _drop_lines(review: Data, screen: Screen) -> Iterator[str]:
-    verdict = Verdict(review["verdict"])
-    beside = review["answer"].removeprefix(str(verdict))
-    yield screen.paragraph(f"{review['drop']}  {screen.verdict(verdict)}{beside}", hanging=_INDENT)
-    of_counterweight = screen.verdict(Verdict(review["counterweight"]))
-    yield screen.paragraph(f"counterweight: {of_counterweight}", indent=_INDENT)
-    for line in _governs(review).splitlines():
-        yield screen.paragraph(line, indent=_INDENT)
-    yield screen.paragraph(review["configuration"], indent=_INDENT)
+def _beside(review: Data, screen: Screen) -> str:
+    of_counterweight = f"counterweight {screen.verdict(Verdict(review['counterweight']))}"
+    if review["margin"] is None or review["verdict"] != Verdict.PASS:
+        return of_counterweight
+    return f"{of_counterweight}, {review['margin']}"
 
 
-def _governs(review: Data) -> str:
-    """The governing sentence; below it the margin that is told beside the answer."""
-    finding = review["finding"]
-    if review["why_open"] is not None:
-        return str(review["why_open"])
-    if finding is None:
-        return "nothing was found"
-    share, margin = finding["utilisation"], review["margin"]
-    used = "" if share is None else f"{share['text']} used. "
-    said = f"{used}{finding['message']['text']}"
-    return said if margin is None else f"{said}\n{margin}"
+def _reasons(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+    """What is refused, what is open, what nobody judged, and who must do what about it."""
+    told = of_site(reviews)
+    for kind, head in ((REFUSED, english.REFUSED), (OPEN, english.OPEN)):
+        if told[kind]:
+            yield ""
+            yield screen.paragraph(head)
+        for one in told[kind]:
+            yield _told(one, screen)
+            for act in one["acts"]:
+                text = f"{act['who']}: {act['text']}"
+                yield screen.paragraph(text, indent=2 * _INDENT, hanging=3 * _INDENT)
+    if told[NOT_JUDGED]:
+        yield ""
+        yield screen.paragraph(english.NOT_JUDGED_HEAD)
+    for one in told[NOT_JUDGED]:
+        why = one["text"].removeprefix(english.NOT_JUDGED_HERE).strip()
+        who = one["acts"][0]["who"]
+        text = f"{', '.join(one['drops'])}  {', '.join(one['titles'])}: {who}"
+        yield screen.paragraph(f"{text}. {why}".rstrip(), indent=_INDENT, hanging=2 * _INDENT)
 
 
-def _who_may(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
-    """Who may judge, in writing, what this version does not: once for all drops."""
-    who: dict[tuple[str, ...], dict[str, None]] = {}
-    for review in reviews:
-        for one in review["topics"]:
-            if one["not_judged"]:
-                who.setdefault(tuple(one["who"]), {})[one["topic"]] = None
-    if who:
-        head = "Not judged by this version; a person may take it over in writing:"
-        yield screen.paragraph(head)
-    for roles, topics in who.items():
-        text = f"{', '.join(topics)}: {' or '.join(roles)}"
-        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
-
-
-def _cautions(screen: Screen) -> Iterator[str]:
-    yield "Cautions:"
-    for text in english.CAUTIONS:
-        yield screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
+def _told(one: Data, screen: Screen) -> str:
+    where = ", ".join(one["where"])
+    drops = ", ".join(one["drops"])
+    subject = f"{drops}, {where}" if where else drops
+    sign = screen.verdict(Verdict(one["verdict"]))
+    text = f"{subject}  {sign}  {'; '.join(one['titles'])}: {one['text']}"
+    return screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
 
 
 def _files(written: Path, screen: Screen) -> Iterator[str]:

@@ -21,14 +21,13 @@ from backspan.core.words import SIGNS, say_verdict
 if TYPE_CHECKING:
     from rich.console import RenderableType
     from rich.table import Table
-    from rich.text import Text
 
 NARROWEST, USUAL, WIDEST = 40, 80, 100
 COLOURS = {
-    Verdict.PASS: "bold green",
-    Verdict.FAIL: "bold red",
-    Verdict.REFER: "bold yellow",
-    Verdict.MISSING: "bold yellow",
+    Verdict.PASS: "green",
+    Verdict.FAIL: "red",
+    Verdict.REFER: "yellow",
+    Verdict.MISSING: "yellow",
 }
 #: What a plain terminal shows for signs it does not have.
 _PLAIN = str.maketrans(
@@ -50,21 +49,14 @@ class Screen:
         """Sign and word of an answer; the word alone where the sign cannot be shown."""
         return say_verdict(verdict) if self.signs else str(verdict)
 
-    def answer(self, verdict: Verdict, told: str) -> Text:
-        """An answer with what is counted beside it, a part a line, for a table."""
-        from rich.text import Text
+    def answer(self, verdict: Verdict) -> str:
+        """Sign and word of an answer, in colour where there is one."""
+        said = self.verdict(verdict)
+        return click.style(said, fg=COLOURS[verdict], bold=True) if self.colour else said
 
-        first, *beside = told.removeprefix(str(verdict)).split(", ")
-        lines = [f"{self.verdict(verdict)}{first}", *beside]
-        text = Text("\n".join(lines))
-        text.stylize(COLOURS[verdict], 0, len(lines[0]))
-        return text
-
-    def coloured(self, verdict: Verdict) -> Text:
-        """The same for a table, in colour where there is one."""
-        from rich.text import Text
-
-        return Text(self.verdict(verdict), style=COLOURS[verdict])
+    def within(self, text: str, width: int) -> list[str]:
+        """Text in lines of a width, at least one."""
+        return textwrap.wrap(harmless(text), width=width, break_on_hyphens=False) or [""]
 
     def paragraph(self, text: str, *, indent: int = 0, hanging: int | None = None) -> str:
         """Text in lines of the screen's width, the first and the following ones indented."""

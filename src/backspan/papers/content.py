@@ -10,7 +10,7 @@ from typing import Any
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
-from backspan.core.review.front import cited, front_data
+from backspan.core.review.front import cited
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
 from backspan.core.words import SIGNS, english, say_verdict
@@ -42,7 +42,7 @@ def package_content(
         **_sheet(project),
         "cover": cover_part(project, fronts),
         "summary": [{**_summary_row(one), "paper": papers.get(one["drop"], "")} for one in fronts],
-        "sources": cited(fronts),
+        "sources": [],
         "plans": [pictures.add(plan, title="Roof plan") for plan in plans],
     }
     return PaperContent("package.typ", data, pictures.files)
@@ -95,7 +95,8 @@ def _summary_row(front: Data) -> Data:
         "counted": front["answer"].removeprefix(front["verdict"]).removeprefix(", "),
         "counterweight": say_verdict(Verdict(front["counterweight"])),
         "why_open": front["why_open"],
-        "finding": front["finding"],
+        "governs": front["governs"],
+        "strength": front["strength"],
         "margin": front["margin"],
         "configuration": front["configuration"],
     }
@@ -104,7 +105,7 @@ def _summary_row(front: Data) -> Data:
 def _drop_part(project: Project, review: Data) -> dict[str, Any]:
     drop = review["drop"]
     return {
-        **_summary_row(front_data(review)),
+        **_summary_row(review),
         "name": next((one.name for one in project.drops if one.id == drop), None) or "",
         "points": points_part(project, drop, Style(review["units"])),
         "findings": [

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import datetime
 
-from backspan.cli.comparing import comparison_text
+from backspan.cli.comparing import comparison_table
 from backspan.cli.screen import Screen
 from backspan.core.review import review
 from backspan.core.review.plain import Data
@@ -30,19 +30,19 @@ def test_what_is_short_is_told_beside_what_is_enough() -> None:
     by_answer = {row["enough"]: row for row in rows() if row["required"] is not None}
     for enough, word in ((True, "yes"), (False, "no")):
         row = by_answer[enough]
-        assert word in line_of(row["rule"]["rule_set"], comparison_text([row], SCREEN))
+        assert word in line_of(row["rule"]["rule_set"], comparison_table([row], SCREEN))
 
 
 def test_pieces_that_are_not_known_are_not_told_as_none_needed() -> None:
     row = next(row for row in rows() if row["required"] is not None)
-    known = line_of(row["rule"]["rule_set"], comparison_text([row], SCREEN))
-    unknown = line_of(row["rule"]["rule_set"], comparison_text([{**row, "pieces": None}], SCREEN))
+    known = line_of(row["rule"]["rule_set"], comparison_table([row], SCREEN))
+    unknown = line_of(row["rule"]["rule_set"], comparison_table([{**row, "pieces": None}], SCREEN))
     assert row["pieces"]["text"] in known
     assert unknown == [cell for cell in known if cell != row["pieces"]["text"]]
 
 
 def test_a_rule_without_a_number_is_told_with_its_reason() -> None:
     without = [row for row in rows() if row["required"] is None]
-    text = " ".join(comparison_text(without, SCREEN).split())
+    text = " ".join(comparison_table(without, SCREEN).split())
     assert without
     assert all(row["rule"]["rule_set"] in text and row["reason"]["text"] in text for row in without)

@@ -96,7 +96,7 @@ def test_help_loads_nothing_heavy() -> None:
 @pytest.mark.slow
 def test_a_terminal_without_signs_shows_words(encoding: str) -> None:
     ran = python(
-        *("-m", "backspan.cli", "review", DEMO, "--drop", "W2", "--on", ON),
+        *("-m", "backspan.cli", "review", DEMO, "--drop", "W2", "--worked", "--on", ON),
         PYTHONIOENCODING=encoding,
         PYTHONUTF8="0",
         NO_COLOR="1",

@@ -45,7 +45,7 @@ def documents(project: Project, drops: Sequence[str]) -> list[Data]:
 
 def package(project: Project, drops: Sequence[str]) -> PaperContent:
     """What stands before some drops, with a picture in place of its plan."""
-    fronts = [front_data(one) for one in documents(project, drops)]
+    fronts = [front_data(one) for one in reviews(project, drops)]
     return package_content(project, fronts, [PICTURE], {one: f"drop-{one}.pdf" for one in drops})
 
 

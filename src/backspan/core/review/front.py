@@ -1,29 +1,96 @@
-"""What of a review stands before all drops, taken from its data: answers and what they rest on."""
+"""What of a review stands before all else: the answer, its reasons and what it rests on.
+
+A list of drops prints no more than this, so that nothing else of them need be made or kept at hand.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from backspan.core.review.plain import Data
+from backspan.core.findings import BasisLine, Finding, Review, TopicAnswer
+from backspan.core.review.plain import Data, Writer
+from backspan.core.review.reasons import reasons
+from backspan.core.review.told import beside_the_answer, why_open
+from backspan.core.words import counterweight, drop_answer, english, say, say_check
+
+#: The format number of the data written here.
+FORMAT = 1
 
 
-def front_data(document: Data) -> Data:
-    """What of one review's data stands before all drops: no more of it need be kept at hand.
-
-    All but the findings and what was worked out beside them; of those the governing one, and the
-    rule values that any rests on.
-    """
-    governing, findings = document["governing"], document["findings"]
-    left = ("findings", "not_applicable", "comparison", "told", "envelopes")
+def front_data(review: Review) -> Data:
+    """The front of one review's data; texts are in the review's own style of units."""
+    writer = Writer(review.units, {})
+    governing = None if review.governing is None else review.findings[review.governing]
     return {
-        **{name: value for name, value in document.items() if name not in left},
-        "finding": None if governing is None else findings[governing],
-        "rules": cited(findings),
+        "format": FORMAT,
+        "program": review.program,
+        "site": review.site,
+        "drop": review.drop,
+        "configuration": review.configuration,
+        "on": review.on.isoformat(),
+        "units": str(review.units),
+        "verdict": str(review.verdict),
+        "answer": drop_answer(review),
+        "counterweight": str(counterweight(review)),
+        "why_open": why_open(review),
+        "governing": review.governing,
+        "governs": None if governing is None else say(governing.message, review.units),
+        "margin": beside_the_answer(review),
+        "reasons": reasons(review, writer),
+        "strength": _most_used(review, writer, lambda one: one.strength),
+        "limit": _most_used(review, writer, lambda one: not one.strength),
+        "basis": [_basis(line) for line in review.basis],
+        "topics": [_topic(writer, one) for one in review.topics],
+        "cautions": list(english.CAUTIONS),
+    }
+
+
+def _most_used(review: Review, writer: Writer, wanted: Callable[[Finding], bool]) -> Data | None:
+    """The finding of that kind that uses most of what is there: strength and limits never mix."""
+    shares = [
+        (-one.utilisation, at)
+        for at, one in enumerate(review.findings)
+        if one.utilisation is not None and wanted(one)
+    ]
+    if not shares:
+        return None
+    at = min(shares)[1]
+    found = review.findings[at]
+    return {
+        "finding": at,
+        "title": say_check(found.check),
+        "subject": found.subject,
+        "verdict": str(found.verdict),
+        "utilisation": writer.share(found.utilisation),
+    }
+
+
+def _topic(writer: Writer, one: TopicAnswer) -> Data:
+    told = None if one.taken_over is None else writer.message(one.taken_over)
+    return {
+        "topic": str(one.topic),
+        "verdict": str(one.verdict),
+        "who": list(one.who),
+        "findings": list(one.findings),
+        "not_judged": one.not_judged,
+        "taken_over": told,
+        "notes": [writer.message(note) for note in one.notes],
+    }
+
+
+def _basis(line: BasisLine) -> Data:
+    return {
+        "topic": line.topic,
+        "rule_set": line.rule_set,
+        "edition": line.edition,
+        "title": line.title,
+        "readings": [{"value": value, "reading": reading} for value, reading in line.readings],
+        "added_for_drop": line.added_for_drop,
     }
 
 
 def cited(holders: Sequence[Data]) -> list[Data]:
-    """The rule values of some findings or fronts, by rule set, edition, key and reading; once."""
+    """The rule values of some findings, by rule set, edition, key and reading; once."""
     names = ("rule_set", "edition", "value", "reading")
     found = {tuple(one[name] for name in names): one for each in holders for one in each["rules"]}
     return [found[key] for key in sorted(found)]

@@ -7,7 +7,6 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from backspan.core.findings import (
-    BasisLine,
     ComparisonRow,
     DoesNotApply,
     Envelope,
@@ -15,25 +14,20 @@ from backspan.core.findings import (
     InputUsed,
     Margin,
     Review,
-    TopicAnswer,
     Verdict,
 )
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
+from backspan.core.review.front import FORMAT, front_data
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.told import (
-    beside_the_answer,
     groups,
     is_told,
     tables,
-    why_open,
 )
 from backspan.core.review.topics import worst
 from backspan.core.version import PROGRAM
 from backspan.core.words import (
-    counterweight,
-    drop_answer,
-    english,
     say_check,
     say_input,
     say_margin,
@@ -42,9 +36,6 @@ from backspan.core.words import (
     shown,
 )
 from backspan.core.worked.table import FormulaDescription, describe_all
-
-#: The format number of the data written here.
-FORMAT = 1
 
 
 def formula_descriptions() -> Mapping[str, FormulaDescription]:
@@ -75,21 +66,7 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
     not_applicable = [_not_applicable(writer, one) for one in review.not_applicable]
     comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
-        "format": FORMAT,
-        "program": review.program,
-        "site": review.site,
-        "drop": review.drop,
-        "configuration": review.configuration,
-        "on": review.on.isoformat(),
-        "units": str(review.units),
-        "verdict": str(review.verdict),
-        "answer": drop_answer(review),
-        "counterweight": str(counterweight(review)),
-        "why_open": why_open(review),
-        "governing": review.governing,
-        "margin": beside_the_answer(review),
-        "basis": [_basis(line) for line in review.basis],
-        "topics": [_topic(writer, one) for one in review.topics],
+        **front_data(review),
         "findings": findings,
         "not_applicable": not_applicable,
         "comparison": comparison,
@@ -99,7 +76,6 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
             "comparison": tables(comparison),
         },
         "envelopes": [_envelope(writer, envelope) for envelope in review.envelopes],
-        "cautions": list(english.CAUTIONS),
     }
 
 
@@ -140,30 +116,6 @@ def margin_data(writer: Writer, margin: Margin) -> Data:
         "value": writer.value(margin.value),
         "beyond": margin.beyond,
         "text": say_margin(margin, writer.style),
-    }
-
-
-def _topic(writer: Writer, one: TopicAnswer) -> Data:
-    told = None if one.taken_over is None else writer.message(one.taken_over)
-    return {
-        "topic": str(one.topic),
-        "verdict": str(one.verdict),
-        "who": list(one.who),
-        "findings": list(one.findings),
-        "not_judged": one.not_judged,
-        "taken_over": told,
-        "notes": [writer.message(note) for note in one.notes],
-    }
-
-
-def _basis(line: BasisLine) -> Data:
-    return {
-        "topic": line.topic,
-        "rule_set": line.rule_set,
-        "edition": line.edition,
-        "title": line.title,
-        "readings": [{"value": value, "reading": reading} for value, reading in line.readings],
-        "added_for_drop": line.added_for_drop,
     }
 
 

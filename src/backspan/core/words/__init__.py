@@ -10,6 +10,7 @@ from backspan.core.words.say import (
     say_label,
     say_margin,
     say_margins,
+    say_mend,
     say_verdict,
     shown,
 )
@@ -27,6 +28,7 @@ __all__ = [
     "say_label",
     "say_margin",
     "say_margins",
+    "say_mend",
     "say_verdict",
     "settled",
     "shown",

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from backspan.core.errors import BackspanError
-from backspan.core.findings import Margin, Message, MessageValue, Verdict
+from backspan.core.findings import Finding, Margin, Message, MessageValue, Verdict
 from backspan.core.quantities import Amount, Dimension, Style, display, shared_unit
-from backspan.core.words import english, roof_questions
+from backspan.core.words import english, mends, roof_questions
 
 #: An answer is never told by colour alone: a word and a sign.
 SIGNS: Mapping[Verdict, str] = {
@@ -54,6 +54,20 @@ def say_margins(margins: Sequence[Margin], style: Style) -> str:
     told = english.ONE_CHANGE.format(margins="; ".join(say_margin(one, style) for one in margins))
     spare = any(one.id in english.ONE_PIECE and not one.beyond and one.value for one in margins)
     return f"{told} {english.STAY_ON}" if spare else told
+
+
+def say_mend(finding: Finding, style: Style) -> str:
+    """What mends a refused finding: one change of the rig, else what its message asks for."""
+    changes = [
+        mends.ONE_PIECE
+        if one.id in english.ONE_PIECE and one.value == 1
+        else mends.BY_MARGIN[one.id].format(value=shown(one.value, style))
+        for one in finding.margins
+        if one.beyond and one.id in mends.BY_MARGIN
+    ]
+    if changes:
+        return mends.ONE_CHANGE.format(changes=mends.OR.join(changes))
+    return mends.BY_MESSAGE.get(finding.message.id, mends.PUT_RIGHT)
 
 
 def say_input(name: str) -> str:

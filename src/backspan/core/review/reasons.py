@@ -1,0 +1,126 @@
+"""Why a drop does not plainly pass: what is refused, what is open, what nobody judged.
+
+The one list that terminal, papers and pages print first. What is said of two points is said once,
+and findings that want the same of the same people are one reason.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from backspan.core.findings import WORST_FIRST, Finding, Review, TopicAnswer, Verdict
+from backspan.core.review.plain import Data, Writer
+from backspan.core.words import english, say, say_check, say_mend, settled
+
+#: Kinds of reasons, in the order they are told.
+REFUSED, OPEN, NOT_JUDGED = KINDS = ("refused", "open", "not judged")
+
+
+def reasons(review: Review, writer: Writer) -> list[Data]:
+    """Every reason, worst first: sentence, subjects, and who must do what about it."""
+    told: dict[str, Data] = {}
+    for at in _worst_first(review):
+        one = _of_finding(review, at, writer)
+        first = told.setdefault(repr((one["kind"], one["verdict"], _asked(one))), one)
+        if first is not one:
+            _join(first, one)
+    return [*told.values(), *_of_topics(review, writer)]
+
+
+def _worst_first(review: Review) -> list[int]:
+    """Places of the findings that are no pass and that nobody took over."""
+    taken = settled(review)
+    left = [
+        at
+        for at, one in enumerate(review.findings)
+        if one.verdict is not Verdict.PASS and at not in taken
+    ]
+    return sorted(left, key=lambda at: (_rank(review.findings[at]), at))
+
+
+def _rank(finding: Finding) -> tuple[int, float]:
+    share = (finding.utilisation or 0.0) if finding.strength else 0.0
+    return WORST_FIRST.index(finding.verdict), -share
+
+
+def _of_finding(review: Review, at: int, writer: Writer) -> Data:
+    finding = review.findings[at]
+    refused = finding.verdict is Verdict.FAIL
+    acts = [{"who": str(need.who), "text": say(need.what, writer.style)} for need in finding.needs]
+    if refused:
+        acts.insert(0, {"who": english.CONTRACTOR, "text": say_mend(finding, writer.style)})
+    return {
+        "kind": REFUSED if refused else OPEN,
+        "verdict": str(finding.verdict),
+        "titles": [say_check(finding.check)],
+        "where": _where(review, finding),
+        "text": say(finding.message, writer.style),
+        "acts": acts,
+        "findings": [at],
+    }
+
+
+def _where(review: Review, finding: Finding) -> list[str]:
+    """The part of the drop it is about; nothing where it is the drop itself."""
+    inner = finding.subject.removeprefix(review.drop).removeprefix("/")
+    return [inner] if inner else []
+
+
+def _asked(one: Data) -> object:
+    """What makes two reasons one: the acts; two that want nothing, or are refused, differ."""
+    wanted = [(act["who"], act["text"]) for act in one["acts"]]
+    return wanted if one["kind"] == OPEN and wanted else (one["titles"], one["text"], wanted)
+
+
+def _join(first: Data, other: Data) -> None:
+    for name in ("titles", "where", "findings"):
+        first[name] += [item for item in other[name] if item not in first[name]]
+    # What all of them want is told beside it: the shortest sentence is the one that speaks of it.
+    first["text"] = min(first["text"], other["text"], key=len)
+
+
+def _of_topics(review: Review, writer: Writer) -> Iterator[Data]:
+    """Topics that nobody judged and no open finding tells of: a reason for the same people."""
+    told: dict[tuple[str, ...], Data] = {}
+    for one in review.topics:
+        if not one.not_judged or _is_told(review, one):
+            continue
+        why = [say(note, writer.style) for note in one.notes]
+        key = (*one.who, *why)
+        text = " ".join([english.NOT_JUDGED_HERE, *why])
+        acts = [{"who": english.OR.join(one.who), "text": english.JUDGE_IN_WRITING}]
+        reason = told.setdefault(
+            key,
+            {
+                "kind": NOT_JUDGED,
+                "verdict": str(one.verdict),
+                "titles": [],
+                "where": [],
+                "text": text,
+                "acts": acts,
+                "findings": [],
+            },
+        )
+        reason["titles"].append(str(one.topic))
+    yield from told.values()
+
+
+def _is_told(review: Review, topic: TopicAnswer) -> bool:
+    return any(review.findings[at].verdict is not Verdict.PASS for at in topic.findings)
+
+
+def of_site(fronts: Sequence[Data]) -> dict[str, list[Data]]:
+    """The reasons of several drops by kind, worst first; those that say the same name their drops.
+
+    `fronts` are the `front_data` of the drops.
+    """
+    told: dict[str, dict[str, Data]] = {kind: {} for kind in KINDS}
+    for front in sorted(fronts, key=lambda one: WORST_FIRST.index(one["verdict"])):
+        for one in front["reasons"]:
+            said = repr([one[name] for name in ("verdict", "titles", "where", "text", "acts")])
+            found = told[one["kind"]].setdefault(said, {**one, "drops": []})
+            found["drops"].append(front["drop"])
+    return {
+        kind: sorted(found.values(), key=lambda one: WORST_FIRST.index(one["verdict"]))
+        for kind, found in told.items()
+    }
