@@ -2,6 +2,8 @@
 
 from backspan.drawings.dxf import to_dxf
 from backspan.drawings.envelope import envelope_picture
+from backspan.drawings.figure_plan import plan_figure
+from backspan.drawings.figure_section import section_figure
 from backspan.drawings.plan import roof_plan
 from backspan.drawings.scene import DrawingError, Scene
 from backspan.drawings.section import drop_section
@@ -12,7 +14,9 @@ __all__ = [
     "Scene",
     "drop_section",
     "envelope_picture",
+    "plan_figure",
     "roof_plan",
+    "section_figure",
     "to_dxf",
     "to_svg",
 ]

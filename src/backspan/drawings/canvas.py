@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from enum import IntEnum
 from itertools import pairwise
 
-from backspan.drawings.dimensions import dimension_lines
+from backspan.drawings.dimensions import DimensionLines, dimension_lines
 from backspan.drawings.geometry import (
     Box,
     angle_of,
@@ -72,9 +72,13 @@ class _Waiting:
 class Canvas:
     """The shapes drawn so far and the labels placed among them."""
 
-    def __init__(self, frame: Frame, area: Box) -> None:
-        """Start a drawing that lies on the sheet as `frame` says and stays within `area`."""
+    def __init__(self, frame: Frame, area: Box, *, text: float = TEXT) -> None:
+        """Start a drawing that lies on the sheet as `frame` says and stays within `area`.
+
+        `text` is the height of the capitals of its labels, in millimetres.
+        """
         self.frame = frame
+        self.text = text
         self.placer = Placer(area)
         self.shapes: list[Shape] = []
         self._waiting: list[_Waiting] = []
@@ -111,7 +115,7 @@ class Canvas:
 
         With `near` they are left out, and counted, where there is no room close by.
         """
-        label = Label(tuple(plain(line) for line in lines), TEXT, layer, bold=bold)
+        label = Label(tuple(plain(line) for line in lines), self.text, layer, bold=bold)
         at = self.frame.to_paper(target)
         placed = self.placer.place(label, at, spots, near=near)
         if placed is not None:
@@ -151,13 +155,10 @@ class Canvas:
         angle = angle_of(direction(start, end))
         self.shapes.append(Symbol(Layer.LABEL, SymbolName.ARROW, end, ARROW, angle))
 
-    def dimension(
-        self, start: Point, end: Point, *, line_through: Point, angle: float, lines: Sequence[str]
-    ) -> None:
-        """A dimension between two points (metres); its text on the line, or beside it if longer.
-
-        The text stands above the line; where that is too long, its second line stands below.
-        """
+    def reserve(
+        self, start: Point, end: Point, *, line_through: Point, angle: float
+    ) -> DimensionLines:
+        """Keep texts off the lines of a dimension (metres), be it drawn now or later."""
         drawn = dimension_lines(
             self.frame.to_paper(start),
             self.frame.to_paper(end),
@@ -165,6 +166,16 @@ class Canvas:
             angle=angle,
         )
         self.placer.cross((*drawn.extensions, drawn.line))
+        return drawn
+
+    def dimension(
+        self, start: Point, end: Point, *, line_through: Point, angle: float, lines: Sequence[str]
+    ) -> None:
+        """A dimension between two points (metres); its text on the line, or beside it if longer.
+
+        The text stands above the line; where that is too long, its second line stands below.
+        """
+        drawn = self.reserve(start, end, line_through=line_through, angle=angle)
         texts = (
             self._on_line(drawn.line, (", ".join(lines),))
             or self._on_line(drawn.line, lines)
@@ -183,13 +194,17 @@ class Canvas:
         middle = ((line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2)
         texts = []
         for row, words in enumerate(lines):
-            by = ABOVE_LINE + TEXT * DESCENT if row == 0 else -TEXT * ASCENT * row - ABOVE_LINE / 2
+            by = (
+                ABOVE_LINE + self.text * DESCENT
+                if row == 0
+                else -self.text * ASCENT * row - ABOVE_LINE / 2
+            )
             at = moved(middle, along=up, by=by)
             texts.append(
-                Text(Layer.DIMENSION, at, plain(words), TEXT, Align.MIDDLE, angle, masked=True)
+                Text(Layer.DIMENSION, at, plain(words), self.text, Align.MIDDLE, angle, masked=True)
             )
         room = math.dist(*line)
-        fits = all(text_width(text.text, height=TEXT) + 2.0 <= room for text in texts)
+        fits = all(text_width(text.text, height=self.text) + 2.0 <= room for text in texts)
         if not fits or not all(self.placer.free(text_quad(text)) for text in texts):
             return ()
         self.placer.fix(texts)
@@ -210,7 +225,7 @@ class Canvas:
             for end, sign in ((line[0], -1.0), (line[1], 1.0))
         ]
         spots += [Spot(spot.at, spot.across, spot.up, 4.0 + spot.cost) for spot in around(middle)]
-        label = Label(tuple(plain(words) for words in lines), TEXT, Layer.DIMENSION)
+        label = Label(tuple(plain(words) for words in lines), self.text, Layer.DIMENSION)
         placed = self.placer.place(label, middle, spots)
         if placed is None:
             return ()

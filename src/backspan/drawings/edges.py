@@ -49,6 +49,15 @@ def roof_named(project: Project, roof_id: str) -> Roof:
     raise DrawingError(f"the site has no roof {roof_id!r}; its roofs: {names}")
 
 
+def drop_named(project: Project, drop_id: str) -> Drop:
+    """The drop of that id; DrawingError names the drops there are."""
+    for drop in project.drops:
+        if drop.id == drop_id:
+            return drop
+    names = ", ".join(drop.id for drop in project.drops) or "none"
+    raise DrawingError(f"the project has no drop {drop_id!r}; its drops: {names}")
+
+
 def edge_of(project: Project, drop: Drop) -> Edge:
     """The edge of a drop; DrawingError names the edges its roof has."""
     roof = roof_named(project, drop.roof)

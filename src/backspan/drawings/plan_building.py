@@ -77,8 +77,13 @@ def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
     return (Polygon(Layer.PARAPET, band, WHITE), Hatch(Layer.PARAPET, band, HATCH))
 
 
+def edge_name(edge: Edge) -> tuple[str, ...]:
+    """The name of an edge and what it faces, a line each."""
+    return (f"Edge {edge.id}", *((f"faces {edge.faces}",) if edge.faces else ()))
+
+
 def _edge_words(edge: Edge, units: Style) -> tuple[str, ...]:
-    name = (f"Edge {edge.id}", *((f"faces {edge.faces}",) if edge.faces else ()))
+    name = edge_name(edge)
     if edge.parapet is None:
         return (*name, f"parapet: {NOT_STATED}")
     _, high, thick = parapet_words(edge.parapet, units)

@@ -53,9 +53,18 @@ class Strip:
 
 
 def draw_drops(
-    canvas: Canvas, roof: Roof, drops: Sequence[Drop], reviews: Mapping[str, Review], units: Style
+    canvas: Canvas,
+    roof: Roof,
+    drops: Sequence[Drop],
+    reviews: Mapping[str, Review],
+    units: Style,
+    *,
+    gaps: bool = True,
 ) -> None:
-    """The strips of all drops of a roof, outside its edges, and a chain of their widths."""
+    """The strips of all drops of a roof, outside its edges, and a chain of their widths.
+
+    Without `gaps` only the drops are dimensioned, not what lies before and between them.
+    """
     for edge in roof.edges:
         line = edge_line(edge)
         on_edge = sorted(
@@ -64,7 +73,7 @@ def draw_drops(
         strips = _strips(line, on_edge, reviews)
         for strip in strips:
             _draw_strip(canvas, strip)
-        _chain(canvas, line, strips, units)
+        _chain(canvas, line, strips, units, gaps=gaps)
 
 
 def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Point]:
@@ -176,14 +185,16 @@ def _name_outside(canvas: Canvas, strip: Strip, middle: Point) -> None:
                 return
 
 
-def _chain(canvas: Canvas, line: EdgeLine, strips: Sequence[Strip], units: Style) -> None:
+def _chain(
+    canvas: Canvas, line: EdgeLine, strips: Sequence[Strip], units: Style, *, gaps: bool
+) -> None:
     """Dimensions along an edge: the corner, the drops next to the face, the gaps between them."""
     if not strips:
         return
     depth = GAP + (max(strip.tier for strip in strips) + 1) * (DEPTH + GAP)
     near, out = canvas.frame.real(depth), canvas.frame.real(depth + CHAIN)
     # The longer first: a short one whose text stands aside must not take a long one's place.
-    for first, last in sorted(_spans(strips), key=lambda span: span[0] - span[1]):
+    for first, last in sorted(_spans(strips, gaps=gaps), key=lambda span: span[0] - span[1]):
         canvas.dimension(
             line.at(station=first, inward=-near),
             line.at(station=last, inward=-near),
@@ -193,12 +204,12 @@ def _chain(canvas: Canvas, line: EdgeLine, strips: Sequence[Strip], units: Style
         )
 
 
-def _spans(strips: Sequence[Strip]) -> Iterator[tuple[float, float]]:
+def _spans(strips: Sequence[Strip], *, gaps: bool) -> Iterator[tuple[float, float]]:
     end = 0.0
     for strip in strips:
         start, width = strip.drop.start, strip.drop.width.value
         if strip.tier == 0:
-            if start > end + SMALLEST:
+            if gaps and start > end + SMALLEST:
                 yield (end, start)
             yield (start, start + width)
             end = start + width

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT
+from backspan.drawings.geometry import Box
+from backspan.drawings.lettering import ASCENT, text_width
 from backspan.drawings.paper import MILLIMETRES
 from backspan.drawings.scene import (
     BLACK,
@@ -24,6 +26,7 @@ FOOT = 0.3048
 SEGMENTS = 4
 LEAST_SEGMENT = 12.0
 BAR = 1.8
+BEHIND = 5.0
 
 _FEET = (0.5, 1, 2, 4, 5, 10, 20, 40, 50, 100, 200, 500, 1000)
 _METRES = (0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500)
@@ -42,25 +45,49 @@ def segment(scale: Scale, units: Style) -> tuple[float, float, str]:
     return step, step * metres * MILLIMETRES / scale.ratio, unit
 
 
-def scale_bar(scale: Scale, units: Style, at: Point) -> tuple[Shape, ...]:
-    """A bar of four segments whose lower left corner is `at`, with its lengths and the scale."""
+def scale_bar(
+    scale: Scale, units: Style, at: Point, *, segments: int = SEGMENTS
+) -> tuple[Shape, ...]:
+    """A bar of `segments` whose lower left corner is `at`, with its lengths and the scale."""
     step, drawn, unit = segment(scale, units)
     x, y = at
     shapes: list[Shape] = []
-    for place in range(SEGMENTS):
+    for place in range(segments):
         left, right = x + place * drawn, x + (place + 1) * drawn
         box = ((left, y), (right, y), (right, y + BAR), (left, y + BAR))
         shapes.append(Polygon(Layer.SHEET, box, WHITE if place % 2 else BLACK))
-    for place in range(SEGMENTS + 1):
+    for place in range(segments + 1):
         tick = x + place * drawn
         shapes.append(Line(Layer.SHEET, (tick, y), (tick, y + BAR + 1.0)))
         words = f"{place * step:,g}"
         base = (tick, y + BAR + 2.0)
         shapes.append(Text(Layer.LABEL, base, words, TEXT, Align.MIDDLE))
-    end = x + SEGMENTS * drawn
-    shapes.append(Text(Layer.LABEL, (end + 5.0, y + BAR + 2.0), unit, TEXT))
-    shapes.append(Text(Layer.LABEL, (end + 5.0, y - 0.4), f"Scale {scale.text}", TEXT))
+    end = x + segments * drawn
+    shapes.append(Text(Layer.LABEL, (end + BEHIND, y + BAR + 2.0), unit, TEXT))
+    shapes.append(Text(Layer.LABEL, (end + BEHIND, y - 0.4), f"Scale {scale.text}", TEXT))
     return tuple(shapes)
+
+
+def column_bar(scale: Scale, units: Style, at: Point, *, room: float) -> tuple[Shape, ...]:
+    """A scale bar with the scale in words above it, for a column `room` millimetres wide."""
+    _, drawn, unit = segment(scale, units)
+    segments = 2 if 2 * drawn + TEXT * 4 <= room else 1
+    *bar, _, _ = scale_bar(scale, units, at, segments=segments)
+    above = (at[0], at[1] + BAR + 3.0 + TEXT * 2)
+    behind = (at[0] + segments * drawn + TEXT * 2, at[1] + BAR + 2.0)
+    return (
+        *bar,
+        Text(Layer.LABEL, behind, unit, TEXT),
+        Text(Layer.LABEL, above, f"Scale {scale.text}", TEXT),
+    )
+
+
+def bar_room(scale: Scale, units: Style, at: Point, *, segments: int = SEGMENTS) -> Box:
+    """The paper in millimetres that a scale bar at `at` takes with its words."""
+    _, drawn, unit = segment(scale, units)
+    said = max(text_width(words, height=TEXT) for words in (f"Scale {scale.text}", unit))
+    right = at[0] + segments * drawn + BEHIND + said
+    return (at[0] - LEAST_SEGMENT / 4, at[1] - 1.2, right, at[1] + BAR + 2.0 + TEXT * ASCENT)
 
 
 def north_arrow(at: Point, *, clockwise: float, size: float = 12.0) -> tuple[Shape, ...]:

@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from backspan.core.findings import SHORTER_BACKSPAN, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.words import drop_answer, say, say_check, settled
 from backspan.drawings.canvas import Canvas
-from backspan.drawings.edges import edge_of
+from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box
 from backspan.drawings.legend import legend_rows
-from backspan.drawings.paper import MILLIMETRES, Frame, fitting_scale
+from backspan.drawings.paper import Frame, fitting_scale
 from backspan.drawings.scalebar import scale_bar
-from backspan.drawings.scene import DrawingError, Part, Scale, Scene, Shape
+from backspan.drawings.scene import Part, Scale, Scene, Shape
+from backspan.drawings.section_grid import Grid, cells, grids
+from backspan.drawings.section_layout import WHOLE_SHEET
 from backspan.drawings.section_points import SectionPoint, View, section_points, views_of
-from backspan.drawings.section_view import draw_view
+from backspan.drawings.section_view import draw_views
 from backspan.drawings.sheet import (
     SheetContent,
     SheetSize,
@@ -40,19 +41,6 @@ LARGEST = 12.0
 MOST_VIEWS = 4
 MOST_REFUSED = 4
 
-# Paper around what is drawn to scale: texts at the left, tieback at the right, dimensions above,
-# the cut stage below.
-LEFT, RIGHT, ABOVE, BELOW = 56.0, 42.0, 50.0, 44.0
-
-
-@dataclass(frozen=True, slots=True)
-class Grid:
-    """How the views share the paper: columns, rows, and the scale at which all of them fit."""
-
-    columns: int
-    rows: int
-    scale: Scale
-
 
 def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene:
     """The rig of one drop in section, to scale, with what was stated and what was not.
@@ -60,7 +48,7 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     Without a review the sheet says so. Raises DrawingError for a drop, roof or edge that the
     project does not have.
     """
-    drop = _drop(project, drop_id)
+    drop = drop_named(project, drop_id)
     points = section_points(project, drop, review)
     views = views_of(points)
     shown = views[:MOST_VIEWS]
@@ -69,11 +57,8 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     area = (left, bottom + FOOT, right, top)
     grid = _grid(project, shown, area)
     canvas = Canvas(Frame(grid.scale, (left, bottom)), area)
-    boxes = _cells(grid, area, len(shown))
-    for view, box in zip(shown, boxes, strict=True):
-        canvas.placer.area = box
-        draw_view(canvas, project, drop, view, at=_roof_corner(view, grid.scale, box), cell=box)
-        canvas.write_labels()
+    boxes = cells(grid, area, len(shown))
+    draw_views(canvas, project, drop, tuple(zip(shown, boxes, strict=True)), WHOLE_SHEET)
     if not shown:
         middle = ((area[0] + area[2]) / 2, (area[1] + area[3]) / 2)
         canvas.label((NO_RIG,), canvas.frame.to_drawing(middle), bold=True)
@@ -94,55 +79,12 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     )
 
 
-def _drop(project: Project, drop_id: str) -> Drop:
-    for drop in project.drops:
-        if drop.id == drop_id:
-            return drop
-    names = ", ".join(drop.id for drop in project.drops) or "none"
-    raise DrawingError(f"the project has no drop {drop_id!r}; its drops: {names}")
-
-
 def _grid(project: Project, views: Sequence[View], area: Box) -> Grid:
     """The division of the paper at which the views come out largest."""
-    width, height = area[2] - area[0], area[3] - area[1]
-    best = Grid(1, 1, fitting_scale(project.units, least_ratio=LARGEST))
-    least = None
-    for columns in range(1, max(len(views), 1) + 1):
-        rows = -(-len(views) // columns) or 1
-        room = (width / columns - LEFT - RIGHT, height / rows - ABOVE - BELOW)
-        if min(room) <= 0.0:
-            continue
-        ratio = max(
-            (
-                max(view.width * MILLIMETRES / room[0], view.height * MILLIMETRES / room[1])
-                for view in views
-            ),
-            default=LARGEST,
-        )
-        if least is None or ratio < least:
-            scale = fitting_scale(project.units, least_ratio=ratio, most_detail=LARGEST)
-            least, best = ratio, Grid(columns, rows, scale)
-    return best
-
-
-def _cells(grid: Grid, area: Box, views: int) -> tuple[Box, ...]:
-    width, height = (area[2] - area[0]) / grid.columns, (area[3] - area[1]) / grid.rows
-    boxes = []
-    for place in range(views):
-        row, column = divmod(place, grid.columns)
-        left, top = area[0] + column * width, area[3] - row * height
-        boxes.append((left, top - height, left + width, top))
-    return tuple(boxes)
-
-
-def _roof_corner(view: View, scale: Scale, box: Box) -> tuple[float, float]:
-    """Where the face of the building meets the roof surface, on paper: the view centred."""
-    factor = MILLIMETRES / scale.ratio
-    spare_x = (box[2] - box[0]) - LEFT - RIGHT - view.width * factor
-    spare_y = (box[3] - box[1]) - ABOVE - BELOW - view.height * factor
-    x = box[0] + LEFT + max(spare_x, 0.0) / 2 - view.left * factor
-    y = box[1] + BELOW + max(spare_y, 0.0) / 2
-    return (x, y)
+    size = (area[2] - area[0], area[3] - area[1])
+    possible = grids(project.units, views, WHOLE_SHEET, room=lambda _: size, most_detail=LARGEST)
+    nothing = Grid(1, 1, fitting_scale(project.units, least_ratio=LARGEST), LARGEST)
+    return min(possible, key=lambda grid: grid.least_ratio, default=nothing)
 
 
 def _content(

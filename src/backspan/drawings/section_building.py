@@ -10,18 +10,14 @@ from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.wording import NOT_STATED
 
-CUT = 36.0
-"""Paper from the roof surface down to where the face of the building is cut off."""
-
 SURFACE = 2.2
-BREAK_AT = 12.0
 
 
 def draw_building(section: Section) -> None:
     """Face, parapet and roof surface, with the height and thickness of the parapet."""
     wall = section.view.first.edge.parapet
     thick = 0.0 if wall is None else wall.thickness.value
-    cut = section.real(CUT)
+    cut = section.real(section.layout.cut)
     right = section.view.left + section.view.width + section.real(6.0)
     section.canvas.add(
         Line(Layer.EXISTING, section.at(inward=0.0, above=0.0), section.at(inward=0.0, above=-cut)),
@@ -29,7 +25,7 @@ def draw_building(section: Section) -> None:
             Layer.EXISTING, section.at(inward=thick, above=0.0), section.at(inward=right, above=0.0)
         ),
         Hatch(Layer.EXISTING, _band(section, right), 1.6),
-        break_mark(section, inward=0.0, above=-section.real(CUT - 3.0)),
+        break_mark(section, inward=0.0, above=-section.real(section.layout.cut - 3.0)),
     )
     if wall is None:
         target = section.at(inward=0.0, above=0.0)
@@ -47,7 +43,7 @@ def _parapet(section: Section, wall: Parapet) -> None:
     )
     section.canvas.add(Polygon(Layer.PARAPET, box, WHITE), Hatch(Layer.PARAPET, box, 1.6))
     words = parapet_words(wall, section.project.units)
-    lines = (words[0].capitalize(), *words[1:])
+    lines = section.beside_line((words[0].capitalize(), *words[1:]))
     target = section.at(inward=wall.thickness.value / 2, above=wall.height.value / 3)
     section.canvas.later(lines, target, spots=_outside(section, target))
 
@@ -81,7 +77,9 @@ def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
     """Left of everything that hangs, at several heights."""
     x, y = section.canvas.frame.to_paper(target)
     left = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))[0] - 4.0
-    heights = (0.0, -6.0, 6.0, -12.0, 12.0, -18.0, 18.0)
+    heights: tuple[float, ...] = (0.0, -6.0, 6.0, -12.0, 12.0, -18.0, 18.0)
+    if section.layout.narrow:
+        heights = (0.0, -2.0, 2.0, -4.0, 4.0, *heights[1:])
     return tuple(
         Spot((min(left, x - 4.0), y + up), -1, 0, abs(up) / 3, points_at=(x, y)) for up in heights
     )

@@ -12,8 +12,6 @@ from backspan.drawings.spots import Spot
 from backspan.drawings.values import Known, evidence_text, known_length_text
 from backspan.drawings.wording import NOT_MEASURED
 
-FIRST_TIER = 14.0
-TIER = 10.0
 TO_SCALE = 1e-6
 """What is drawn closer than this to its stated length is dimensioned, in metres."""
 
@@ -44,27 +42,43 @@ def draw_dimensions(section: Section) -> None:
         Span(1, fulcrum, picture.centroid.x, "Backspan", picture.backspan),
         Span(2, tip, tail, name, picture.length),
     )
+    # No text may stand along another's line: it would be read as that one's.
+    for span in filter(_to_scale, spans):
+        start, end = _ends(section, span)
+        section.canvas.reserve(start, end, line_through=_row(section, span), angle=0.0)
     # The longer first: their text stands on the line, the others' finds its place around it.
     for span in sorted(spans, key=lambda span: span.start - span.end):
         _draw_span(section, span)
 
 
+def _to_scale(span: Span) -> bool:
+    """Whether a length is known and drawn as long as it is stated."""
+    drawn = abs(span.end - span.start)
+    return span.value is not None and abs(drawn - span.value.value) <= TO_SCALE
+
+
+def _ends(section: Section, span: Span) -> tuple[Point, Point]:
+    above = section.view.first.bearing.x
+    return section.at(inward=span.start, above=above), section.at(inward=span.end, above=above)
+
+
+def _row(section: Section, span: Span) -> Point:
+    """A point on the dimension line of a span."""
+    rows = section.layout.first_tier + span.tier * section.layout.tier
+    above = section.view.first.bearing.x + section.real(rows)
+    return section.at(inward=span.start, above=above)
+
+
 def _draw_span(section: Section, span: Span) -> None:
     """A dimension above the beam; in words only where it is not drawn to its stated length."""
-    above = section.view.first.bearing.x
-    line = above + section.real(FIRST_TIER + span.tier * TIER)
     words = _span_words(section, span.name, span.value)
-    if span.value is None or abs(abs(span.end - span.start) - span.value.value) > TO_SCALE:
+    if not _to_scale(span):
+        above = section.view.first.bearing.x
         middle = section.at(inward=(span.start + span.end) / 2, above=above)
         section.canvas.later(words, middle, spots=_near_beam(section, middle))
         return
-    section.canvas.dimension(
-        section.at(inward=span.start, above=above),
-        section.at(inward=span.end, above=above),
-        line_through=section.at(inward=span.start, above=line),
-        angle=0.0,
-        lines=words,
-    )
+    start, end = _ends(section, span)
+    section.canvas.dimension(start, end, line_through=_row(section, span), angle=0.0, lines=words)
 
 
 def _span_words(section: Section, name: str, value: Known | None) -> tuple[str, ...]:
@@ -95,7 +109,7 @@ def _setback(section: Section) -> None:
     section.canvas.dimension(
         section.at(inward=0.0, above=0.0),
         at,
-        line_through=section.at(inward=0.0, above=-section.real(9.0)),
+        line_through=section.at(inward=0.0, above=-section.real(section.layout.setback)),
         angle=0.0,
         lines=_setback_words(section, picture.setback),
     )

@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from backspan.core.model.kit import Hoist, Stage
 from backspan.core.model.site import AnchorStanding
+from backspan.drawings.canvas import Rank
 from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
-from backspan.drawings.section_building import BREAK_AT, break_mark
+from backspan.drawings.section_building import break_mark
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import force_text, length_text
 from backspan.drawings.wording import NOT_STATED
 
-STAGE_TOP = 24.0
-STAGE_HEIGHT = 9.0
 RAIL = 5.0
 STAGE_WIDTH = 0.75
 """The width a stage is drawn with where it is not stated, in metres; dashed."""
 
-TIEBACK_END = 20.0
 TIEBACK_STEP = 7.0
 
 
@@ -29,8 +29,8 @@ def draw_line_and_stage(section: Section) -> None:
     line = first.picture.line
     sure = line.known and first.picture.fulcrum.known
     layer = Layer.SUSPENSION if sure else Layer.NOT_KNOWN
-    top, cut = first.bearing.x, -section.real(BREAK_AT)
-    end = -section.real(STAGE_TOP - 1.0)
+    top, cut = first.bearing.x, -section.real(section.layout.break_at)
+    end = -section.real(section.layout.stage_top - 1.0)
     gap = section.real(1.2)
     section.canvas.add(
         Line(
@@ -60,9 +60,24 @@ def _name_line(section: Section, target: Point) -> None:
         stall = hoist.stall_load
         words = NOT_STATED if stall is None else force_text(stall.value, units)
         lines.append(f"stall load {words}")
+    # The tallest label of a narrow column takes its place before the others.
+    rank = Rank.POINT if section.layout.narrow else Rank.NAME
+    spots = _beside_line(section, target)
+    section.canvas.later(section.beside_line(lines), target, spots=spots, rank=rank)
+
+
+def _beside_line(section: Section, target: Point) -> Iterator[Spot]:
+    """Left of the line: about the middle of it, or from the beam down in a narrow column."""
     x, y = section.canvas.frame.to_paper(target)
-    spots = [Spot((x - 5.0, y + up), -1, 0, abs(up) / 3) for up in (0, 5, -5, 10, -10, 15, -15, 20)]
-    section.canvas.later(lines, target, spots=spots)
+    if not section.layout.narrow:
+        for up in (0, 5, -5, 10, -10, 15, -15, 20):
+            yield Spot((x - 5.0, y + up), -1, 0, abs(up) / 3)
+        return
+    left, _ = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))
+    _, beam = section.canvas.frame.to_paper(section.at(inward=0.0, above=section.view.height))
+    for down in range(0, 40, 2):
+        top = beam + 14.0 - down
+        yield Spot((left - 4.0, top), -1, -1, down / 6, points_at=(x, min(top - 7.0, beam - 2.0)))
 
 
 def _draw_stage(section: Section, line: float) -> None:
@@ -70,8 +85,9 @@ def _draw_stage(section: Section, line: float) -> None:
     width = None if stage is None or stage.width is None else stage.width.value
     half = (STAGE_WIDTH if width is None else width) / 2
     layer = Layer.NOT_KNOWN if width is None else Layer.STAGE
-    top, bottom = -section.real(STAGE_TOP), -section.real(STAGE_TOP + STAGE_HEIGHT)
-    deck = bottom + section.real(STAGE_HEIGHT - RAIL) / 2
+    down, high = section.layout.stage_top, section.layout.stage_height
+    top, bottom = -section.real(down), -section.real(down + high)
+    deck = bottom + section.real(high - RAIL) / 2
     box = ((-half, bottom), (half, bottom), (half, deck), (-half, deck))
     rails = tuple(
         Line(
@@ -93,7 +109,8 @@ def _draw_stage(section: Section, line: float) -> None:
     target = section.at(inward=line - half, above=(top + bottom) / 2)
     x, y = section.canvas.frame.to_paper(target)
     spots = [Spot((x - 3.0, y + up), -1, 0, abs(up) / 3) for up in (0, 3, -3, 6, -6)]
-    section.canvas.later(_stage_words(section, stage), target, spots=spots)
+    words = section.beside_line(_stage_words(section, stage))
+    section.canvas.later(words, target, spots=spots)
 
 
 def _stage_words(section: Section, stage: Stage | None) -> list[str]:
@@ -123,7 +140,7 @@ def draw_tiebacks(section: Section) -> None:
     """Each tieback from the tail to its anchor; where the anchor lies is for the plan."""
     picture, above = section.view.first.picture, section.view.first.bearing.x
     start = section.at(inward=picture.tail.x, above=above)
-    right = max(picture.right, picture.tail.x) + section.real(TIEBACK_END)
+    right = max(picture.right, picture.tail.x) + section.real(section.layout.tieback_end)
     standings = {
         anchor.id: anchor.standing for roof in section.project.site.roofs for anchor in roof.anchors
     }

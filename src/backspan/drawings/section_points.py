@@ -13,11 +13,16 @@ from backspan.drawings.beams import BeamPicture, Place, beam_picture
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
+from backspan.drawings.lettering import text_width, wrapped
 from backspan.drawings.scene import Point
+from backspan.drawings.section_layout import SectionLayout
 from backspan.drawings.values import answer_of, findings_on, no_answer
 
 HEIGHT = 0.3
 """How far above roof or parapet a beam is drawn where its height is not stated, in metres."""
+
+CLEAR_OF_LINE = 6.0
+"""Paper between a text and what hangs right of it, in millimetres."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +171,7 @@ class Section:
     view: View
     corner: Point
     cell: Box
+    layout: SectionLayout
 
     def at(self, *, inward: float, above: float) -> Point:
         """The drawing point that is `inward` from the face and `above` the roof surface."""
@@ -175,3 +181,25 @@ class Section:
     def real(self, on_paper: float) -> float:
         """Metres that are `on_paper` millimetres long."""
         return self.canvas.frame.real(on_paper)
+
+    @property
+    def left_room(self) -> float:
+        """Paper in millimetres for texts left of everything that is drawn to scale."""
+        outermost = self.at(inward=self.view.left, above=0.0)
+        return self.canvas.frame.to_paper(outermost)[0] - self.cell[0] - CLEAR_OF_LINE
+
+    def beside_line(self, lines: Sequence[str]) -> tuple[str, ...]:
+        """Texts that stand left of the line, broken where a narrow layout has no more room.
+
+        A second figure in brackets is not torn apart.
+        """
+        if not self.layout.narrow:
+            return tuple(lines)
+        room = self.left_room
+        broken: list[str] = []
+        for words in lines:
+            whole = text_width(words, height=self.canvas.text) <= room
+            first, bracket, rest = words.partition(" [")
+            for part in (words,) if whole or not bracket else (first, f"[{rest}"):
+                broken += wrapped(part, room=room, height=self.canvas.text)
+        return tuple(broken)

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, OtherSupport
-from backspan.drawings.canvas import TEXT, Canvas
+from backspan.drawings.canvas import Canvas
 from backspan.drawings.geometry import Box
-from backspan.drawings.lettering import shortened, text_width
-from backspan.drawings.scene import Layer, Point, Polygon, Text
+from backspan.drawings.lettering import LEADING, shortened, text_width, wrapped
+from backspan.drawings.scene import Layer, Polygon, Text
 from backspan.drawings.section_beam import draw_beam
 from backspan.drawings.section_building import draw_building
 from backspan.drawings.section_dimensions import draw_dimensions
+from backspan.drawings.section_grid import roof_corner
+from backspan.drawings.section_layout import SectionLayout
 from backspan.drawings.section_line import draw_line_and_stage, draw_tiebacks
 from backspan.drawings.section_points import Section, View
 from backspan.drawings.spots import Spot
@@ -28,15 +32,26 @@ TITLE = 3.0
 SIGN = 4.0
 
 
-def draw_view(
-    canvas: Canvas, project: Project, drop: Drop, view: View, *, at: Point, cell: Box
+def draw_views(
+    canvas: Canvas,
+    project: Project,
+    drop: Drop,
+    views: Sequence[tuple[View, Box]],
+    layout: SectionLayout,
 ) -> None:
-    """Draw one view with the corner of roof and face at `at` (paper), within its cell."""
-    section = Section(canvas, project, drop, view, at, cell)
+    """Draw each view within its box (paper, in millimetres), with its labels."""
+    for view, cell in views:
+        canvas.placer.area = cell
+        corner = roof_corner(view, canvas.frame.scale, cell, layout)
+        _draw_view(Section(canvas, project, drop, view, corner, cell, layout))
+        canvas.write_labels()
+
+
+def _draw_view(section: Section) -> None:
     _title(section)
     draw_building(section)
     draw_line_and_stage(section)
-    point = view.first.point
+    point = section.view.first.point
     if point.counterweighted_beam is not None:
         draw_beam(section, point.counterweighted_beam)
         draw_dimensions(section)
@@ -48,22 +63,32 @@ def draw_view(
 def _title(section: Section) -> None:
     """The points of the view, and the worst answer on them as sign and word."""
     left, _, right, top = section.cell
-    base = top - 7.0
+    narrow = section.layout.narrow
+    base, text = top - (TITLE + 1.0 if narrow else 7.0), section.canvas.text
     answer = section.view.first.answer
     layer = Layer.LABEL if answer is None else answer_layer(answer)
     word = section.view.first.no_answer if answer is None else ANSWER[answer]
-    room = right - left - 60.0
-    name = shortened(points_title(section.view.names), room=room, height=TITLE, bold=True)
-    x = left + 5.0
-    texts = [Text(Layer.LABEL, (x, base), name, TITLE, bold=True)]
-    x += text_width(name, height=TITLE, bold=True) + 8.0
-    texts.append(Text(Layer.LABEL, (x, base), "Answer:", TEXT))
-    x += text_width("Answer:", height=TEXT) + 2.0
+    name = points_title(section.view.names)
+    x = left + (1.0 if narrow else 5.0)
+    if narrow:
+        room = section.left_room
+        rows = wrapped(name, room=room, height=text, bold=True, most=2)
+        texts = [
+            Text(Layer.LABEL, (x, base - row * text * LEADING), words, text, bold=True)
+            for row, words in enumerate(rows)
+        ]
+        base = texts[-1].at[1] - SIGN - 1.0
+    else:
+        name = shortened(name, room=right - left - 60.0, height=TITLE, bold=True)
+        texts = [Text(Layer.LABEL, (x, base), name, TITLE, bold=True)]
+        x += text_width(name, height=TITLE, bold=True) + 8.0
+    texts.append(Text(Layer.LABEL, (x, base), "Answer:", text))
+    x += text_width("Answer:", height=text) + 2.0
     if answer is not None:
-        middle = section.canvas.frame.to_drawing((x + SIGN / 2, base + TEXT / 2))
+        middle = section.canvas.frame.to_drawing((x + SIGN / 2, base + text / 2))
         section.canvas.add(answer_sign(answer, middle, size=SIGN))
         x += SIGN + 1.5
-    texts.append(Text(layer, (x, base), word, TEXT, bold=True))
+    texts.append(Text(layer, (x, base), word, text, bold=True))
     section.canvas.write(texts)
 
 

@@ -115,6 +115,12 @@ def no_room_note(labels: int) -> str:
     return f"{count} found no room at this scale: see the tables and the report."
 
 
+def figure_room_note(labels: int, sheet: str) -> str:
+    """Labels that a figure has no room for, and the drawing sheet that shows them."""
+    count = "1 label" if labels == 1 else f"{labels} labels"
+    return f"{count} found no room in this figure: see the sheet {sheet}."
+
+
 def more_views_note(points: tuple[str, ...]) -> str:
     """Suspension points that found no room on the sheet."""
     return f"Not drawn, for want of room: suspension points {', '.join(points)}."

@@ -1,0 +1,212 @@
+"""The part of a roof plan around one drop, as a figure for a page of text."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+
+from backspan.core.findings import Review
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop
+from backspan.core.model.site import Edge, Obstacle, Roof
+from backspan.core.quantities import Style
+from backspan.core.words import drop_answer
+from backspan.drawings.canvas import Canvas, Rank
+from backspan.drawings.clipping import outline_within, segment_within, within
+from backspan.drawings.edges import EdgeLine, drop_named, edge_line, edge_of, roof_named
+from backspan.drawings.figure_section import MARGIN, NOTE, TEXT, WIDTH
+from backspan.drawings.geometry import Box, bounds, corners, grown, moved
+from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
+from backspan.drawings.plan_building import draw_anchors, draw_building, edge_name, name_building
+from backspan.drawings.plan_drops import draw_drops, drops_extent
+from backspan.drawings.plan_rig import STUB, PlannedBeam, draw_rigs, planned_beams
+from backspan.drawings.scalebar import column_bar, north_arrow
+from backspan.drawings.scene import Layer, Point, Polygon, Scale, Scene, Shape, Text
+from backspan.drawings.spots import Spot
+from backspan.drawings.wording import NOT_REVIEWED, figure_room_note
+
+HEIGHT = 74.0
+"""The most a plan takes of a page, in millimetres."""
+
+COLUMN = 42.0
+"""Paper at the right for north arrow and scale."""
+
+AROUND = 4.0
+"""Paper kept around what belongs to the drop."""
+
+LARGEST = 48.0
+"""No plan is drawn larger than 1/4 in to the foot, or the next metric scale to it."""
+
+NORTH = 12.0
+LEAST_HEIGHT = 42.0
+STEPS = 64
+FURTHER = (2.5, 6.0, 10.0, 15.0, 21.0, 28.0)
+"""How far from its edge the words of an edge may stand, in millimetres."""
+
+
+def plan_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
+    """The roof around one drop in plan at a standard scale, 176 mm wide and up to 74 mm high.
+
+    Other drops and their rigs are left out. Without a review it says so. Raises DrawingError for
+    a drop, roof or edge that the project lacks.
+    """
+    drop = drop_named(project, drop_id)
+    edge_of(project, drop)
+    roof = roof_named(project, drop.roof)
+    reviews = {} if review is None else {drop.id: review}
+    beams = planned_beams(project, roof, (drop,), reviews)
+    frame, window = _placed(project.units, roof, drop, beams)
+    canvas = Canvas(frame, grown(window, -0.5), text=TEXT)
+    _draw(canvas, roof, drop, beams, reviews, units=project.units, window=window)
+    height = window[3] + MARGIN
+    notes = _notes(canvas, roof, height)
+    return Scene(
+        title=f"{project.site.name}: plan of drop {drop.id}",
+        description=_description(project, drop, review),
+        width=WIDTH,
+        height=height + (NOTE if notes else 0.0),
+        units=project.units,
+        sheet=(
+            Polygon(Layer.SHEET, corners(window)),
+            *_beside(project, frame.scale, window),
+            *notes,
+        ),
+        drawing=tuple(canvas.shapes),
+        scale=frame.scale,
+        origin=frame.origin,
+        dated=None if review is None else review.on,
+    )
+
+
+def _placed(
+    units: Style, roof: Roof, drop: Drop, beams: tuple[PlannedBeam, ...]
+) -> tuple[Frame, Box]:
+    """The largest standard scale at which the drop fits, and the window (mm) it is seen through."""
+    most = (MARGIN, MARGIN, WIDTH - COLUMN, HEIGHT - MARGIN)
+    area = grown(most, -AROUND)
+    scale = fitting_scale(units, least_ratio=LARGEST)
+    # The strip outside the edge keeps its size on paper, whatever the scale.
+    while True:
+        frame = Frame(scale, (0.0, 0.0))
+        content = bounds(_extent(frame, roof, drop, beams)) or (0.0, 0.0, 1.0, 1.0)
+        if ratio_to_fit(content, area) <= scale.ratio * (1.0 + 1e-9):
+            break
+        scale = fitting_scale(units, least_ratio=scale.ratio * 1.001)
+    tall = max(frame.drawn(content[3] - content[1]) + 2 * AROUND, LEAST_HEIGHT)
+    window = (most[0], most[1], most[2], most[1] + tall)
+    return centred(scale, content=content, area=window), window
+
+
+def _extent(
+    frame: Frame, roof: Roof, drop: Drop, beams: tuple[PlannedBeam, ...]
+) -> Iterator[Point]:
+    """Points (metres) of everything that must be seen."""
+    yield from drops_extent(frame, roof, (drop,))
+    for beam in beams:
+        yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
+    out = next(edge_line(edge) for edge in roof.edges if edge.id == drop.edge).outward
+    stub = frame.real(STUB)
+    for name in _anchors_of(drop):
+        for anchor in roof.anchors:
+            if anchor.id == name:
+                yield anchor.at
+                yield (anchor.at[0] + out[0] * stub, anchor.at[1] + out[1] * stub)
+
+
+def _anchors_of(drop: Drop) -> Iterator[str]:
+    if drop.rig is None:
+        return
+    for point in drop.rig.suspension_points:
+        yield from (tieback.anchor for tieback in point.tied)
+    yield from (lifeline.anchor for lifeline in drop.rig.lines)
+
+
+def _draw(
+    canvas: Canvas,
+    roof: Roof,
+    drop: Drop,
+    beams: tuple[PlannedBeam, ...],
+    reviews: Mapping[str, Review],
+    *,
+    units: Style,
+    window: Box,
+) -> None:
+    """All that shows in the window; the building is cut off at its sides."""
+    left, bottom, right, top = window
+    low, high = canvas.frame.to_drawing((left, bottom)), canvas.frame.to_drawing((right, top))
+    seen = (*low, *high)
+    building = Canvas(canvas.frame, window)
+    draw_building(building, roof)
+    canvas.add(*within(building.shapes, seen))
+    draw_drops(canvas, roof, (drop,), reviews, units, gaps=False)
+    draw_rigs(canvas, roof, (drop,), beams)
+    names = set(_anchors_of(drop))
+    own = tuple(anchor for anchor in roof.anchors if anchor.id in names)
+    draw_anchors(canvas, replace(roof, anchors=own))
+    obstacles = tuple(_obstacles_seen(roof, seen))
+    name_building(canvas, replace(roof, edges=(), obstacles=obstacles), units)
+    for edge in roof.edges:
+        if edge.id == drop.edge:
+            _name_edge(canvas, edge, seen)
+    canvas.write_labels()
+
+
+def _obstacles_seen(roof: Roof, seen: Box) -> Iterator[Obstacle]:
+    for obstacle in roof.obstacles:
+        outline = outline_within(obstacle.outline, seen)
+        if outline:
+            yield replace(obstacle, outline=outline)
+
+
+def _name_edge(canvas: Canvas, edge: Edge, seen: Box) -> None:
+    """The name of the drop's edge beside what is seen of it, best where nothing stands."""
+    part = segment_within((edge.start, edge.end), seen)
+    if part is None:
+        return
+    line = edge_line(replace(edge, start=part[0], end=part[1]))
+    target = line.at(station=line.length / 2)
+    spots = tuple(_edge_spots(canvas, line))
+    canvas.later(edge_name(edge), target, spots=spots, rank=Rank.PLACE)
+
+
+def _edge_spots(canvas: Canvas, line: EdgeLine) -> Iterator[Spot]:
+    """All along an edge, outside it first; upright edges have their words at a side."""
+    wall = line.edge.parapet
+    thick = 0.0 if wall is None else canvas.frame.drawn(wall.thickness.value)
+    for step in range(1, STEPS):
+        place = canvas.frame.to_paper(line.at(station=line.length * step / STEPS))
+        for away in FURTHER:
+            for side, by in ((line.outward, away), (line.outward, -away - thick)):
+                at = moved(place, along=side, by=by)
+                sign = 1.0 if by > 0.0 else -1.0
+                across, up = round(sign * side[0]), round(sign * side[1])
+                cost = away / 2 + (0.0 if by > 0.0 else 1.0) + abs(step / STEPS - 0.5) * 4.0
+                yield Spot(at, across, up, cost, points_at=place)
+
+
+def _beside(project: Project, scale: Scale, window: Box) -> tuple[Shape, ...]:
+    """North arrow and scale bar, right of the window."""
+    north = (window[2] + COLUMN / 2, window[3] - NORTH)
+    bar = (window[2] + AROUND, window[1] + 1.0)
+    room = WIDTH - MARGIN - bar[0]
+    return (
+        *north_arrow(north, clockwise=math.degrees(project.site.north), size=NORTH),
+        *column_bar(scale, project.units, bar, room=room),
+    )
+
+
+def _notes(canvas: Canvas, roof: Roof, height: float) -> tuple[Text, ...]:
+    missing = len(canvas.placer.unplaced)
+    if not missing:
+        return ()
+    words = figure_room_note(missing, f"Plan {roof.id}")
+    return (Text(Layer.LABEL, (MARGIN, height), words, TEXT, bold=True),)
+
+
+def _description(project: Project, drop: Drop, review: Review | None) -> str:
+    answer = NOT_REVIEWED if review is None else drop_answer(review)
+    return (
+        f"Roof around drop {drop.id} at {project.site.name} in plan, to scale, with its tiebacks "
+        f"and lifelines to their anchors. Answer: {answer}."
+    )

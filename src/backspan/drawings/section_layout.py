@@ -1,0 +1,71 @@
+"""How much paper a section takes around what it draws to scale: on a whole sheet, in a figure."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class SectionLayout:
+    """Distances on paper, in millimetres; none of them is a length of the thing drawn."""
+
+    left: float
+    """Room for the texts left of the outermost thing."""
+    right: float
+    """Room for the tieback right of the innermost thing."""
+    above: float
+    """Room for the dimensions above the beam."""
+    below: float
+    """Room for the cut stage below the roof surface."""
+    first_tier: float
+    """From the beam up to the first row of dimensions."""
+    tier: float
+    """From one row of dimensions to the next."""
+    setback: float
+    """From the roof surface down to the dimension of the setback."""
+    break_at: float
+    """From the roof surface down to the break of the suspension line."""
+    stage_top: float
+    """From the roof surface down to the rail of the stage."""
+    stage_height: float
+    cut: float
+    """From the roof surface down to where the face of the building is cut off."""
+    tieback_end: float
+    """From the tail to where a tieback is shown to end."""
+    narrow: bool = False
+    """Whether texts left of the line are broken and the answer stands below the point's name."""
+    widest_left: float = 0.0
+    """Paper that the texts at the left take where there is more, on a narrow layout."""
+
+
+WHOLE_SHEET = SectionLayout(
+    left=56.0,
+    right=42.0,
+    above=50.0,
+    below=44.0,
+    first_tier=14.0,
+    tier=10.0,
+    setback=9.0,
+    break_at=12.0,
+    stage_top=24.0,
+    stage_height=9.0,
+    cut=36.0,
+    tieback_end=20.0,
+)
+
+IN_A_FIGURE = SectionLayout(
+    left=44.0,
+    right=22.0,
+    above=32.0,
+    below=22.0,
+    first_tier=11.5,
+    tier=8.0,
+    setback=7.5,
+    break_at=7.0,
+    stage_top=13.0,
+    stage_height=7.0,
+    cut=21.0,
+    tieback_end=9.0,
+    narrow=True,
+    widest_left=68.0,
+)
