@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from backspan.cli.screen import Screen
 from backspan.core.review.plain import Data
-from backspan.core.review.told import told
+from backspan.core.review.told import told, wanted_rows
 from backspan.core.rules.shape import LoadBasis
 from backspan.core.words import english
 
@@ -32,13 +32,6 @@ def comparison_text(review: Data, screen: Screen, *, against: Sequence[str] = ()
         lines += ["", f"Counterweight under other rules, {subjects}:"]
         lines.append(comparison_table(wanted, screen) if wanted else english.NO_OTHER_RULE)
     return lines
-
-
-def wanted_rows(rows: Sequence[Data], against: Sequence[str]) -> list[Data]:
-    """The rows of a comparison that are told: of the rule sets named, else those with a number."""
-    if against:
-        return [row for row in rows if row["in_basis"] or row["rule"]["rule_set"] in against]
-    return [row for row in rows if row["required"] is not None]
 
 
 def envelope_text(review: Data, screen: Screen) -> list[str]:

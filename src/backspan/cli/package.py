@@ -16,7 +16,7 @@ from backspan.core.words import english
 if TYPE_CHECKING:
     from backspan.drawings import Scene
     from backspan.exchange.output_set import OutputSet
-    from backspan.papers import Typesetter
+    from backspan.papers import Appendix, Typesetter
 
 
 @dataclass(slots=True)
@@ -26,6 +26,8 @@ class Package:
     project: Project
     into: OutputSet
     typesetter: Typesetter
+    appendix: Appendix
+    """What is added to the two pages of each drop."""
     progress: Progress = field(default_factory=Progress)
     papers: dict[str, str] = field(default_factory=dict)
     """The paper of each drop, by the drop's id."""
@@ -38,8 +40,14 @@ class Package:
 
         Raises FileError where a file cannot be written.
         """
-        from backspan.drawings import drop_section, envelope_picture, to_svg
-        from backspan.papers import drop_content
+        from backspan.drawings import (
+            drop_section,
+            envelope_picture,
+            plan_figure,
+            section_figure,
+            to_svg,
+        )
+        from backspan.papers import DropDrawings, drop_content
 
         drop = review.drop
         self.progress.doing(f"writing drop {drop}")
@@ -48,7 +56,13 @@ class Package:
         envelopes = {
             one.subject: to_svg(envelope_picture(one, review.units)) for one in review.envelopes
         }
-        content = drop_content(self.project, document, drawn, tuple(envelopes.values()))
+        drawings = DropDrawings(
+            section=to_svg(section_figure(self.project, drop, review)),
+            plan=to_svg(plan_figure(self.project, drop, review)),
+            sheet=drawn,
+            envelopes=tuple(envelopes.values()),
+        )
+        content = drop_content(self.project, document, drawings, self.appendix)
         self._take_paper()
         self.typesetter.begin(content, issued=review.on)
         self._in_work = drop
@@ -71,8 +85,10 @@ class Package:
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
+        # The paper of a single drop has its own piece of the plan.
+        shown = plans if len(fronts) > 1 else []
         self.into.write("review", "json", report.encode("utf-8"))
-        content = package_content(self.project, fronts, plans, self.papers)
+        content = package_content(self.project, fronts, shown, self.papers)
         issued = next(iter(self._for_plans.values())).on
         self.into.write("package", "pdf", paper_pdf(content, issued=issued))
         return self.into.finish(issued.isoformat(), lambda name: self._index(name, fronts))

@@ -146,7 +146,7 @@ def _told(
                 continue
             document = review_data(review, formulas=formulas)
             if out is not None:
-                package = package or _package(project, out, stack)
+                package = package or _package(project, out, asked, stack)
                 package.add(review, document)
             if as_json or out is not None:
                 reports.append(report_text(document))
@@ -160,14 +160,20 @@ def _told(
     return status_of(verdict)
 
 
-def _package(project: Project, out: Path, stack: ExitStack) -> Package:
+def _package(project: Project, out: Path, asked: Asked, stack: ExitStack) -> Package:
     """The set that is written to a folder; what it needs is closed with the stack."""
     from backspan.cli.package import Package
     from backspan.exchange.output_set import OutputSet
-    from backspan.papers import Typesetter
+    from backspan.papers import Appendix, Typesetter
 
     into = stack.enter_context(OutputSet(out))
-    return Package(project, into, stack.enter_context(closing(Typesetter())))
+    appendix = Appendix(
+        worked=asked.worked,
+        compare=asked.compare,
+        against=asked.against,
+        envelope=asked.envelope,
+    )
+    return Package(project, into, stack.enter_context(closing(Typesetter())), appendix)
 
 
 def reviews_of(

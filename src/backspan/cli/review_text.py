@@ -144,7 +144,8 @@ def _reasons(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
         for one in told[kind]:
             yield _told(one, screen)
             for act in one["acts"]:
-                text = f"{act['who']}: {act['text']}"
+                place = "" if act["place"] is None else f" ({act['place']})"
+                text = f"{act['who']}: {act['text']}{place}"
                 yield screen.paragraph(text, indent=2 * _INDENT, hanging=3 * _INDENT)
     if told[NOT_JUDGED]:
         yield ""

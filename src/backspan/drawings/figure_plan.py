@@ -15,22 +15,22 @@ from backspan.core.words import drop_answer
 from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.clipping import outline_within, segment_within, within
 from backspan.drawings.edges import EdgeLine, drop_named, edge_line, edge_of, roof_named
-from backspan.drawings.figure_section import MARGIN, NOTE, TEXT, WIDTH
+from backspan.drawings.figure_section import MARGIN, NOTE, TEXT
 from backspan.drawings.geometry import Box, bounds, corners, grown, moved
 from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
 from backspan.drawings.plan_building import draw_anchors, draw_building, edge_name, name_building
 from backspan.drawings.plan_drops import draw_drops, drops_extent
 from backspan.drawings.plan_rig import STUB, PlannedBeam, draw_rigs, planned_beams
-from backspan.drawings.scalebar import column_bar, north_arrow
+from backspan.drawings.scalebar import north_arrow, scale_bar
 from backspan.drawings.scene import Layer, Point, Polygon, Scale, Scene, Shape, Text
 from backspan.drawings.spots import Spot
 from backspan.drawings.wording import NOT_REVIEWED, figure_room_note
 
-HEIGHT = 74.0
-"""The most a plan takes of a page, in millimetres."""
+WIDTH, HEIGHT = 86.0, 80.0
+"""The most a plan takes of a page, in millimetres: half its width, beside a table."""
 
-COLUMN = 42.0
-"""Paper at the right for north arrow and scale."""
+FOOT = 13.0
+"""Paper below for north arrow and scale."""
 
 AROUND = 4.0
 """Paper kept around what belongs to the drop."""
@@ -38,7 +38,7 @@ AROUND = 4.0
 LARGEST = 48.0
 """No plan is drawn larger than 1/4 in to the foot, or the next metric scale to it."""
 
-NORTH = 12.0
+NORTH = 10.0
 LEAST_HEIGHT = 42.0
 STEPS = 64
 FURTHER = (2.5, 6.0, 10.0, 15.0, 21.0, 28.0)
@@ -46,7 +46,7 @@ FURTHER = (2.5, 6.0, 10.0, 15.0, 21.0, 28.0)
 
 
 def plan_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
-    """The roof around one drop in plan at a standard scale, 176 mm wide and up to 74 mm high.
+    """The roof around one drop in plan at a standard scale, 86 mm wide and up to 80 mm high.
 
     Other drops and their rigs are left out. Without a review it says so. Raises DrawingError for
     a drop, roof or edge that the project lacks.
@@ -69,7 +69,7 @@ def plan_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
         units=project.units,
         sheet=(
             Polygon(Layer.SHEET, corners(window)),
-            *_beside(project, frame.scale, window),
+            *_below(project, frame.scale),
             *notes,
         ),
         drawing=tuple(canvas.shapes),
@@ -83,7 +83,7 @@ def _placed(
     units: Style, roof: Roof, drop: Drop, beams: tuple[PlannedBeam, ...]
 ) -> tuple[Frame, Box]:
     """The largest standard scale at which the drop fits, and the window (mm) it is seen through."""
-    most = (MARGIN, MARGIN, WIDTH - COLUMN, HEIGHT - MARGIN)
+    most = (MARGIN, FOOT, WIDTH - MARGIN, HEIGHT - MARGIN)
     area = grown(most, -AROUND)
     scale = fitting_scale(units, least_ratio=LARGEST)
     # The strip outside the edge keeps its size on paper, whatever the scale.
@@ -185,14 +185,12 @@ def _edge_spots(canvas: Canvas, line: EdgeLine) -> Iterator[Spot]:
                 yield Spot(at, across, up, cost, points_at=place)
 
 
-def _beside(project: Project, scale: Scale, window: Box) -> tuple[Shape, ...]:
-    """North arrow and scale bar, right of the window."""
-    north = (window[2] + COLUMN / 2, window[3] - NORTH)
-    bar = (window[2] + AROUND, window[1] + 1.0)
-    room = WIDTH - MARGIN - bar[0]
+def _below(project: Project, scale: Scale) -> tuple[Shape, ...]:
+    """Scale bar and north arrow, below the window."""
+    north = (WIDTH - MARGIN - NORTH / 2, FOOT / 2)
     return (
+        *scale_bar(scale, project.units, (AROUND, 2 * MARGIN), segments=1),
         *north_arrow(north, clockwise=math.degrees(project.site.north), size=NORTH),
-        *column_bar(scale, project.units, bar, room=room),
     )
 
 

@@ -20,6 +20,7 @@ from backspan.drawings.section_grid import Grid, cells, grids
 from backspan.drawings.section_layout import IN_A_FIGURE
 from backspan.drawings.section_points import View, section_points, views_of
 from backspan.drawings.section_view import draw_views
+from backspan.drawings.values import WORST_FIRST
 from backspan.drawings.wording import NO_RIG, NOT_REVIEWED, figure_room_note, more_views_note
 
 WIDTH = 176.0
@@ -27,7 +28,9 @@ WIDTH = 176.0
 
 ONE_ROW = 90.0
 EACH_ROW = 80.0
-MOST_VIEWS = 3
+MOST_VIEWS = 1
+"""A page has room for one: points that differ are drawn on the drop's own sheet."""
+
 TEXT = 2.1
 """Height of a capital letter in millimetres: a page is read in the hand, not pinned up."""
 
@@ -77,11 +80,11 @@ def section_figure(project: Project, drop_id: str, review: Review | None) -> Sce
     if not views:
         said = Text(Layer.LABEL, (MARGIN, BAR / 2), NO_RIG, TEXT, bold=True)
         return scene.with_sheet((said,))
-    shown = views[:MOST_VIEWS]
+    shown = sorted(views, key=_rank)[:MOST_VIEWS]
     figure = _figure(project, drop, shown)
     frame = figure.canvas.frame
     bar = scale_bar(frame.scale, project.units, figure.bar, segments=SEGMENTS)
-    notes = _notes(drop, figure, views[len(shown) :])
+    notes = _notes(drop, figure, [view for view in views if view not in shown])
     return replace(
         scene,
         height=figure.height + len(notes) * NOTE,
@@ -91,6 +94,12 @@ def section_figure(project: Project, drop_id: str, review: Review | None) -> Sce
         origin=frame.origin,
         parts=_parts(shown, figure.boxes),
     )
+
+
+def _rank(view: View) -> int:
+    """The worst answer first; points without one come last."""
+    answer = view.first.answer
+    return len(WORST_FIRST) if answer is None else WORST_FIRST.index(answer)
 
 
 def _figure(project: Project, drop: Drop, views: Sequence[View]) -> _Figure:

@@ -68,20 +68,6 @@ def scale_bar(
     return tuple(shapes)
 
 
-def column_bar(scale: Scale, units: Style, at: Point, *, room: float) -> tuple[Shape, ...]:
-    """A scale bar with the scale in words above it, for a column `room` millimetres wide."""
-    _, drawn, unit = segment(scale, units)
-    segments = 2 if 2 * drawn + TEXT * 4 <= room else 1
-    *bar, _, _ = scale_bar(scale, units, at, segments=segments)
-    above = (at[0], at[1] + BAR + 3.0 + TEXT * 2)
-    behind = (at[0] + segments * drawn + TEXT * 2, at[1] + BAR + 2.0)
-    return (
-        *bar,
-        Text(Layer.LABEL, behind, unit, TEXT),
-        Text(Layer.LABEL, above, f"Scale {scale.text}", TEXT),
-    )
-
-
 def bar_room(scale: Scale, units: Style, at: Point, *, segments: int = SEGMENTS) -> Box:
     """The paper in millimetres that a scale bar at `at` takes with its words."""
     _, drawn, unit = segment(scale, units)

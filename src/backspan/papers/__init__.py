@@ -1,11 +1,19 @@
 """The papers of a review, laid out as an engineer's office would print them."""
 
-from backspan.papers.content import PaperContent, drop_content, package_content
+from backspan.papers.content import (
+    Appendix,
+    DropDrawings,
+    PaperContent,
+    drop_content,
+    package_content,
+)
 from backspan.papers.errors import PaperError
 from backspan.papers.pdf import paper_pdf
 from backspan.papers.typesetter import Typesetter
 
 __all__ = [
+    "Appendix",
+    "DropDrawings",
     "PaperContent",
     "PaperError",
     "Typesetter",

@@ -1,23 +1,20 @@
-"""What the papers say: the package that stands before all drops, and each drop's own. Pure."""
+"""What the papers say: the front of the package, each drop's two pages, the appendix. Pure."""
 
 from __future__ import annotations
 
-import datetime
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
-from backspan.core.quantities import Style
 from backspan.core.review.front import cited
 from backspan.core.review.plain import Data
-from backspan.core.review.told import told
-from backspan.core.words import SIGNS, english, say_verdict
-from backspan.papers.cover_part import cover_part
+from backspan.core.review.told import told, wanted_rows
+from backspan.core.words.labels import LABELS
+from backspan.papers.drop_part import drop_part, findings_of
+from backspan.papers.facts_part import sheet_part
+from backspan.papers.front_part import front_part
 from backspan.papers.pictures import Pictures
-from backspan.papers.points_part import points_part
-from backspan.papers.wording import NOT_STATED, long_date
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,132 +26,92 @@ class PaperContent:
     drawings: dict[str, str]
 
 
+@dataclass(frozen=True, slots=True)
+class DropDrawings:
+    """The drawings of a drop as SVG texts; the sheets are shown in the appendix."""
+
+    section: str | None = None
+    plan: str | None = None
+    sheet: str | None = None
+    envelopes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Appendix:
+    """What is added to a drop's two pages because somebody asked for it."""
+
+    worked: bool = False
+    compare: bool = False
+    against: tuple[str, ...] = ()
+    envelope: bool = False
+
+
+_NO_APPENDIX = Appendix()
+
+
 def package_content(
     project: Project, fronts: Sequence[Data], plans: Sequence[str], papers: Mapping[str, str]
 ) -> PaperContent:
-    """What stands before the papers of the drops: all answers, sources, and roof plans (SVG).
+    """What stands before the papers of the drops: every answer with its reason, and roof plans.
 
-    `fronts` are the `front_data` of the reviews, `papers` the name of each drop's own paper.
-    Raises PaperError for a drawing that does not state its size.
+    `fronts` are the `front_data` of the reviews, `papers` the name of each drop's own paper,
+    `plans` SVG texts. Raises PaperError for a drawing that does not state its size.
     """
     pictures = Pictures()
     data = {
-        **_sheet(project),
-        "cover": cover_part(project, fronts),
-        "summary": [{**_summary_row(one), "paper": papers.get(one["drop"], "")} for one in fronts],
-        "sources": [],
-        "plans": [pictures.add(plan, title="Roof plan") for plan in plans],
+        **sheet_part(project),
+        "front": front_part(project, fronts, papers),
+        "plans": [pictures.add(plan, title=LABELS["roof_plan"]) for plan in plans],
     }
     return PaperContent("package.typ", data, pictures.files)
 
 
 def drop_content(
-    project: Project, review: Data, section: str | None = None, envelopes: Sequence[str] = ()
+    project: Project,
+    review: Data,
+    drawings: DropDrawings,
+    appendix: Appendix = _NO_APPENDIX,
 ) -> PaperContent:
-    """The paper of one drop, from the data of its review, its section and envelopes as SVG text.
+    """The paper of one drop from the data of its review.
 
     Raises PaperError for a drawing that does not state its size.
     """
     pictures = Pictures()
-    part = _drop_part(project, review)
-    part["envelopes"] = [
-        pictures.add(one, title=f"Operating envelope, drop {review['drop']}") for one in envelopes
-    ]
-    part["sections"] = [
-        pictures.add(one, title=f"Section of drop {review['drop']}")
-        for one in (section,)
-        if one is not None
-    ]
-    data = {
-        **_sheet(project),
-        "drop": part,
-        "sources": cited(review["findings"]),
-        "date": long_date(datetime.date.fromisoformat(review["on"])),
-        "program": review["program"],
-        "cautions": review["cautions"],
+
+    def shown(svg: str | None, title: str) -> list[dict[str, Any]]:
+        return [] if svg is None else [pictures.add(svg, title=f"{LABELS[title]} {review['drop']}")]
+
+    part = drop_part(project, review)
+    part["section"] = shown(drawings.section, "section")
+    part["plan"] = shown(drawings.plan, "plan")
+    data = {**sheet_part(project), "drop": part, "appendix": _appendix(project, review, appendix)}
+    if appendix.worked:
+        data["appendix"]["sheets"] = shown(drawings.sheet, "section")
+    if appendix.envelope:
+        data["appendix"]["envelopes"] = [
+            one for svg in drawings.envelopes for one in shown(svg, "envelope")
+        ]
+    return PaperContent("drop.typ", data, pictures.files)
+
+
+def _appendix(project: Project, review: Data, appendix: Appendix) -> dict[str, Any]:
+    found: dict[str, Any] = {
+        "findings": [],
+        "not_applicable": [],
+        "comparison": [],
+        "sources": [],
+        "envelopes": [],
+        "sheets": [],
     }
-    return PaperContent("drop_paper.typ", data, pictures.files)
-
-
-def _sheet(project: Project) -> dict[str, Any]:
-    """What every page says, and its size."""
-    by = next((one for one in project.people if one.id == project.prepared_by), None)
-    return {
-        "paper": "a4" if project.units is Style.METRIC else "us-letter",
-        "site": project.site.name,
-        "invented": project.site.invented or "",
-        "prepared_by": f"{by.name}, {by.role}" if by else project.prepared_by or NOT_STATED,
-        "caution": english.ONE_LINE_CAUTION,
-    }
-
-
-def _summary_row(front: Data) -> Data:
-    return {
-        "drop": front["drop"],
-        "answer": say_verdict(Verdict(front["verdict"])),
-        "counted": front["answer"].removeprefix(front["verdict"]).removeprefix(", "),
-        "counterweight": say_verdict(Verdict(front["counterweight"])),
-        "why_open": front["why_open"],
-        "governs": front["governs"],
-        "strength": front["strength"],
-        "margin": front["margin"],
-        "configuration": front["configuration"],
-    }
-
-
-def _drop_part(project: Project, review: Data) -> dict[str, Any]:
-    drop = review["drop"]
-    return {
-        **_summary_row(review),
-        "name": next((one.name for one in project.drops if one.id == drop), None) or "",
-        "points": points_part(project, drop, Style(review["units"])),
-        "findings": [
-            _finding(project, finding, subjects, number)
-            for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1)
-        ],
-        "topics": [_topic(one) for one in review["topics"]],
-        "not_applicable": [
+    if appendix.worked:
+        found["findings"] = findings_of(project, review)
+        found["not_applicable"] = [
             {**one, "subject": subjects} for subjects, (one,) in told(review, "not_applicable")
-        ],
-        "comparison": [
-            {"subjects": subjects, "rows": rows} for subjects, rows in told(review, "comparison")
-        ],
-    }
-
-
-def _topic(one: Data) -> Data:
-    """A topic with its answer, and why it is that."""
-    told = [] if one["taken_over"] is None else [one["taken_over"]["text"]]
-    told += [note["text"] for note in one["notes"]]
-    if one["not_judged"]:
-        told.append(f"Not judged by this version: {' or '.join(one['who'])}, in writing.")
-    return {
-        "topic": one["topic"],
-        "answer": f"{SIGNS[Verdict.PASS]} taken over"
-        if one["taken_over"]
-        else say_verdict(Verdict(one["verdict"])),
-        "told": " ".join(told),
-    }
-
-
-def _finding(project: Project, finding: Data, subjects: str, number: int) -> Data:
-    """A finding with its number in the part, and people by their names."""
-    names = {one.id: one.name for one in project.people}
-    return {
-        **finding,
-        "number": str(number),
-        "subject": subjects,
-        "answer": f"{SIGNS[Verdict.PASS]} taken over"
-        if finding["taken_over"]
-        else say_verdict(Verdict(finding["verdict"])),
-        "inputs": [
-            {
-                **one,
-                "evidence": one["evidence"] or NOT_STATED,
-                "by": names.get(one["by"], one["by"]),
-                "checked_by": names.get(one["checked_by"], one["checked_by"]),
-            }
-            for one in finding["inputs"]
-            if one["told"]
-        ],
-    }
+        ]
+        found["sources"] = cited(review["findings"])
+    if appendix.compare or appendix.against:
+        found["comparison"] = [
+            {"subjects": subjects, "rows": wanted_rows(rows, appendix.against)}
+            for subjects, rows in told(review, "comparison")
+        ]
+    return found

@@ -12,7 +12,15 @@ from backspan.papers.characters import all_printable, printable
 from backspan.papers.content import PaperContent
 from backspan.papers.errors import PaperError
 
-TEMPLATES = ("package.typ", "drop_paper.typ", "cover.typ", "finding.typ", "drop.typ", "parts.typ")
+TEMPLATES = (
+    "package.typ",
+    "front.typ",
+    "drop.typ",
+    "calculation.typ",
+    "appendix.typ",
+    "finding.typ",
+    "parts.typ",
+)
 
 
 def paper_pdf(content: PaperContent, *, issued: datetime.date) -> bytes:

@@ -5,6 +5,7 @@ import json
 import re
 from pathlib import Path
 
+import pypdfium2
 import pytest
 
 from backspan.core.words import english
@@ -60,6 +61,37 @@ def test_the_index_tells_the_answers_and_the_sum_of_every_file(run: Run, tmp_pat
     assert all(caution in told for caution in english.CAUTIONS)
     for name, bytes_of in content(tmp_path).items():
         assert f"{hashlib.sha256(bytes_of).hexdigest()}  {name}" in lines
+
+
+def pages_of(pdf: bytes) -> int:
+    """How many pages a PDF has."""
+    return len(pypdfium2.PdfDocument(pdf))
+
+
+@pytest.mark.slow
+def test_a_drop_has_two_pages_and_the_demo_no_more_than_twenty_eight(
+    run: Run, tmp_path: Path
+) -> None:
+    run("review", DEMO, "--out", str(tmp_path), "--on", ON)
+    counts = {
+        name: pages_of(data) for name, data in content(tmp_path).items() if name.endswith(".pdf")
+    }
+    assert {name: count for name, count in counts.items() if name != "package.pdf"} == {
+        name: 2 for name in counts if name.startswith("drop-")
+    }
+    assert len(counts) == 13
+    assert sum(counts.values()) <= 28
+
+
+def test_the_papers_of_one_drop_are_three_pages_and_more_where_it_is_asked_for(
+    run: Run, tmp_path: Path
+) -> None:
+    arguments = ("review", DEMO, "--drop", "S4", "--out", str(tmp_path), "--on", ON)
+    run(*arguments)
+    files = content(tmp_path)
+    assert pages_of(files["package.pdf"]) + pages_of(files["drop-S4.pdf"]) == 3
+    run(*arguments, "--worked", "--compare", "--envelope")
+    assert pages_of(content(tmp_path)["drop-S4.pdf"]) > 6
 
 
 @pytest.mark.slow

@@ -15,7 +15,7 @@ from backspan.core.review.front import front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.report import formula_descriptions, review_data
 from backspan.exchange.files import load, load_rule_library
-from backspan.papers import PaperContent, drop_content, package_content
+from backspan.papers import Appendix, DropDrawings, PaperContent, drop_content, package_content
 
 ROOT = Path(__file__).resolve().parents[3]
 _FORMULAS = formula_descriptions()
@@ -24,6 +24,8 @@ PICTURE = (
     '<svg xmlns="http://www.w3.org/2000/svg" width="420mm" height="297mm" viewBox="0 0 420 297">'
     '<rect width="420" height="297" fill="none" stroke="black"/></svg>'
 )
+SMALL = PICTURE.replace("420", "80").replace("297", "60")
+NOTHING_MORE, EVERYTHING = Appendix(), Appendix(worked=True, compare=True, envelope=True)
 
 
 @cache
@@ -49,13 +51,20 @@ def package(project: Project, drops: Sequence[str]) -> PaperContent:
     return package_content(project, fronts, [PICTURE], {one: f"drop-{one}.pdf" for one in drops})
 
 
-def paper(project: Project, drop: str) -> PaperContent:
+def paper(project: Project, drop: str, appendix: Appendix = NOTHING_MORE) -> PaperContent:
     """The paper of one drop, with a picture in place of each of its drawings."""
     (document,) = documents(project, [drop])
-    return drop_content(project, document, PICTURE, (PICTURE,))
+    drawings = DropDrawings(SMALL, SMALL, PICTURE, (PICTURE,))
+    return drop_content(project, document, drawings, appendix)
 
 
 def part(project: Project, drop: str) -> dict[str, Any]:
-    """What the paper of one drop says of it."""
+    """What the two pages of one drop say."""
     found: dict[str, Any] = paper(project, drop).data["drop"]
+    return found
+
+
+def worked(project: Project, drop: str) -> dict[str, Any]:
+    """What the appendix of one drop says where all is asked for."""
+    found: dict[str, Any] = paper(project, drop, EVERYTHING).data["appendix"]
     return found

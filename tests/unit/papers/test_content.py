@@ -6,32 +6,32 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.papers import PaperError, package_content
+from backspan.core.findings import Verdict
+from backspan.core.words import say
+from backspan.papers import Appendix, PaperError, package_content
 from backspan.papers.wording import long_date
-from tests.unit.papers.sample import ON, demo, package, paper, part, reviews
+from tests.unit.papers.sample import ON, demo, package, paper, part, reviews, worked
 
 
 def test_findings_that_do_not_pass_come_first() -> None:
-    found = part(demo(), "W2")
-
-    verdicts = [finding["verdict"] for finding in found["findings"]]
+    verdicts = [finding["verdict"] for finding in worked(demo(), "W2")["findings"]]
 
     assert verdicts[0] == "fail"
     assert verdicts == sorted(verdicts, key=["fail", "missing", "refer", "pass"].index)
 
 
 def test_equal_findings_of_two_points_are_printed_once_with_both_names() -> None:
-    found = part(demo(), "S1")
+    found = worked(demo(), "S1")["findings"]
 
-    subjects = [one["subject"] for one in found["findings"] if one["title"].startswith("Counterw")]
+    subjects = [one["subject"] for one in found if one["title"].startswith("Counterw")]
 
     assert "S1/L, S1/R" in subjects
 
 
-def test_every_finding_and_every_reason_of_a_review_is_in_its_part() -> None:
+def test_every_finding_and_every_reason_of_a_review_is_in_its_appendix() -> None:
     names = ["S1", "T1", "T2", "W1"]
     for review in reviews(demo(), names):
-        found = part(demo(), review.drop)
+        found = worked(demo(), review.drop)
         printed = {name for one in found["findings"] for name in one["subject"].split(", ")}
         reasons = {name for one in found["not_applicable"] for name in one["subject"].split(", ")}
 
@@ -39,22 +39,93 @@ def test_every_finding_and_every_reason_of_a_review_is_in_its_part() -> None:
         assert reasons == {one.subject for one in review.not_applicable}
 
 
-def test_the_cover_counts_every_drop_under_its_answer() -> None:
-    data = package(demo(), ["S1", "W1", "T1", "S5", "T2"]).data
-    cover = data["cover"]
+def test_the_appendix_holds_what_was_asked_for_and_no_more() -> None:
+    assert all(not rows for rows in paper(demo(), "S1").data["appendix"].values())
+    compared = paper(demo(), "S1", Appendix(against=("eu-en-1808",))).data["appendix"]
+    rows = [row for one in compared["comparison"] for row in one["rows"]]
+    assert {row["rule"]["rule_set"] for row in rows} == {"us-osha-1926-subpart-l", "eu-en-1808"}
+    assert compared["findings"] == []
+    every = [row for one in worked(demo(), "S1")["comparison"] for row in one["rows"]]
+    assert len(every) > len(rows)
+    assert all(row["required"] is not None for row in every)
 
-    assert {row["answer"]: row["drops"] for row in cover["counts"]} == {
-        "✗ fail": "W1",
-        "? missing": "T1",
-        "→ refer": "S5, T2",
-        "✓ pass, 17 topics taken over": "S1",
+
+def test_every_finding_that_passes_is_told_in_a_line() -> None:
+    for review in reviews(demo(), ["S1", "W2"]):
+        found = part(demo(), review.drop)
+        told = {line["text"] for one in found["passed"] for line in one["lines"]}
+        told.add(found["calculation"]["message"]["text"])
+        passing = [one for one in review.findings if one.verdict is Verdict.PASS]
+        assert {say(one.message, review.units) for one in passing} <= told
+
+
+def test_the_calculation_is_the_governing_one_else_the_worst_of_strength() -> None:
+    assert part(demo(), "S4")["calculation"]["verdict"] == "fail"
+    anchors = part(demo(), "S2")["calculation"]
+    assert (anchors["check"], anchors["verdict"]) == ("tipping", "pass")
+    assert part(demo(), "T2")["calculation"] is None
+
+
+def test_the_front_tells_every_drop_under_its_kind_of_reason() -> None:
+    front = package(demo(), ["S1", "W1", "T1", "S5", "T2"]).data["front"]
+
+    told = {group["head"]: [row["subject"] for row in group["rows"]] for group in front["reasons"]}
+    assert told == {
+        "Refused: nobody rides": ["W1, L, R"],
+        "Open: nobody rides until it is settled": ["T1, R", "T1, L, R", "S5, L, R", "T2, L, R"],
+        "Pass": ["S1"],
     }
-    assert data["summary"][0]["counted"] == "17 topics taken over"
-    assert cover["not_judged"] == [{"topic": "tipping", "who": "licensed engineer", "drops": "T2"}]
+    (passed,) = front["reasons"][-1]["rows"]
+    assert passed["title"] == "17 topics taken over"
+
+
+def test_the_contractor_the_designer_and_the_reviewer_are_three() -> None:
+    facts = {one["name"]: one["text"] for one in package(demo(), ["S1"]).data["front"]["facts"]}
+    assert facts["Contractor"] == "Callow Access (invented)"
+    assert facts["Designed by"] == "D. Quill, qualified person"
+    assert facts["Drawing"] == "CA-26-07, revision C"
+    assert facts["Reviewed by"].startswith("J. Marlow, owner's engineer, Marlow & Tarn")
+    assert facts["Reviewed for"] == "Harrier Court Residents' Association"
+
+
+def test_what_nobody_stated_of_a_rig_is_said_so() -> None:
+    bare = replace(demo(), plan=None, prepared_by=None)
+    facts = {one["name"]: one["text"] for one in package(bare, ["S1"]).data["front"]["facts"]}
+    names = ("Contractor", "Designed by", "Drawing", "Planned days", "Reviewed by")
+    assert {facts[name] for name in names} == {"not stated"}
+
+
+def test_strength_is_compared_with_strength_only() -> None:
+    rows = {row["drop"]: row for row in package(demo(), ["S3", "T2"]).data["front"]["summary"]}
+    assert rows["S3"]["strength"] == "99 % Counterweight against tipping"
+    assert rows["S3"]["limit"] == "97 % Label of the beam"
+    assert rows["T2"]["strength"] == "None."
+
+
+def test_one_drop_needs_no_summary() -> None:
+    assert package(demo(), ["S3"]).data["front"]["summary"] == []
+
+
+def test_dimensions_are_told_as_planned_and_as_built() -> None:
+    table = part(demo(), "S3")["dimensions"]
+    reach = next(row for row in table["rows"] if row["name"] == "reach")
+    assert (reach["planned"], reach["found"]) == ("4'-10\"", "5'-0\"")
+    assert reach["by"] == "measured, J. Marlow, 2026-11-25"
+    assert table["points"] == "L, R"
+    pieces = next(row for row in table["rows"] if row["name"] == "pieces on the beam")
+    assert pieces["found"].endswith("of 55 lb")
+
+
+def test_where_points_differ_each_has_its_own_dimension() -> None:
+    rows = {row["name"]: row["found"] for row in part(demo(), "T1")["dimensions"]["rows"]}
+    assert rows["backspan, L"] == "11'-0\""
+    assert rows["backspan, R"] == "not stated"
+    assert "backspan" not in rows
+    assert "reach" in rows
 
 
 def test_a_rule_set_added_for_one_drop_names_it() -> None:
-    basis = package(demo(), ["S1", "N1", "S5"]).data["cover"]["basis"]
+    basis = package(demo(), ["S1", "N1", "S5"]).data["front"]["basis"]
 
     assert {row["rule_set"]: row["drops"] for row in basis if row["drops"]} == {
         "eu-en-1808": "N1",
@@ -63,33 +134,27 @@ def test_a_rule_set_added_for_one_drop_names_it() -> None:
 
 
 def test_every_rule_value_cited_stands_once_in_the_list_with_its_source() -> None:
-    data = paper(demo(), "N1").data
+    found = worked(demo(), "N1")
     cited = {
         (rule["rule_set"], rule["description"])
-        for finding in data["drop"]["findings"]
+        for finding in found["findings"]
         for rule in finding["rules"]
     }
-    listed = [(row["rule_set"], row["description"]) for row in data["sources"]]
+    listed = [(row["rule_set"], row["description"]) for row in found["sources"]]
 
     assert sorted(listed) == sorted(cited)
-    assert all(row["source"] for row in data["sources"])
+    assert all(row["source"] for row in found["sources"])
 
 
-def test_the_cover_names_the_configuration_of_each_drop_by_roof() -> None:
+def test_the_front_names_the_configuration_of_each_drop() -> None:
     names = ["S1", "T1"]
-    codes = {one.drop: one.configuration for one in reviews(demo(), names)}
-
-    assert package(demo(), names).data["cover"]["roofs"] == [
-        {"roof": "main roof", "drops": [{"drop": "S1", "configuration": codes["S1"]}]},
-        {
-            "roof": "terrace, setback at the fifth floor",
-            "drops": [{"drop": "T1", "configuration": codes["T1"]}],
-        },
+    assert package(demo(), names).data["front"]["configurations"] == [
+        {"drop": one.drop, "configuration": one.configuration} for one in reviews(demo(), names)
     ]
 
 
 def test_what_a_finding_needs_names_who_must_supply_it() -> None:
-    found = part(demo(), "T1")
+    found = worked(demo(), "T1")
 
     needs = {
         need["who"]
@@ -109,7 +174,7 @@ def test_a_value_without_evidence_is_shown_as_such_where_evidence_is_asked() -> 
     )
     project = replace(project, kit=replace(project.kit, hoists=hoists))
 
-    found = part(project, "S1")
+    found = worked(project, "S1")
 
     tipping = next(one for one in found["findings"] if one["title"].startswith("Counterweight ag"))
     shown = [one for one in tipping["inputs"] if one["title"] == "rated load of the hoist"]
@@ -133,7 +198,7 @@ def test_a_drawing_without_a_size_is_refused() -> None:
 
 
 def test_a_confirmed_value_says_who_confirmed_it() -> None:
-    found = part(demo(), "N1")
+    found = worked(demo(), "N1")
 
     cited = [rule for finding in found["findings"] for rule in finding["rules"]]
 

@@ -9,9 +9,10 @@ import pypdfium2
 import pytest
 
 from backspan.core.quantities import Style, display, shared_unit
+from backspan.core.review.front import front_data
 from backspan.core.words import english, shown
 from backspan.papers import PaperError, paper_pdf
-from tests.unit.papers.sample import ON, demo, package, paper, reviews
+from tests.unit.papers.sample import EVERYTHING, ON, demo, package, paper, reviews
 
 
 def pages_of(pdf: bytes) -> list[str]:
@@ -31,7 +32,7 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
     front = text_of(paper_pdf(package(demo(), names), issued=ON))
 
     for review in reviews(demo(), names):
-        text = text_of(paper_pdf(paper(demo(), review.drop), issued=ON))
+        text = text_of(paper_pdf(paper(demo(), review.drop, EVERYTHING), issued=ON))
         assert review.configuration in front
         assert review.configuration in text
         for finding in review.findings:
@@ -45,14 +46,26 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
                 assert told in text
             for rule in finding.rules:
                 assert rule.provenance.clause in text
-        for told in (front, text):
-            assert "It speaks of the configuration named by its code" in told
-            assert re.search(r"page 1 of \d+", told)
+        assert re.search(r"page 1 of \d+", text)
+    assert "It speaks of the configuration named by its code" in front
+
+
+@pytest.mark.slow
+def test_page_one_of_twelve_drops_tells_each_answer_its_reason_and_who_must_act() -> None:
+    names = [one.id for one in demo().drops]
+    assert len(names) == 12
+    first, *_ = pages_of(paper_pdf(package(demo(), names), issued=ON))
+    first = " ".join(first.split())
+    for review in reviews(demo(), names):
+        for reason in front_data(review)["reasons"]:
+            assert reason["text"].removeprefix(english.NOT_JUDGED_HERE).strip() in first
+            for act in reason["acts"]:
+                assert f"{act['who']}: {act['text']}" in first
 
 
 def test_every_page_names_site_configuration_page_and_caution() -> None:
     front = pages_of(paper_pdf(package(demo(), ["W1"]), issued=ON))
-    of_drop = pages_of(paper_pdf(paper(demo(), "W1"), issued=ON))
+    of_drop = pages_of(paper_pdf(paper(demo(), "W1", EVERYTHING), issued=ON))
     (review,) = reviews(demo(), ["W1"])
 
     for pages in (front, of_drop):
@@ -60,15 +73,17 @@ def test_every_page_names_site_configuration_page_and_caution() -> None:
             assert "Harrier Court" in page
             assert f"page {number} of {len(pages)}" in page
             assert english.ONE_LINE_CAUTION in page
-    name = f"Drop W1, configuration {review.configuration}"
+    name = f"Drop W1, {review.configuration}"
     assert [page[:80] for page in of_drop if name not in page] == []
-    parts = ("Calculation package", "Cautions and review", "Summary of", "Rule values", "Roof plan")
-    assert [page[:80] for page in front if not any(part in page for part in parts)] == []
-    assert "drop-W1.pdf" in " ".join(front)
+    several = pages_of(paper_pdf(package(demo(), ["W1", "T2"]), issued=ON))
+    parts = ("Review of the contractor's rig", "Summary", "Roof plan")
+    for pages in (front, several):
+        assert [page[:80] for page in pages if not any(part in page for part in parts)] == []
+    assert "drop-W1.pdf" in " ".join(several)
 
 
 def test_a_drawing_lies_on_a_page_of_its_own_size() -> None:
-    document = pypdfium2.PdfDocument(paper_pdf(paper(demo(), "T2"), issued=ON))
+    document = pypdfium2.PdfDocument(paper_pdf(paper(demo(), "T2", EVERYTHING), issued=ON))
 
     points_per_millimetre = 72 / 25.4
     sizes = {
@@ -95,7 +110,7 @@ def test_no_page_has_text_beyond_its_edges_with_very_long_words() -> None:
     )
     project = replace(project, kit=replace(project.kit, hoists=hoists))
 
-    pdf = pypdfium2.PdfDocument(paper_pdf(paper(project, "S1"), issued=ON))
+    pdf = pypdfium2.PdfDocument(paper_pdf(paper(project, "S1", EVERYTHING), issued=ON))
 
     for page in pdf:
         text = page.get_textpage()

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from backspan.core.findings import BasisLine, Finding, Review, TopicAnswer
+from backspan.core.findings import WORST_FIRST, BasisLine, Finding, Review, TopicAnswer
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.reasons import reasons
 from backspan.core.review.told import beside_the_answer, why_open
@@ -39,6 +39,7 @@ def front_data(review: Review) -> Data:
         "reasons": reasons(review, writer),
         "strength": _most_used(review, writer, lambda one: one.strength),
         "limit": _most_used(review, writer, lambda one: not one.strength),
+        "presence": _presence(review),
         "basis": [_basis(line) for line in review.basis],
         "topics": [_topic(writer, one) for one in review.topics],
         "cautions": list(english.CAUTIONS),
@@ -63,6 +64,12 @@ def _most_used(review: Review, writer: Writer, wanted: Callable[[Finding], bool]
         "verdict": str(found.verdict),
         "utilisation": writer.share(found.utilisation),
     }
+
+
+def _presence(review: Review) -> Data:
+    """How many findings that have no number there are of each answer: words, papers, presences."""
+    verdicts = [str(one.verdict) for one in review.findings if one.utilisation is None]
+    return {str(verdict): verdicts.count(verdict) for verdict in WORST_FIRST}
 
 
 def _topic(writer: Writer, one: TopicAnswer) -> Data:

@@ -8,11 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from backspan.core.findings import WORST_FIRST, Finding, Review, TopicAnswer, Verdict
+from backspan.core.findings import WORST_FIRST, Finding, Message, Review, TopicAnswer, Verdict
 from backspan.core.review.plain import Data, Writer
-from backspan.core.words import english, say, say_check, say_mend, settled
+from backspan.core.words import english, say, say_check, say_input, say_mend, settled
 
 #: Kinds of reasons, in the order they are told.
+#: The need of a value that nobody stated.
+_STATE = "need.input"
+
 REFUSED, OPEN, NOT_JUDGED = KINDS = ("refused", "open", "not judged")
 
 
@@ -24,6 +27,7 @@ def reasons(review: Review, writer: Writer) -> list[Data]:
         first = told.setdefault(repr((one["kind"], one["verdict"], _asked(one))), one)
         if first is not one:
             _join(first, one)
+            first["text"] = _waits_for(review.findings[at], first["text"])
     return [*told.values(), *_of_topics(review, writer)]
 
 
@@ -46,9 +50,12 @@ def _rank(finding: Finding) -> tuple[int, float]:
 def _of_finding(review: Review, at: int, writer: Writer) -> Data:
     finding = review.findings[at]
     refused = finding.verdict is Verdict.FAIL
-    acts = [{"who": str(need.who), "text": say(need.what, writer.style)} for need in finding.needs]
+    acts = [
+        _act(str(need.who), say(need.what, writer.style, places=False), _place(need.what))
+        for need in finding.needs
+    ]
     if refused:
-        acts.insert(0, {"who": english.CONTRACTOR, "text": say_mend(finding, writer.style)})
+        acts.insert(0, _act(english.CONTRACTOR, say_mend(finding, writer.style)))
     return {
         "kind": REFUSED if refused else OPEN,
         "verdict": str(finding.verdict),
@@ -60,6 +67,16 @@ def _of_finding(review: Review, at: int, writer: Writer) -> Data:
     }
 
 
+def _act(who: str, text: str, place: str | None = None) -> Data:
+    """Who must do what; `place` is where in the project's file a value belongs."""
+    return {"who": who, "text": text, "place": place}
+
+
+def _place(what: Message) -> str | None:
+    place = dict(what.values).get("place")
+    return None if place is None else str(place)
+
+
 def _where(review: Review, finding: Finding) -> list[str]:
     """The part of the drop it is about; nothing where it is the drop itself."""
     inner = finding.subject.removeprefix(review.drop).removeprefix("/")
@@ -68,15 +85,22 @@ def _where(review: Review, finding: Finding) -> list[str]:
 
 def _asked(one: Data) -> object:
     """What makes two reasons one: the acts; two that want nothing, or are refused, differ."""
-    wanted = [(act["who"], act["text"]) for act in one["acts"]]
+    wanted = [tuple(act.values()) for act in one["acts"]]
     return wanted if one["kind"] == OPEN and wanted else (one["titles"], one["text"], wanted)
 
 
 def _join(first: Data, other: Data) -> None:
     for name in ("titles", "where", "findings"):
         first[name] += [item for item in other[name] if item not in first[name]]
-    # What all of them want is told beside it: the shortest sentence is the one that speaks of it.
-    first["text"] = min(first["text"], other["text"], key=len)
+
+
+def _waits_for(finding: Finding, text: str) -> str:
+    """What several findings wait for, where it is values that nobody stated; else their worst."""
+    lacking = [dict(one.what.values)["input"] for one in finding.needs if one.what.id == _STATE]
+    if finding.verdict is not Verdict.MISSING or len(lacking) < len(finding.needs):
+        return text
+    told = "; ".join(say_input(str(one)) for one in lacking)
+    return english.NOT_STATED.format(inputs=told) if lacking else text
 
 
 def _of_topics(review: Review, writer: Writer) -> Iterator[Data]:
@@ -88,7 +112,7 @@ def _of_topics(review: Review, writer: Writer) -> Iterator[Data]:
         why = [say(note, writer.style) for note in one.notes]
         key = (*one.who, *why)
         text = " ".join([english.NOT_JUDGED_HERE, *why])
-        acts = [{"who": english.OR.join(one.who), "text": english.JUDGE_IN_WRITING}]
+        acts = [_act(english.OR.join(one.who), english.JUDGE_IN_WRITING)]
         reason = told.setdefault(
             key,
             {

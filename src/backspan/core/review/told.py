@@ -37,6 +37,13 @@ def tables(rows: Sequence[Data]) -> list[Data]:
     return list(merged.values())
 
 
+def wanted_rows(rows: Sequence[Data], against: Sequence[str]) -> list[Data]:
+    """The rows of a comparison that are told: of the rule sets named, else those with a number."""
+    if against:
+        return [row for row in rows if row["in_basis"] or row["rule"]["rule_set"] in against]
+    return [row for row in rows if row["required"] is not None]
+
+
 def _add(group: Data, subject: str) -> None:
     if subject not in group["subjects"]:
         group["subjects"].append(subject)

@@ -18,15 +18,24 @@ SIGNS: Mapping[Verdict, str] = {
 }
 
 
+#: How a sentence tells where in the project's file a value belongs.
+_PLACE = " ({place})"
+
+
 class WordsError(BackspanError, KeyError):
     """A message without a sentence, or a sentence without one of its values."""
 
 
-def say(message: Message, style: Style) -> str:
-    """The sentence of a message; WordsError when it has none or lacks a value."""
+def say(message: Message, style: Style, *, places: bool = True) -> str:
+    """The sentence of a message; WordsError when it has none or lacks a value.
+
+    Without `places` it does not tell where in the project's file a value belongs.
+    """
     template = english.SENTENCES.get(message.id) or roof_questions.SENTENCES.get(message.id)
     if template is None:
         raise WordsError(f"message {message.id!r} has no sentence")
+    if not places:
+        template = template.replace(_PLACE, "")
     values = dict(message.values)
     units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
     texts = {name: _worded(name, value, style, units) for name, value in values.items()}

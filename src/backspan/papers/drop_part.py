@@ -1,0 +1,127 @@
+"""The two pages of a drop: answer, reasons and dimensions; then the calculation that governs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from backspan.core.findings import Verdict
+from backspan.core.model.project import Project
+from backspan.core.review.plain import Data
+from backspan.core.review.told import told
+from backspan.core.words import SIGNS, say_verdict
+from backspan.core.words.labels import LABELS
+from backspan.papers.dimensions_part import dimensions_part
+from backspan.papers.facts_part import facts_part
+from backspan.papers.reasons_part import reasons_part
+from backspan.papers.wording import NOT_STATED
+
+
+def drop_part(project: Project, review: Data) -> dict[str, Any]:
+    """The pages of one drop as plain data, but for its drawings."""
+    drop = review["drop"]
+    calculation, dimensions = _calculation(project, review), dimensions_part(project, drop)
+    return {
+        "drop": drop,
+        "name": next((one.name for one in project.drops if one.id == drop), None) or "",
+        "answer": say_verdict(Verdict(review["verdict"])),
+        "counted": review["answer"].removeprefix(review["verdict"]).removeprefix(", "),
+        "configuration": review["configuration"],
+        "facts": facts_part(project, review),
+        "basis": "; ".join(dict.fromkeys(_basis(review))),
+        "reasons": reasons_part([review]),
+        "dimensions": dimensions,
+        "planned": any(row["planned"] for row in dimensions["rows"]),
+        "calculation": calculation,
+        "topics": [_topic(one) for one in review["topics"] if not one["taken_over"]],
+        "letters": _letters(review),
+        "passed": _passed(review, None if calculation is None else calculation["number"]),
+    }
+
+
+def findings_of(project: Project, review: Data) -> list[Data]:
+    """Every finding of a drop as it is told, worst first, numbered."""
+    return [
+        _finding(project, finding, subjects, number)
+        for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1)
+    ]
+
+
+def _basis(review: Data) -> Iterator[str]:
+    for line in review["basis"]:
+        readings = ", ".join(one["reading"] for one in line["readings"])
+        yield f"{line['rule_set']} {line['edition']}{f' ({readings})' if readings else ''}"
+
+
+def _calculation(project: Project, review: Data) -> Data | None:
+    """The finding whose sums govern: the governing one, else the worst of strength, with steps."""
+    strength = None if review["strength"] is None else review["strength"]["finding"]
+    for at in (review["governing"], strength):
+        wanted = {} if at is None else review["findings"][at]
+        for one in findings_of(project, review) if wanted.get("steps") else ():
+            if all(one[name] == wanted[name] for name in ("check", "message", "steps")):
+                return one
+    return None
+
+
+def _finding(project: Project, finding: Data, subjects: str, number: int) -> Data:
+    """A finding with its number among those of the drop, and people by their names."""
+    names = {one.id: one.name for one in project.people}
+    taken = f"{SIGNS[Verdict.PASS]} {LABELS['taken_over']}"
+    return {
+        **finding,
+        "number": str(number),
+        "subject": subjects,
+        "answer": taken if finding["taken_over"] else say_verdict(Verdict(finding["verdict"])),
+        "inputs": [
+            {
+                **one,
+                "evidence": one["evidence"] or NOT_STATED,
+                "by": names.get(one["by"], one["by"]),
+                "checked_by": names.get(one["checked_by"], one["checked_by"]),
+            }
+            for one in finding["inputs"]
+            if one["told"]
+        ],
+    }
+
+
+def _topic(one: Data) -> dict[str, str]:
+    """The answer of a topic that nobody took over."""
+    return {"topic": one["topic"], "answer": say_verdict(Verdict(one["verdict"]))}
+
+
+def _letters(review: Data) -> list[dict[str, str]]:
+    """What was taken over, or to no effect: each letter once with the topics it names."""
+    letters: dict[str, list[str]] = {}
+    for one in review["topics"]:
+        notes = [note["text"] for note in one["notes"]]
+        for text in ([one["taken_over"]["text"]] if one["taken_over"] else []) + notes:
+            letters.setdefault(text, []).append(one["topic"])
+    return [{"text": text, "topics": ", ".join(topics)} for text, topics in letters.items()]
+
+
+def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
+    """What passes, by check: a line for each finding but the one whose sums are shown."""
+    titles: dict[str, list[dict[str, str]]] = {}
+    for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1):
+        if finding["verdict"] == Verdict.PASS and str(number) != but:
+            share = finding["utilisation"]
+            text = finding["message"]["text"]
+            where = [_where(review, one) for one in subjects.split(", ")]
+            line = {
+                "where": ", ".join(one for one in where if not _names(text, one)),
+                "text": text,
+                "share": "" if share is None else share["text"],
+            }
+            titles.setdefault(finding["title"], []).append(line)
+    return [{"title": title, "lines": lines} for title, lines in titles.items()]
+
+
+def _where(review: Data, subject: str) -> str:
+    return subject.removeprefix(review["drop"]).removeprefix("/")
+
+
+def _names(text: str, subject: str) -> bool:
+    """Whether a sentence names its subject, so that it need not stand beside it."""
+    return subject in text.replace(",", " ").replace(".", " ").replace(":", " ").split()

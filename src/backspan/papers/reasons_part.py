@@ -1,0 +1,55 @@
+"""The reasons of one drop or of all, as rows: answer, drops, sentence, who must do what."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+from backspan.core.findings import Verdict
+from backspan.core.review.plain import Data
+from backspan.core.review.reasons import NOT_JUDGED, OPEN, REFUSED, of_site
+from backspan.core.words import english, say_verdict
+from backspan.core.words.labels import LABELS
+
+_HEADS = {REFUSED: "refused", OPEN: "open", NOT_JUDGED: "not_judged"}
+
+
+def reasons_part(fronts: Sequence[Data]) -> list[dict[str, Any]]:
+    """A group for each kind of reason that there is, worst first; then the drops that pass."""
+    told = of_site(fronts)
+    groups = [
+        {"head": LABELS[_HEADS[kind]], "rows": [_row(one) for one in rows]}
+        for kind, rows in told.items()
+        if rows
+    ]
+    passed = [_passed(one) for one in fronts if one["verdict"] == Verdict.PASS]
+    return [*groups, {"head": LABELS["pass"], "rows": passed}] if passed else groups
+
+
+def _row(one: Data) -> dict[str, Any]:
+    where = f", {', '.join(one['where'])}" if one["where"] else ""
+    return {
+        "answer": say_verdict(Verdict(one["verdict"])),
+        "subject": f"{', '.join(one['drops'])}{where}",
+        "title": "; ".join(one["titles"]),
+        "text": one["text"].removeprefix(english.NOT_JUDGED_HERE).strip(),
+        "acts": one["acts"],
+    }
+
+
+def _passed(front: Data) -> dict[str, Any]:
+    counted = front["answer"].removeprefix(front["verdict"]).removeprefix(", ")
+    return {
+        "answer": say_verdict(Verdict.PASS),
+        "subject": front["drop"],
+        "title": counted,
+        "text": "; ".join(_held(front)),
+        "acts": [],
+    }
+
+
+def _held(front: Data) -> Iterator[str]:
+    if front["strength"] is not None:
+        yield f"{LABELS['strength']}: {front['strength']['utilisation']['text']}"
+    if front["margin"] is not None:
+        yield f"{LABELS['left']}: {front['margin']}"
