@@ -165,7 +165,9 @@ class Canvas:
             line_through=self.frame.to_paper(line_through),
             angle=angle,
         )
-        self.placer.cross((*drawn.extensions, drawn.line))
+        self.placer.cross(drawn.extensions)
+        # A text on it would be read as the length of this one.
+        self.placer.cross((drawn.line,), weight=3)
         return drawn
 
     def dimension(

@@ -79,9 +79,9 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
         # Clear of the wall at the left; or below the roof surface, where the beam lies low.
         _, roof = section.canvas.frame.to_paper(section.at(inward=0.0, above=0.0))
         spots += [
-            Spot((x + across, y - down), 0, -1, down / 2 + across / 4)
+            Spot((x + across, y - down), 0, -1, down / 2 + abs(across) / 4)
             for down in (9.0, 11.0, 13.0, 15.0)
-            for across in (4.0, 8.0)
+            for across in (4.0, 8.0, -8.0, -16.0, -20.0)
         ]
         spots += [
             Spot((x + across, roof - down), 0, -1, 6.0 + down / 2 + abs(across) / 8)

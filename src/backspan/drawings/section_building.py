@@ -74,15 +74,22 @@ def _band(section: Section, right: float) -> tuple[Point, ...]:
 
 
 def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
-    """Left of everything that hangs, at several heights."""
+    """Left of everything that hangs, at several heights; right of the wall in a narrow layout."""
     x, y = section.canvas.frame.to_paper(target)
     left = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))[0] - 4.0
     heights: tuple[float, ...] = (0.0, -6.0, 6.0, -12.0, 12.0, -18.0, 18.0)
     if section.layout.narrow:
         heights = (0.0, -2.0, 2.0, -4.0, 4.0, *heights[1:])
-    return tuple(
+    spots = [
         Spot((min(left, x - 4.0), y + up), -1, 0, abs(up) / 3, points_at=(x, y)) for up in heights
-    )
+    ]
+    if section.layout.narrow:
+        spots += [
+            Spot((x + aside, y + up), 1, 0, 6.0 + abs(up) / 3)
+            for aside in (6.0, 9.0)
+            for up in (0.0, -2.0, 2.0, 4.0)
+        ]
+    return tuple(spots)
 
 
 def _inside(section: Section, target: Point) -> tuple[Spot, ...]:

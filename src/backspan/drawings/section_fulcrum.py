@@ -29,10 +29,11 @@ def draw_fulcrum(section: Section) -> None:
         section.canvas.add(*_stand(section, layer, top=under, foot=foot))
     target = section.at(inward=inward, above=(under + foot) / 2)
     x, y = section.canvas.frame.to_paper(target)
+    heights = (0.0, 4.0, -4.0, 8.0, -8.0, *((-2.0, -3.0) if section.layout.narrow else ()))
     spots = [
         Spot((x + 7.0 + step, y + up), 1, 0, step / 2 + abs(up) / 3)
         for step in (0.0, 5.0, 10.0)
-        for up in (0.0, 4.0, -4.0, 8.0, -8.0)
+        for up in heights
     ]
     section.canvas.later(_fulcrum_words(section), target, spots=spots)
 

@@ -75,8 +75,10 @@ def _beside_line(section: Section, target: Point) -> Iterator[Spot]:
         return
     left, _ = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))
     _, beam = section.canvas.frame.to_paper(section.at(inward=0.0, above=section.view.height))
+    # The words of another support stand above it, where a beam has its dimensions.
+    highest = beam + (4.0 if section.view.first.point.counterweighted_beam is None else 14.0)
     for down in range(0, 40, 2):
-        top = beam + 14.0 - down
+        top = highest - down
         yield Spot((left - 4.0, top), -1, -1, down / 6, points_at=(x, min(top - 7.0, beam - 2.0)))
 
 

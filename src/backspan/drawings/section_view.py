@@ -82,8 +82,8 @@ def _title(section: Section) -> None:
         name = shortened(name, room=right - left - 60.0, height=TITLE, bold=True)
         texts = [Text(Layer.LABEL, (x, base), name, TITLE, bold=True)]
         x += text_width(name, height=TITLE, bold=True) + 8.0
-    texts.append(Text(Layer.LABEL, (x, base), "Answer:", text))
-    x += text_width("Answer:", height=text) + 2.0
+        texts.append(Text(Layer.LABEL, (x, base), "Answer:", text))
+        x += text_width("Answer:", height=text) + 2.0
     if answer is not None:
         middle = section.canvas.frame.to_drawing((x + SIGN / 2, base + text / 2))
         section.canvas.add(answer_sign(answer, middle, size=SIGN))
