@@ -79,7 +79,7 @@ def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
     left = section.canvas.frame.to_paper(section.at(inward=section.view.left, above=0.0))[0] - 4.0
     heights: tuple[float, ...] = (0.0, -6.0, 6.0, -12.0, 12.0, -18.0, 18.0)
     if section.layout.narrow:
-        heights = (0.0, -2.0, 2.0, -4.0, 4.0, *heights[1:])
+        heights = tuple(float(up) for up in range(-18, 20, 2))
     spots = [
         Spot((min(left, x - 4.0), y + up), -1, 0, abs(up) / 3, points_at=(x, y)) for up in heights
     ]
@@ -87,7 +87,7 @@ def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
         spots += [
             Spot((x + aside, y + up), 1, 0, 6.0 + abs(up) / 3)
             for aside in (6.0, 9.0)
-            for up in (0.0, -2.0, 2.0, 4.0)
+            for up in (1.0, 0.0, -2.0, 2.0, 4.0)
         ]
     return tuple(spots)
 

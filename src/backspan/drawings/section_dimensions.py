@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from backspan.drawings.lettering import text_width
 from backspan.drawings.scene import Point
 from backspan.drawings.section_beam import STACK_HEIGHT
 from backspan.drawings.section_points import Section
@@ -71,7 +72,7 @@ def _row(section: Section, span: Span) -> Point:
 
 def _draw_span(section: Section, span: Span) -> None:
     """A dimension above the beam; in words only where it is not drawn to its stated length."""
-    words = _span_words(section, span.name, span.value)
+    words = _span_words(section, span)
     if not _to_scale(span):
         above = section.view.first.bearing.x
         middle = section.at(inward=(span.start + span.end) / 2, above=above)
@@ -81,11 +82,18 @@ def _draw_span(section: Section, span: Span) -> None:
     section.canvas.dimension(start, end, line_through=_row(section, span), angle=0.0, lines=words)
 
 
-def _span_words(section: Section, name: str, value: Known | None) -> tuple[str, ...]:
+def _span_words(section: Section, span: Span) -> tuple[str, ...]:
+    name, value = span.name, span.value
     if value is None:
         return (f"{name}{' length' if name.endswith(':') else ''} {NOT_MEASURED}",)
     units = section.project.units
-    return (f"{name} {known_length_text(value, units)}", evidence_text(value, units))
+    length, evidence = known_length_text(value, units), evidence_text(value, units)
+    whole = f"{name} {length}"
+    # Between tip and line nothing ever fits, and a narrow layout has little room beside it.
+    beside = section.layout.narrow and span.end == section.view.first.picture.line.x
+    if beside and text_width(whole, height=section.canvas.text) > section.left_room:
+        return (name, length, evidence)
+    return (whole, evidence)
 
 
 def _near_beam(section: Section, target: Point) -> tuple[Spot, ...]:

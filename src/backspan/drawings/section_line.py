@@ -60,10 +60,13 @@ def _name_line(section: Section, target: Point) -> None:
         stall = hoist.stall_load
         words = NOT_STATED if stall is None else force_text(stall.value, units)
         lines.append(f"stall load {words}")
-    # The tallest label of a narrow column takes its place before the others.
-    rank = Rank.POINT if section.layout.narrow else Rank.NAME
     spots = _beside_line(section, target)
-    section.canvas.later(section.beside_line(lines), target, spots=spots, rank=rank)
+    section.canvas.later(section.beside_line(lines), target, spots=spots, rank=_rank(section))
+
+
+def _rank(section: Section) -> Rank:
+    """In a narrow column these take their places before the wall, which may go to its right."""
+    return Rank.POINT if section.layout.narrow else Rank.NAME
 
 
 def _beside_line(section: Section, target: Point) -> Iterator[Spot]:
@@ -112,7 +115,7 @@ def _draw_stage(section: Section, line: float) -> None:
     x, y = section.canvas.frame.to_paper(target)
     spots = [Spot((x - 3.0, y + up), -1, 0, abs(up) / 3) for up in (0, 3, -3, 6, -6)]
     words = section.beside_line(_stage_words(section, stage))
-    section.canvas.later(words, target, spots=spots)
+    section.canvas.later(words, target, spots=spots, rank=_rank(section))
 
 
 def _stage_words(section: Section, stage: Stage | None) -> list[str]:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, OtherSupport
-from backspan.drawings.canvas import Canvas
+from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.geometry import Box
 from backspan.drawings.lettering import LEADING, shortened, text_width, wrapped
 from backspan.drawings.scene import Layer, Polygon, Text
@@ -122,4 +122,5 @@ def _other_support(section: Section, support: OtherSupport | None) -> None:
     lines = (kind, NOT_JUDGED, reach, f"paper: {paper or NOT_STATED}", *held)
     x, y = section.canvas.frame.to_paper(target)
     spots = [Spot((x + 5.0 + step, y + 6.0), 1, 1, step) for step in (0.0, 5.0, 10.0)]
-    section.canvas.later(lines, target, spots=spots)
+    rank = Rank.POINT if section.layout.narrow else Rank.NAME
+    section.canvas.later(lines, target, spots=spots, rank=rank)
