@@ -12,10 +12,11 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import CounterweightedBeam, Fulcrum, FulcrumKind, PieceGroup, Stack
 from backspan.core.quantities import Style
-from backspan.drawings import drop_section, roof_plan, to_svg
+from backspan.drawings import drop_section, plan_figure, roof_plan, section_figure, to_svg
 from backspan.drawings.geometry import hatch_lines, inside, overlap, text_quad
 from backspan.drawings.lettering import text_width, wrapped
 from backspan.drawings.scene import Layer, Text
+from tests.unit.drawings.ink import ink_beyond
 from tests.unit.drawings.inspection import overlapping, words_of
 from tests.unit.drawings.sample import drop, point, project
 
@@ -69,6 +70,15 @@ def test_any_stated_rig_can_be_drawn(supports: list[CounterweightedBeam], units:
     one = project_with(supports, units)
     for scene in (drop_section(one, "D1", None), roof_plan(one, {}, "ROOF")):
         assert overlapping(scene) == []
+        ElementTree.fromstring(to_svg(scene))  # noqa: S314 - written by the test itself
+
+
+@given(st.lists(SUPPORTS, min_size=1, max_size=2), st.sampled_from(list(Style)))
+def test_any_stated_rig_fits_its_figures(supports: list[CounterweightedBeam], units: Style) -> None:
+    one = project_with(supports, units)
+    for scene in (section_figure(one, "D1", None), plan_figure(one, "D1", None)):
+        assert overlapping(scene) == []
+        assert ink_beyond(scene) == []
         ElementTree.fromstring(to_svg(scene))  # noqa: S314 - written by the test itself
 
 

@@ -141,7 +141,7 @@ def _drawn(project: Project, drop: Drop, views: Sequence[View], grid: Grid) -> _
     canvas = Canvas(Frame(grid.scale, (0.0, 0.0)), (0.0, 0.0, WIDTH, height), text=TEXT)
     boxes = cells(grid, (0.0, foot, WIDTH, height), len(views))
     room = bar_room(grid.scale, project.units, (0.0, 0.0), segments=SEGMENTS)
-    bar = (WIDTH - MARGIN - room[2], MARGIN - room[1])
+    bar = (WIDTH - 2 * MARGIN - room[2], MARGIN - room[1])
     canvas.placer.block(corners(bar_room(grid.scale, project.units, bar, segments=SEGMENTS)))
     draw_views(canvas, project, drop, tuple(zip(views, boxes, strict=True)), IN_A_FIGURE)
     return _Figure(canvas, boxes, bar, height)
