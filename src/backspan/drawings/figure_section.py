@@ -87,7 +87,7 @@ def section_figure(project: Project, drop_id: str, review: Review | None) -> Sce
     notes = _notes(drop, figure, [view for view in views if view not in shown])
     return replace(
         scene,
-        height=figure.height + len(notes) * NOTE,
+        height=figure.height + len(notes) * NOTE + (MARGIN if notes else 0.0),
         sheet=(*bar, *notes),
         drawing=tuple(figure.canvas.shapes),
         scale=frame.scale,
@@ -155,7 +155,7 @@ def _notes(drop: Drop, figure: _Figure, not_drawn: Sequence[View]) -> tuple[Text
     if not_drawn:
         said.append(more_views_note(tuple(name for view in not_drawn for name in view.names)))
     return tuple(
-        Text(Layer.LABEL, (MARGIN, figure.height + place * NOTE), words, TEXT, bold=True)
+        Text(Layer.LABEL, (MARGIN, figure.height + MARGIN + place * NOTE), words, TEXT, bold=True)
         for place, words in enumerate(reversed(said))
     )
 

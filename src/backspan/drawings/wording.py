@@ -115,10 +115,10 @@ def no_room_note(labels: int) -> str:
     return f"{count} found no room at this scale: see the tables and the report."
 
 
-def figure_room_note(labels: int, sheet: str) -> str:
-    """Labels that a figure has no room for, and the drawing sheet that shows them."""
-    count = "1 label" if labels == 1 else f"{labels} labels"
-    return f"{count} found no room in this figure: see the sheet {sheet}."
+def figure_room_note(count: int, sheet: str) -> str:
+    """Labels that found no room in a figure, and the sheet that has them."""
+    labels = "1 label" if count == 1 else f"{count} labels"
+    return f"{labels} left out here: see {sheet}."
 
 
 def more_views_note(points: tuple[str, ...]) -> str:
