@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from backspan.core.findings import WORST_FIRST, Finding, InputUsed, Review, Verdict
 from backspan.core.review.plain import Data
-from backspan.core.words import english, say_margin
+from backspan.core.words import ENGLISH, Language, say_margin
 
 #: What names the subject, and a question that the sentence answers: not what is said of it.
 _WHERE = {"subject", "place", "question"}
@@ -68,20 +68,22 @@ def is_told(one: InputUsed, finding: Finding) -> bool:
     )
 
 
-def why_open(review: Review) -> str | None:
+def why_open(review: Review, *, language: Language = ENGLISH) -> str | None:
     """The topics that nobody judged, where they and no finding leave the drop open."""
     governing = None if review.governing is None else review.findings[review.governing]
     if governing is not None and governing.verdict is review.verdict:
         return None
-    left = [str(one.topic) for one in review.topics if one.not_judged]
-    return english.NOT_JUDGED.format(topics=", ".join(left)) if left else None
+    left = [language.word(one.topic) for one in review.topics if one.not_judged]
+    return language.not_judged.format(topics=", ".join(left)) if left else None
 
 
-def beside_the_answer(review: Review) -> str | None:
+def beside_the_answer(review: Review, *, language: Language = ENGLISH) -> str | None:
     """The first margin of the governing finding; on a pass without one, the tightest margin."""
     governing = None if review.governing is None else review.findings[review.governing]
     found = [governing] if governing is not None and governing.margins else []
     if review.verdict is Verdict.PASS:
         others = [one for one in review.findings if one.margins]
         found += sorted(others, key=lambda one: -(one.utilisation or 0.0))
-    return say_margin(found[0].margins[0], review.units) if found else None
+    if not found:
+        return None
+    return say_margin(found[0].margins[0], review.units, language=language)

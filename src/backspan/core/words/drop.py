@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.topics import Topic
-from backspan.core.words import english
+from backspan.core.words.language import ENGLISH, Language
 
 
 def counterweight(review: Review) -> Verdict:
@@ -24,15 +24,15 @@ def settled(review: Review) -> frozenset[int]:
     )
 
 
-def drop_answer(review: Review) -> str:
+def drop_answer(review: Review, *, language: Language = ENGLISH) -> str:
     """The drop's answer in words: what is refused, open or taken over is counted beside it."""
     verdicts = [one.verdict for one in review.topics]
     refused = verdicts.count(Verdict.FAIL)
     left = verdicts.count(Verdict.MISSING) + verdicts.count(Verdict.REFER)
     taken = len([one for one in review.topics if one.taken_over is not None])
     beside = [
-        english.TOPICS_COUNTED[kind][count != 1].format(count=count)
+        language.topics_counted[kind][count != 1].format(count=count)
         for kind, count in (("refused", refused), ("open", left), ("taken over", taken))
         if count and (kind != "taken over" or review.verdict is Verdict.PASS)
     ]
-    return ", ".join([str(review.verdict), *beside])
+    return ", ".join([language.word(review.verdict), *beside])

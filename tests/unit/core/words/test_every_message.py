@@ -28,9 +28,12 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
+from backspan.core.quantities import Style
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.review import review
+from backspan.core.words import ENGLISH, language_of, say
 from backspan.core.words.english import CHECKS, INPUTS, MARGINS, SENTENCES
+from backspan.core.words.say import NO_NAME, WORD_VALUES
 from tests.architecture.source import SRC, read_module
 from tests.unit.core.rigs import (
     ARM,
@@ -270,6 +273,7 @@ def sent() -> Iterator[Message]:
 
 
 SENT = list(sent())
+SPANISH = language_of("es")
 
 
 def test_messages_are_found_in_the_source() -> None:
@@ -291,6 +295,32 @@ def test_a_sentence_is_said_somewhere_with_all_its_values(name: str) -> None:
 
 def test_every_message_that_was_sent_has_a_sentence() -> None:
     assert {message.id for message in SENT} <= set(SENTENCES)
+
+
+def told_words(message: Message) -> Iterator[tuple[str, str]]:
+    """The texts a message carries, each with the name of its value."""
+    for name, value in message.values:
+        if isinstance(value, str | tuple):
+            yield from ((name, one) for one in ([value] if isinstance(value, str) else value))
+
+
+def test_every_message_that_was_sent_is_said_in_spanish() -> None:
+    for message in SENT:
+        spanish = say(message, Style.US, language=SPANISH)
+        assert spanish != say(message, Style.US, language=ENGLISH), message
+
+
+def test_a_word_that_was_sent_has_a_spanish_one_or_is_a_persons_own() -> None:
+    sent_words = {
+        one for message in SENT for name, one in told_words(message) if name in WORD_VALUES
+    }
+    assert sent_words - set(SPANISH.words) == {"", "painter"}
+
+
+def test_a_word_of_the_model_is_sent_under_a_name_that_is_put_into_words() -> None:
+    under = {name for message in SENT for name, one in told_words(message) if one in SPANISH.words}
+    unnamed = {name for message in SENT for name, one in told_words(message) if one in NO_NAME}
+    assert under - unnamed - {"input", "inputs"} <= WORD_VALUES
 
 
 def constants() -> set[str]:

@@ -1,0 +1,91 @@
+"""What a language must bring to say everything the program says, and English, the default."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+from backspan.core.errors import BackspanError
+from backspan.core.words import english, phrases, roof_questions
+
+
+class WordsError(BackspanError, KeyError):
+    """A message without a sentence, a sentence without one of its values, a word without words."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Language:
+    """All tables of one language.
+
+    Every table has the ids of the English one, and every text the places (`{name}`) of the English
+    text. `note` is what papers print beside a text in this language; empty where there is nothing
+    to say. `words` are the model's words by their English text: empty in the model's own language.
+    """
+
+    code: str
+    note: str
+    sentences: Mapping[str, str]
+    margins: Mapping[str, tuple[str, str]]
+    """What is left, and what is short."""
+    one_piece: Mapping[str, tuple[str, str]]
+    one_change: str
+    stay_on: str
+    inputs: Mapping[str, str]
+    checks: Mapping[str, str]
+    labels: Mapping[str, str]
+    verdict_meanings: Mapping[str, str]
+    marks: Mapping[str, str]
+    topics_counted: Mapping[str, tuple[str, str]]
+    """One of them, and several."""
+    not_judged: str
+    cautions: tuple[str, ...]
+    question_cautions: tuple[str, ...]
+    one_line_caution: str
+    deciders: Mapping[str, str]
+    phrases: Mapping[str, str]
+    words: Mapping[str, str]
+
+    def word(self, text: str) -> str:
+        """A word of the model in this language; what a person wrote in own words stays as it is.
+
+        Raises WordsError for a word of the model that this language lacks.
+        """
+        if not self.words:
+            return str(text)
+        if isinstance(text, StrEnum) and text not in self.words:
+            raise WordsError(f"word {str(text)!r} has no words in {self.code!r}")
+        return self.words.get(text, text)
+
+    def phrase(self, name: str, **values: str) -> str:
+        """Values joined into a text; WordsError where the phrase or a value of it is lacking."""
+        if name not in self.phrases:
+            raise WordsError(f"phrase {name!r} has no words in {self.code!r}")
+        try:
+            return self.phrases[name].format(**values)
+        except KeyError as error:
+            raise WordsError(f"phrase {name!r} lacks the value {error}") from error
+
+
+ENGLISH = Language(
+    code="en",
+    note="",
+    sentences={**roof_questions.SENTENCES, **english.SENTENCES},
+    margins=english.MARGINS,
+    one_piece=english.ONE_PIECE,
+    one_change=english.ONE_CHANGE,
+    stay_on=english.STAY_ON,
+    inputs=english.INPUTS,
+    checks=english.CHECKS,
+    labels=roof_questions.LABELS,
+    verdict_meanings=english.VERDICTS,
+    marks=english.MARKS,
+    topics_counted=english.TOPICS_COUNTED,
+    not_judged=english.NOT_JUDGED,
+    cautions=english.CAUTIONS,
+    question_cautions=roof_questions.CAUTIONS,
+    one_line_caution=english.ONE_LINE_CAUTION,
+    deciders=phrases.DECIDERS,
+    phrases=phrases.PHRASES,
+    words={},
+)

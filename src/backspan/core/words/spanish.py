@@ -1,0 +1,131 @@
+"""Spanish: the tables of language.py, to be checked by a fluent engineer before they are used."""
+
+from __future__ import annotations
+
+from backspan.core.words import spanish_names, spanish_questions, spanish_sentences
+from backspan.core.words.language import Language
+
+#: Printed wherever Spanish is: nobody who knows the trade in this language has checked it yet.
+NOTE = (
+    "Textos en español pendientes de comprobar por un ingeniero que domine el idioma y el oficio."
+    " En caso de duda vale el texto en inglés."
+)
+
+ONE_CHANGE = "Un solo cambio: {margins}."
+STAY_ON = "Tal como está montado; las piezas se quedan hasta desmontar la plataforma."
+
+ONE_PIECE: dict[str, tuple[str, str]] = {
+    "pieces-spare": ("sobra 1 pieza", "falta 1 pieza"),
+}
+
+MARGINS: dict[str, tuple[str, str]] = {
+    "pieces-spare": ("sobran {value} piezas", "faltan {value} piezas"),
+    "no-number-of-pieces": (
+        "{value} piezas",
+        "ningún número de piezas en esta viga es suficiente",
+    ),
+    "more-reach": ("{value} más de voladizo", "{value} de voladizo de más"),
+    "less-backspan": (
+        "bastaría un brazo trasero {value} menor",
+        "al brazo trasero le faltan {value}",
+    ),
+    "fulcrum-inboard": (
+        "el fulcro puede moverse {value} hacia dentro",
+        "el fulcro debe moverse {value} hacia fuera",
+    ),
+    "most-rated-load": ("basta para una carga nominal de hasta {value}",) * 2,
+    "most-stall-load": ("basta para una carga de bloqueo de hasta {value}",) * 2,
+    "most-stall-load-allowed": (
+        "basta para cualquier carga de bloqueo que la regla permite, {value}",
+    )
+    * 2,
+    "hoists-that-do": ("aparejos del equipo con los que bastaría: {value}",) * 2,
+    "pieces-per-step-us": ("una pulgada más de voladizo cuesta {value} piezas",) * 2,
+    "pieces-per-step-metric": ("10 mm más de voladizo cuestan {value} piezas",) * 2,
+}
+
+NOT_JUDGED = "No juzgado, nadie lo asumió: {topics}."
+
+TOPICS_COUNTED: dict[str, tuple[str, str]] = {
+    "refused": ("1 tema rechazado", "{count} temas rechazados"),
+    "open": ("1 tema abierto", "{count} temas abiertos"),
+    "taken over": (
+        "1 tema asumido por una persona nombrada",
+        "{count} temas asumidos por personas nombradas",
+    ),
+}
+
+CAUTIONS: tuple[str, ...] = (
+    "Esto apoya el juicio de una persona calificada o con licencia; no lo sustituye.",
+    "Primero van los códigos locales, el manual del fabricante y el ingeniero del proyecto.",
+    "Habla de la configuración que su código nombra, y de ninguna otra.",
+    "Parar, y hacer revisar de nuevo, si algo en la cubierta difiere de lo declarado aquí.",
+    "Una persona competente inspecciona antes de cada turno y después de cuanto pueda importar.",
+)
+
+ONE_LINE_CAUTION = (
+    "Apoya el juicio de una persona calificada o con licencia; primero los códigos locales;"
+    " parar si la cubierta difiere."
+)
+
+VERDICT_MEANINGS: dict[str, str] = {
+    "pass": "se cumple lo exigido, con evidencia suficiente para esa comprobación",
+    "fail": "no se cumple lo exigido",
+    "refer": "debe decidir una persona nombrada; el resultado dice quién y sobre qué",
+    "missing": "no hay evidencia suficiente; el resultado nombra lo que lo resolvería",
+}
+
+MARKS: dict[str, str] = {
+    "read": "se vio un texto oficial",
+    "copy": "se vio una copia estatal o una cita del texto",
+    "memory": (
+        "de memoria, texto no visto: verificar; un «cumple» que se apoya en esto queda a decidir"
+    ),
+    "practice": "práctica común, sin fuente; se dice lo que decide",
+    "confirmed": "la oficina encontró el valor en su propio ejemplar del texto",
+}
+
+DECIDERS: dict[str, str] = {
+    "competent person": "la persona competente",
+    "qualified person": "la persona calificada",
+    "licensed engineer": "el ingeniero con licencia",
+    "owner": "el propietario",
+    "contractor": "el contratista",
+    "the office that keeps the text": "la oficina que guarda el texto",
+    "the person who measures on the roof": "la persona que mide en la cubierta",
+}
+
+PHRASES: dict[str, str] = {
+    "label-at-most-stall": "{label} con esa carga de bloqueo",
+    "factor-on-load": "{factor} x {load}, peso propio de la viga: {beam_weight}",
+    "mark-confirmed": "{mark}, confirmado",
+    "mark-by": "{mark} por {by} el {at}",
+    "cited": "{reference}: {asked}",
+    "cited-as-read": "{reference}, leído como «{reading}»: {asked}",
+    "confirmed-in-copy": "confirmado por {by} el {at} en {copy_seen}",
+    "with-tolerance": "{value} ± {tolerance}",
+    "with-usual-tolerance": "{value} ± {tolerance}, la habitual",
+}
+
+SPANISH = Language(
+    code="es",
+    note=NOTE,
+    sentences={**spanish_questions.SENTENCES, **spanish_sentences.SENTENCES},
+    margins=MARGINS,
+    one_piece=ONE_PIECE,
+    one_change=ONE_CHANGE,
+    stay_on=STAY_ON,
+    inputs=spanish_names.INPUTS,
+    checks=spanish_names.CHECKS,
+    labels=spanish_questions.LABELS,
+    verdict_meanings=VERDICT_MEANINGS,
+    marks=MARKS,
+    topics_counted=TOPICS_COUNTED,
+    not_judged=NOT_JUDGED,
+    cautions=CAUTIONS,
+    question_cautions=spanish_questions.CAUTIONS,
+    one_line_caution=ONE_LINE_CAUTION,
+    deciders=DECIDERS,
+    phrases=PHRASES,
+    words=spanish_names.WORDS,
+)

@@ -1,0 +1,90 @@
+"""What is said of a question of the roof and its answer, in Spanish, by id."""
+
+from __future__ import annotations
+
+SENTENCES: dict[str, str] = {
+    "ask.not-known": "Según {rule_set}, esto no puede calcularse con lo que se da.",
+    "ask.no-number": "{rule_set} no da ningún factor que pueda calcularse aquí.",
+    "ask.most": "{input}: como máximo {value} ({factor} x {load}).",
+    "ask.least": "{input}: como mínimo {value} ({factor} x {load}).",
+    "ask.by-what-is-known": "{input}: {value} según lo que se conoce ({factor} x {load}).",
+    "ask.open": (
+        "{input}: {value} solo por la carga nominal, {there} si el aparejo se bloquea en lo máximo"
+        " permitido, {stall}."
+    ),
+    "ask.open-ratio": (
+        "{input}: {value} solo por la carga nominal, {there} si se bloquea en lo máximo permitido,"
+        " {stall} x la nominal."
+    ),
+    "ask.open-none": (
+        "{input}: {value} solo por la carga nominal, ninguno basta si el aparejo se bloquea en lo"
+        " máximo permitido, {stall}."
+    ),
+    "ask.none": "{input}: ningún valor basta ({factor} x {load}).",
+    "ask.any": "{input}: cualquiera de los probados basta, mirar de nuevo los números.",
+    "ask.too-short": (
+        "Viga demasiado corta: las {most} piezas que caben dan {held}; se exigen {required}."
+    ),
+    "ask.formula": "{title}: {value}.",
+    "stall.cap": (
+        "Un aparejo de carga nominal {rated} puede tener una carga de bloqueo de {cap} como máximo."
+    ),
+    "stall.no-cap": "{rule_set} no pone tope a la carga de bloqueo.",
+    "compare.range": "De {least} a {most} piezas, según la regla que rija.",
+    "compare.none": "Ningún conjunto de reglas da un número con lo que se da.",
+    # what is still needed
+    "ask.need": "{input}, como {parameter}=...",
+    # notes
+    "note.asker-vouches": (
+        "Aquí no se midió nada: quien pregunta responde de los valores. Una revisión juzga la"
+        " evidencia."
+    ),
+    "note.one-beam": "Cada viga por sí sola; una plataforma de dos puntos tiene dos.",
+    "note.label": (
+        "La etiqueta de la viga fija el máximo de piezas: sin etiqueta legible, no se usa."
+    ),
+    "note.moment-practice": "Práctica común, sin fuente: antes de cualquier factor.",
+    "note.rounded-down": "Redondeado hacia abajo al último paso que basta.",
+    "note.rounded-up": "Redondeado hacia arriba al primer paso que basta.",
+    "note.stall-ratio": "La carga de bloqueo se toma como {stall_ratio} x la carga nominal.",
+    "note.by-what-is-known": ("Según lo que se conoce: lo que aún falta puede cambiar el número."),
+    "note.shift": (
+        "Las piezas se quedan donde están: el voladizo crece y el brazo trasero mengua lo que se"
+        " desplaza."
+    ),
+}
+
+CAUTIONS: tuple[str, ...] = (
+    "Esto apoya el juicio de una persona calificada o con licencia; no lo sustituye.",
+    "Primero van los códigos locales, el manual del fabricante y el ingeniero del proyecto.",
+    "Responde a una pregunta sobre una viga; no revisa el montaje.",
+    "Parar, y hacer revisar el montaje, si algo en la cubierta difiere de lo que se dio.",
+)
+
+LABELS: dict[str, str] = {
+    "required": "contrapeso necesario",
+    "pieces-needed": "piezas necesarias",
+    "pieces": "piezas dadas",
+    "counterweight": "contrapeso dado",
+    "factor-reached": "factor alcanzado",
+    "governing": "rige",
+    "most-stall": "carga de bloqueo máxima permitida",
+    "stall-governs-above": "la carga de bloqueo rige por encima de",
+    "most-reach": "voladizo máximo",
+    "least-backspan": "brazo trasero mínimo",
+    "most-rated": "carga nominal máxima",
+    "most-stall-ratio": "relación de bloqueo máxima permitida",
+    "inboard": "viga hacia dentro del fulcro",
+    "stack-length": "longitud que ocupa la pila",
+    "stack-centroid": "centro de la pila desde el extremo de la cola",
+    "backspan": "brazo trasero",
+    "reach": "voladizo",
+    "backspan-after": "brazo trasero después",
+    "reach-after": "voladizo después",
+    "factor-before": "factor alcanzado antes",
+    "factor-after": "factor alcanzado después",
+    "most-that-fit": "máximo de piezas que caben",
+    "moment": "momento de vuelco antes de cualquier factor",
+    "stall-ratio": "carga de bloqueo entre carga nominal",
+    "room-left": "espacio que queda en la viga",
+}
