@@ -24,9 +24,9 @@ MARGINS: dict[str, tuple[str, str]] = {
         "{value} piezas",
         "ningún número de piezas en esta viga es suficiente",
     ),
-    "more-reach": ("{value} más de voladizo", "{value} de voladizo de más"),
+    "more-reach": ("margen de {value} más de voladizo", "voladizo excesivo en {value}"),
     "less-backspan": (
-        "bastaría un brazo trasero {value} menor",
+        "bastaría un brazo trasero más corto en {value}",
         "al brazo trasero le faltan {value}",
     ),
     "fulcrum-inboard": (

@@ -225,7 +225,7 @@ def test_margins_say_what_is_left_and_what_is_short() -> None:
     short = Margin("pieces-spare", 1, beyond=True)
     assert say_margin(short, Style.US, language=SPANISH) == "falta 1 pieza"
     assert say_margins((spare, reach), Style.US, language=SPANISH) == (
-        'Un solo cambio: sobran 2 piezas; 1" más de voladizo.'
+        'Un solo cambio: sobran 2 piezas; margen de 1" más de voladizo.'
         " Tal como está montado; las piezas se quedan hasta desmontar la plataforma."
     )
     none = Margin("hoists-that-do", "none")
