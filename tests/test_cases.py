@@ -17,8 +17,7 @@ from backspan.core.findings import DoesNotApply, Finding, Review
 from backspan.core.review import review
 from backspan.core.review.run import roll_up
 from backspan.core.wire import configuration_code
-from backspan.core.words import counterweight, say_mend, settled
-from backspan.core.words.mends import PUT_RIGHT
+from backspan.core.words import ENGLISH, counterweight, say_mend, settled
 from backspan.exchange.files import load, load_rule_library
 from backspan.exchange.parse import parse_project
 from tools import write_rig
@@ -148,7 +147,7 @@ def test_a_case(case: dict[str, Any]) -> None:
         return
     (found,) = judged(made, case)
     assert found.verdict == case["answer"]
-    assert found.verdict != "fail" or say_mend(found, made.units) != PUT_RIGHT
+    assert found.verdict != "fail" or say_mend(found, made.units) != ENGLISH.phrase("put-right")
     if "governs" in case:
         assert found.governing == case["governs"]
     if "note" in case:

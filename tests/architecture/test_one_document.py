@@ -13,7 +13,9 @@ ROOMS = ("backspan.cli", "backspan.papers")
 #: What a printed form may take from there. The answers have signs and an order.
 ALLOWED = {
     "backspan.core.findings": frozenset({"Verdict", "WORST_FIRST"}),
-    "backspan.core.words": frozenset({"SIGNS", "english", "say_verdict"}),
+    "backspan.core.words": frozenset(
+        {"ENGLISH", "Language", "SIGNS", "english", "language_of", "say_verdict"}
+    ),
     "backspan.core.worked.lines": frozenset[str](),
 }
 #: Reviews pass through on their way to the drawings; a question has margins of its own.

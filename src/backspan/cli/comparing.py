@@ -8,7 +8,7 @@ from backspan.cli.screen import Screen
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told, wanted_rows
 from backspan.core.rules.shape import LoadBasis
-from backspan.core.words import english
+from backspan.core.words import Language
 
 _SHORT: Mapping[str, str] = {
     LoadBasis.HOIST_RATED: "rated load",
@@ -20,7 +20,9 @@ _SHORT: Mapping[str, str] = {
 _ENOUGH = {True: "yes", False: "no", None: ""}
 
 
-def comparison_text(review: Data, screen: Screen, *, against: Sequence[str] = ()) -> list[str]:
+def comparison_text(
+    review: Data, screen: Screen, language: Language, *, against: Sequence[str] = ()
+) -> list[str]:
     """The counterweight of a drop under other rules, largest first: a table for each support.
 
     Only rules that give a number here are told; else those of `against`, the named rule sets,
@@ -29,8 +31,10 @@ def comparison_text(review: Data, screen: Screen, *, against: Sequence[str] = ()
     lines: list[str] = []
     for subjects, rows in told(review, "comparison"):
         wanted = wanted_rows(rows, against)
-        lines += ["", f"Counterweight under other rules, {subjects}:"]
-        lines.append(comparison_table(wanted, screen) if wanted else english.NO_OTHER_RULE)
+        lines += ["", f"{language.paper['comparison']}, {subjects}:"]
+        lines.append(
+            comparison_table(wanted, screen) if wanted else language.paper["no_other_rule"]
+        )
     return lines
 
 

@@ -11,7 +11,7 @@ from backspan.cli.progress import Progress
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
-from backspan.core.words import english
+from backspan.core.words import ENGLISH, Language
 
 if TYPE_CHECKING:
     from backspan.drawings import Scene
@@ -28,6 +28,7 @@ class Package:
     typesetter: Typesetter
     appendix: Appendix
     """What is added to the two pages of each drop."""
+    language: Language = ENGLISH
     progress: Progress = field(default_factory=Progress)
     papers: dict[str, str] = field(default_factory=dict)
     """The paper of each drop, by the drop's id."""
@@ -62,7 +63,7 @@ class Package:
             sheet=drawn,
             envelopes=tuple(envelopes.values()),
         )
-        content = drop_content(self.project, document, drawings, self.appendix)
+        content = drop_content(self.project, document, drawings, self.appendix, self.language)
         self._take_paper()
         self.typesetter.begin(content, issued=review.on)
         self._in_work = drop
@@ -88,7 +89,7 @@ class Package:
         # The paper of a single drop has its own piece of the plan.
         shown = plans if len(fronts) > 1 else []
         self.into.write("review", "json", report.encode("utf-8"))
-        content = package_content(self.project, fronts, shown, self.papers)
+        content = package_content(self.project, fronts, shown, self.papers, self.language)
         issued = next(iter(self._for_plans.values())).on
         self.into.write("package", "pdf", paper_pdf(content, issued=issued))
         return self.into.finish(issued.isoformat(), lambda name: self._index(name, fronts))
@@ -132,7 +133,7 @@ class Package:
                 for one in fronts
             ),
             "",
-            *english.CAUTIONS,
+            *self.language.cautions,
             "",
             "Files, each with its SHA-256:",
             *(f"{total}  {file}" for file, total in sorted(self.into.sums.items())),

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from backspan.core.model.project import Project
     from backspan.core.review.plain import Data
     from backspan.core.rules.selected import RuleLibrary
+    from backspan.core.words import Language
 
 HELP = """\
 Review the drops of a project file: may each rig carry people, as far as backspan can tell.
@@ -68,6 +69,14 @@ fails, 2 bad input or usage, 130 stopped by the keyboard.
 )
 @click.option("--envelope", is_flag=True, help="Tell how far out the pieces that are there hold.")
 @click.option(
+    "--language",
+    "code",
+    type=click.Choice(["en", "es"]),
+    default="en",
+    show_default=True,
+    help="The language of sentences and papers; Spanish is still to be checked by an engineer.",
+)
+@click.option(
     "--format",
     "form",
     type=click.Choice(["text", "json"]),
@@ -96,6 +105,7 @@ def command(
     compare: bool,
     against: tuple[str, ...],
     envelope: bool,
+    code: str,
     form: str,
     out: Path | None,
     on: datetime.datetime | None,
@@ -103,6 +113,7 @@ def command(
     """Load, review, write, print; the exit status of the worst answer."""
     from backspan.cli.review_text import Asked
     from backspan.core.review.naming import rule_choice
+    from backspan.core.words import language_of
     from backspan.exchange.files import load, load_rule_library
     from backspan.exchange.output_set import refuse_unwritable
 
@@ -115,11 +126,17 @@ def command(
     asked = Asked(worked=worked, compare=compare, against=named, envelope=envelope)
     compared = out is not None or form == "json" or asked.beyond
     made = reviews_of(project, drops, rule_sets, library, on=day, compared=compared)
-    return _told(project, made, asked, as_json=form == "json", out=out)
+    return _told(project, made, asked, language_of(code), as_json=form == "json", out=out)
 
 
 def _told(
-    project: Project, made: Iterable[Review], asked: Asked, *, as_json: bool, out: Path | None
+    project: Project,
+    made: Iterable[Review],
+    asked: Asked,
+    language: Language,
+    *,
+    as_json: bool,
+    out: Path | None,
 ) -> int:
     """Write and print each review as it is made; the exit status of the worst answer."""
     from backspan.cli.review_text import ReviewText
@@ -135,18 +152,18 @@ def _told(
     from backspan.core.review.topics import worst
 
     formulas = formula_descriptions()
-    text = ReviewText(project, screen_of(), asked)
+    text = ReviewText(project, screen_of(), asked, language)
     fronts: list[Data] = []
     reports: list[str] = []
     with ExitStack() as stack:
         package = None
         for review in made:
-            fronts.append(front_data(review))
+            fronts.append(front_data(review, language))
             if not (as_json or out is not None or asked.more):
                 continue
-            document = review_data(review, formulas=formulas)
+            document = review_data(review, formulas=formulas, language=language)
             if out is not None:
-                package = package or _package(project, out, asked, stack)
+                package = package or _package(project, out, asked, language, stack)
                 package.add(review, document)
             if as_json or out is not None:
                 reports.append(report_text(document))
@@ -160,7 +177,9 @@ def _told(
     return status_of(verdict)
 
 
-def _package(project: Project, out: Path, asked: Asked, stack: ExitStack) -> Package:
+def _package(
+    project: Project, out: Path, asked: Asked, language: Language, stack: ExitStack
+) -> Package:
     """The set that is written to a folder; what it needs is closed with the stack."""
     from backspan.cli.package import Package
     from backspan.exchange.output_set import OutputSet
@@ -173,7 +192,7 @@ def _package(project: Project, out: Path, asked: Asked, stack: ExitStack) -> Pac
         against=asked.against,
         envelope=asked.envelope,
     )
-    return Package(project, into, stack.enter_context(closing(Typesetter())), appendix)
+    return Package(project, into, stack.enter_context(closing(Typesetter())), appendix, language)
 
 
 def reviews_of(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -15,12 +15,14 @@ from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
 from backspan.core.review.reasons import NOT_JUDGED, OPEN, REFUSED, of_site
 from backspan.core.sheet.moments import TOPIC
-from backspan.core.words import english
+from backspan.core.words import ENGLISH, Language
 from backspan.exchange.output_set import INDEX
 
 _INDENT = 2
 #: Below this many columns a drop is a paragraph, not a line of columns.
 _NARROW = 72
+#: Columns of a configuration code.
+_CODE = 11
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +56,7 @@ class ReviewText:
     project: Project
     screen: Screen
     asked: Asked
+    language: Language = ENGLISH
     written: Path | None = None
     """The set that was written, if any."""
     parts: list[str] = field(default_factory=list)
@@ -61,38 +64,50 @@ class ReviewText:
     def add(self, review: Data) -> None:
         """Lay out what was asked for of one drop beside its answer."""
         if self.asked.worked:
-            self.parts += ["", drop_text(review, self.screen)]
+            self.parts += ["", drop_text(review, self.screen, self.language)]
         if self.asked.compare or self.asked.against:
-            self.parts += comparison_text(review, self.screen, against=self.asked.against)
+            self.parts += comparison_text(
+                review, self.screen, self.language, against=self.asked.against
+            )
         if self.asked.envelope:
             self.parts += envelope_text(review, self.screen)
 
     def whole(self, fronts: Sequence[Data]) -> str:
         """All of it; `fronts` are the `front_data` of the drops that were added."""
         screen = self.screen
-        parts = [*_header(self.project, fronts, screen), ""]
+        parts = [*_header(self.project, fronts, screen, self.language), ""]
         if fronts:
-            parts += [*_drops(fronts, screen), *_reasons(fronts, screen)]
+            parts += [
+                *_drops(fronts, screen, self.language),
+                *_reasons(fronts, screen, self.language),
+            ]
         else:
             parts.append("The project has no drops: there is nothing to answer.")
-        parts += [*self.parts, "", screen.paragraph(english.ONE_LINE_CAUTION)]
+        parts += [*self.parts, "", screen.paragraph(self.language.one_line_caution)]
+        if self.language.note:
+            parts.append(screen.paragraph(self.language.note))
         if self.written is not None:
             parts += ["", *_files(self.written, screen)]
         return "\n".join(parts) + "\n"
 
 
-def _header(project: Project, reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+def _header(
+    project: Project, reviews: Sequence[Data], screen: Screen, language: Language
+) -> Iterator[str]:
     site = project.site
-    reviewed = "".join(f", reviewed on {one['on']} by {one['program']}" for one in reviews[:1])
+    reviewed = "".join(
+        f", {language.paper['reviewed'].format(on=one['on'], program=one['program'])}"
+        for one in reviews[:1]
+    )
     yield screen.paragraph(f"{site.name}, {site.place}{reviewed}", hanging=_INDENT)
     if site.invented:
         yield screen.paragraph(site.invented)
-    names = _basis(reviews)
+    names = _basis(reviews, language)
     if names:
-        yield screen.paragraph(f"Basis: {', '.join(names)}", hanging=_INDENT)
+        yield screen.paragraph(f"{language.paper['basis']}: {', '.join(names)}", hanging=_INDENT)
 
 
-def _basis(reviews: Sequence[Data]) -> list[str]:
+def _basis(reviews: Sequence[Data], language: Language) -> list[str]:
     """The rule sets with their editions: first what tipping is held against, then the rest."""
     lines = [
         (f"{line['rule_set']} {line['edition']}", line)
@@ -102,66 +117,68 @@ def _basis(reviews: Sequence[Data]) -> list[str]:
     counts = Counter(name for name, _ in lines)
     topics = {name: line["topic"] for name, line in reversed(lines)}
     ordered = sorted(counts, key=lambda name: (topics[name] != TOPIC, -counts[name]))
-    return [name if counts[name] == len(reviews) else f"{name} (some drops)" for name in ordered]
+    some = language.paper["some_drops"]
+    return [name if counts[name] == len(reviews) else f"{name} ({some})" for name in ordered]
 
 
-def _drops(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+def _drops(reviews: Sequence[Data], screen: Screen, language: Language) -> Iterator[str]:
     """A line a drop, the worst first."""
+    said = {one: screen.verdict(one, language) for one in Verdict}
+    first = max(map(len, said.values())) + 1
     width = max(len(one["drop"]) for one in reviews)
     for one in sorted(reviews, key=lambda one: WORST_FIRST.index(one["verdict"])):
         verdict = Verdict(one["verdict"])
-        answer = screen.answer(verdict)
-        counted = one["answer"].removeprefix(str(verdict)).removeprefix(", ")
-        beside = "; ".join(part for part in (counted, _beside(one, screen)) if part)
+        beside = _beside(one, said, language)
         if screen.width < _NARROW:
-            text = f"{one['drop']}  {screen.verdict(verdict)}, {beside}; {one['configuration']}"
+            text = f"{one['drop']}  {said[verdict]}, {beside}; {one['configuration']}"
             yield screen.paragraph(text, hanging=_INDENT)
             continue
-        # Signs and words of an answer take ten columns, a configuration code eleven.
-        blank = " " * (10 - len(screen.verdict(verdict)))
-        room = screen.width - 10 - width - 2 - 12
+        room = screen.width - first - width - _CODE - 3
         lines = screen.within(beside, room)
-        head = f"{answer}{blank} {one['drop'].ljust(width)} "
+        blank = " " * (first - len(said[verdict]))
+        head = f"{screen.coloured(said[verdict], verdict)}{blank} {one['drop'].ljust(width)} "
         yield f"{head}{lines[0].ljust(room)} {one['configuration']}"
         for line in lines[1:]:
-            yield " " * (10 + width + 2) + line
+            yield " " * (first + width + 2) + line
 
 
-def _beside(review: Data, screen: Screen) -> str:
-    of_counterweight = f"counterweight {screen.verdict(Verdict(review['counterweight']))}"
-    if review["margin"] is None or review["verdict"] != Verdict.PASS:
-        return of_counterweight
-    return f"{of_counterweight}, {review['margin']}"
+def _beside(review: Data, said: Mapping[Verdict, str], language: Language) -> str:
+    """What is counted beside the answer, the counterweight's own, and of a pass what is left."""
+    _, _, counted = review["answer"].partition(", ")
+    of_counterweight = f"{language.paper['counterweight']} {said[Verdict(review['counterweight'])]}"
+    if review["margin"] is not None and review["verdict"] == Verdict.PASS:
+        of_counterweight += f", {review['margin']}"
+    return "; ".join(part for part in (counted, of_counterweight) if part)
 
 
-def _reasons(reviews: Sequence[Data], screen: Screen) -> Iterator[str]:
+def _reasons(reviews: Sequence[Data], screen: Screen, language: Language) -> Iterator[str]:
     """What is refused, what is open, what nobody judged, and who must do what about it."""
     told = of_site(reviews)
-    for kind, head in ((REFUSED, english.REFUSED), (OPEN, english.OPEN)):
+    for kind, head in ((REFUSED, "refused"), (OPEN, "open")):
         if told[kind]:
             yield ""
-            yield screen.paragraph(head)
+            yield screen.paragraph(language.paper[head])
         for one in told[kind]:
-            yield _told(one, screen)
+            yield _told(one, screen, language)
             for act in one["acts"]:
                 place = "" if act["place"] is None else f" ({act['place']})"
                 text = f"{act['who']}: {act['text']}{place}"
                 yield screen.paragraph(text, indent=2 * _INDENT, hanging=3 * _INDENT)
     if told[NOT_JUDGED]:
         yield ""
-        yield screen.paragraph(english.NOT_JUDGED_HEAD)
+        yield screen.paragraph(language.paper["not_judged"])
     for one in told[NOT_JUDGED]:
-        why = one["text"].removeprefix(english.NOT_JUDGED_HERE).strip()
+        why = one["text"].removeprefix(language.phrase("not-judged-here")).strip()
         who = one["acts"][0]["who"]
         text = f"{', '.join(one['drops'])}  {', '.join(one['titles'])}: {who}"
         yield screen.paragraph(f"{text}. {why}".rstrip(), indent=_INDENT, hanging=2 * _INDENT)
 
 
-def _told(one: Data, screen: Screen) -> str:
+def _told(one: Data, screen: Screen, language: Language) -> str:
     where = ", ".join(one["where"])
     drops = ", ".join(one["drops"])
     subject = f"{drops}, {where}" if where else drops
-    sign = screen.verdict(Verdict(one["verdict"]))
+    sign = screen.verdict(Verdict(one["verdict"]), language)
     text = f"{subject}  {sign}  {'; '.join(one['titles'])}: {one['text']}"
     return screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
 

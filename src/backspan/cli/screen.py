@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING, Any, TextIO
 import click
 
 from backspan.core.findings import Verdict
-from backspan.core.words import SIGNS, say_verdict
+from backspan.core.words import ENGLISH, SIGNS, Language, say_verdict
 
 if TYPE_CHECKING:
     from rich.console import RenderableType
@@ -45,13 +45,12 @@ class Screen:
     signs: bool = True
     colour: bool = False
 
-    def verdict(self, verdict: Verdict) -> str:
+    def verdict(self, verdict: Verdict, language: Language = ENGLISH) -> str:
         """Sign and word of an answer; the word alone where the sign cannot be shown."""
-        return say_verdict(verdict) if self.signs else str(verdict)
+        return say_verdict(verdict, language=language) if self.signs else language.word(verdict)
 
-    def answer(self, verdict: Verdict) -> str:
-        """Sign and word of an answer, in colour where there is one."""
-        said = self.verdict(verdict)
+    def coloured(self, said: str, verdict: Verdict) -> str:
+        """What says an answer, in its colour where there is one."""
         return click.style(said, fg=COLOURS[verdict], bold=True) if self.colour else said
 
     def within(self, text: str, width: int) -> list[str]:

@@ -10,7 +10,7 @@ from backspan.core.model.project import Project
 from backspan.core.review.front import cited
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told, wanted_rows
-from backspan.core.words.labels import LABELS
+from backspan.core.words import ENGLISH, Language
 from backspan.papers.drop_part import drop_part, findings_of
 from backspan.papers.facts_part import sheet_part
 from backspan.papers.front_part import front_part
@@ -50,18 +50,22 @@ _NO_APPENDIX = Appendix()
 
 
 def package_content(
-    project: Project, fronts: Sequence[Data], plans: Sequence[str], papers: Mapping[str, str]
+    project: Project,
+    fronts: Sequence[Data],
+    plans: Sequence[str],
+    papers: Mapping[str, str],
+    language: Language = ENGLISH,
 ) -> PaperContent:
     """What stands before the papers of the drops: every answer with its reason, and roof plans.
 
-    `fronts` are the `front_data` of the reviews, `papers` the name of each drop's own paper,
-    `plans` SVG texts. Raises PaperError for a drawing that does not state its size.
+    `fronts` are the `front_data` of the reviews in that language, `papers` the name of each drop's
+    own paper, `plans` SVG texts. Raises PaperError for a drawing that does not state its size.
     """
     pictures = Pictures()
     data = {
-        **sheet_part(project),
-        "front": front_part(project, fronts, papers),
-        "plans": [pictures.add(plan, title=LABELS["roof_plan"]) for plan in plans],
+        **sheet_part(project, language),
+        "front": front_part(project, fronts, papers, language),
+        "plans": [pictures.add(plan, title=language.paper["roof_plan"]) for plan in plans],
     }
     return PaperContent("package.typ", data, pictures.files)
 
@@ -71,30 +75,33 @@ def drop_content(
     review: Data,
     drawings: DropDrawings,
     appendix: Appendix = _NO_APPENDIX,
+    language: Language = ENGLISH,
 ) -> PaperContent:
-    """The paper of one drop from the data of its review.
+    """The paper of one drop from the data of its review in that language.
 
     Raises PaperError for a drawing that does not state its size.
     """
     pictures = Pictures()
 
     def shown(svg: str | None, title: str) -> list[dict[str, Any]]:
-        return [] if svg is None else [pictures.add(svg, title=f"{LABELS[title]} {review['drop']}")]
+        name = f"{language.paper[title]} {review['drop']}"
+        return [] if svg is None else [pictures.add(svg, title=name)]
 
-    part = drop_part(project, review)
+    part = drop_part(project, review, language)
     part["section"] = shown(drawings.section, "section")
     part["plan"] = shown(drawings.plan, "plan")
-    data = {**sheet_part(project), "drop": part, "appendix": _appendix(project, review, appendix)}
+    more = _appendix(project, review, appendix, language)
     if appendix.worked:
-        data["appendix"]["sheets"] = shown(drawings.sheet, "section")
+        more["sheets"] = shown(drawings.sheet, "section")
     if appendix.envelope:
-        data["appendix"]["envelopes"] = [
-            one for svg in drawings.envelopes for one in shown(svg, "envelope")
-        ]
+        more["envelopes"] = [one for svg in drawings.envelopes for one in shown(svg, "envelope")]
+    data = {**sheet_part(project, language), "drop": part, "appendix": more}
     return PaperContent("drop.typ", data, pictures.files)
 
 
-def _appendix(project: Project, review: Data, appendix: Appendix) -> dict[str, Any]:
+def _appendix(
+    project: Project, review: Data, appendix: Appendix, language: Language
+) -> dict[str, Any]:
     found: dict[str, Any] = {
         "findings": [],
         "not_applicable": [],
@@ -104,7 +111,7 @@ def _appendix(project: Project, review: Data, appendix: Appendix) -> dict[str, A
         "sheets": [],
     }
     if appendix.worked:
-        found["findings"] = findings_of(project, review)
+        found["findings"] = findings_of(project, review, language)
         found["not_applicable"] = [
             {**one, "subject": subjects} for subjects, (one,) in told(review, "not_applicable")
         ]

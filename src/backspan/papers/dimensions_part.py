@@ -6,21 +6,19 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from backspan.core.model.evidence import StatedValue
-from backspan.core.model.kit import Piece
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, PieceGroup, SuspensionPoint
-from backspan.core.quantities import LENGTH, MASS, Style, display
-from backspan.core.words.labels import DIMENSIONS, LABELS
-from backspan.papers.wording import NOT_STATED
+from backspan.core.quantities import LENGTH, MASS, display
+from backspan.core.words import Language
 
 Row = dict[str, str]
 
 
-def dimensions_part(project: Project, drop: str) -> dict[str, Any]:
+def dimensions_part(project: Project, drop: str, language: Language) -> dict[str, Any]:
     """The points of a drop and a row for each dimension; where they differ, one for each point."""
     rig = next((one.rig for one in project.drops if one.id == drop), None)
     points = () if rig is None else rig.suspension_points
-    by_point = {point.id: list(_rows(project, point)) for point in points}
+    by_point = {point.id: list(_rows(project, point, language)) for point in points}
     names = dict.fromkeys(row["name"] for rows in by_point.values() for row in rows)
     rows = [row for name in names for row in _of_name(name, by_point)]
     return {"points": ", ".join(by_point), "rows": rows}
@@ -39,19 +37,22 @@ def _of_name(name: str, by_point: Mapping[str, Sequence[Row]]) -> Iterator[Row]:
             yield {**row, "name": f"{name}, {point}"}
 
 
-def _rows(project: Project, point: SuspensionPoint) -> Iterator[Row]:
-    beam = point.counterweighted_beam
+def _rows(project: Project, point: SuspensionPoint, language: Language) -> Iterator[Row]:
+    beam, unstated = point.counterweighted_beam, language.paper["not_stated"]
     if beam is None:
         other = point.other_support
-        yield _row("support", found=NOT_STATED if other is None else str(other.kind))
+        yield _row(
+            language.paper["support"],
+            found=unstated if other is None else language.word(other.kind),
+        )
         return
     for name, stated in _lengths(project, beam):
         if name == "backspan" and beam.backspan_from is BackspanFrom.STACK:
-            yield _row(DIMENSIONS[name], found=LABELS["from_stack"])
+            yield _row(language.dimensions[name], found=language.paper["from_stack"])
         else:
-            yield _length_row(project, DIMENSIONS[name], stated)
+            yield _length_row(project, name, stated, language)
     for group in beam.stack.groups:
-        yield _pieces_row(project, group)
+        yield _pieces_row(project, group, language)
 
 
 def _lengths(
@@ -66,37 +67,39 @@ def _lengths(
     yield "length", None if kit is None else kit.length
 
 
-def _length_row(project: Project, name: str, stated: StatedValue[float] | None) -> Row:
+def _length_row(
+    project: Project, name: str, stated: StatedValue[float] | None, language: Language
+) -> Row:
     if stated is None:
-        return _row(name)
+        return _row(language.dimensions[name], found=language.paper["not_stated"])
     units = project.units
     found = display(stated.value, LENGTH, units)
     if stated.tolerance:
         found += f" ± {display(stated.tolerance, LENGTH, units)}"
     planned = "" if stated.planned is None else display(stated.planned, LENGTH, units)
-    return _row(name, planned=planned, found=found, by=_said(project, stated))
+    by = _said(project, stated, language)
+    return _row(language.dimensions[name], planned=planned, found=found, by=by)
 
 
-def _pieces_row(project: Project, group: PieceGroup) -> Row:
+def _pieces_row(project: Project, group: PieceGroup, language: Language) -> Row:
     piece = project.kit.piece(group.piece)
-    each = LABELS["piece_each"].format(count=group.count.value, mass=_mass(piece, project.units))
-    planned = "" if group.count.planned is None else str(group.count.planned)
-    by = _said(project, group.count)
-    return _row(DIMENSIONS["pieces"], planned=planned, found=each, by=by)
+    mass = language.paper["not_stated"]
+    if piece is not None and piece.mass is not None:
+        mass = display(piece.mass.value, MASS, project.units)
+    return _row(
+        language.dimensions["pieces"],
+        planned="" if group.count.planned is None else str(group.count.planned),
+        found=language.paper["piece_each"].format(count=group.count.value, mass=mass),
+        by=_said(project, group.count, language),
+    )
 
 
-def _mass(piece: Piece | None, units: Style) -> str:
-    if piece is None or piece.mass is None:
-        return NOT_STATED
-    return display(piece.mass.value, MASS, units)
-
-
-def _said(project: Project, stated: StatedValue[Any]) -> str:
+def _said(project: Project, stated: StatedValue[Any], language: Language) -> str:
     names = {one.id: one.name for one in project.people}
     by = None if stated.by is None else names.get(stated.by, stated.by)
-    evidence = None if stated.evidence is None else str(stated.evidence)
+    evidence = None if stated.evidence is None else language.word(stated.evidence)
     return ", ".join(one for one in (evidence, by, stated.at) if one)
 
 
-def _row(name: str, *, planned: str = "", found: str = NOT_STATED, by: str = "") -> Row:
+def _row(name: str, *, planned: str = "", found: str, by: str = "") -> Row:
     return {"name": name, "planned": planned, "found": found, "by": by}

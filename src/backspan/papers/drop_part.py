@@ -9,40 +9,41 @@ from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
-from backspan.core.words import SIGNS, say_verdict
-from backspan.core.words.labels import LABELS
+from backspan.core.words import SIGNS, Language, say_verdict
 from backspan.papers.dimensions_part import dimensions_part
 from backspan.papers.facts_part import facts_part
 from backspan.papers.reasons_part import reasons_part
-from backspan.papers.wording import NOT_STATED
 
 
-def drop_part(project: Project, review: Data) -> dict[str, Any]:
+def drop_part(project: Project, review: Data, language: Language) -> dict[str, Any]:
     """The pages of one drop as plain data, but for its drawings."""
     drop = review["drop"]
-    calculation, dimensions = _calculation(project, review), dimensions_part(project, drop)
+    calculation, dimensions = (
+        _calculation(project, review, language),
+        dimensions_part(project, drop, language),
+    )
     return {
         "drop": drop,
         "name": next((one.name for one in project.drops if one.id == drop), None) or "",
-        "answer": say_verdict(Verdict(review["verdict"])),
-        "counted": review["answer"].removeprefix(review["verdict"]).removeprefix(", "),
+        "answer": say_verdict(Verdict(review["verdict"]), language=language),
+        "counted": review["answer"].partition(", ")[2],
         "configuration": review["configuration"],
-        "facts": facts_part(project, review),
+        "facts": facts_part(project, review, language),
         "basis": "; ".join(dict.fromkeys(_basis(review))),
-        "reasons": reasons_part([review]),
+        "reasons": reasons_part([review], language),
         "dimensions": dimensions,
         "planned": any(row["planned"] for row in dimensions["rows"]),
         "calculation": calculation,
-        "topics": [_topic(one) for one in review["topics"] if not one["taken_over"]],
+        "topics": [_topic(one, language) for one in review["topics"] if not one["taken_over"]],
         "letters": _letters(review),
         "passed": _passed(review, None if calculation is None else calculation["number"]),
     }
 
 
-def findings_of(project: Project, review: Data) -> list[Data]:
+def findings_of(project: Project, review: Data, language: Language) -> list[Data]:
     """Every finding of a drop as it is told, worst first, numbered."""
     return [
-        _finding(project, finding, subjects, number)
+        _finding(project, finding, subjects, number, language)
         for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1)
     ]
 
@@ -53,30 +54,34 @@ def _basis(review: Data) -> Iterator[str]:
         yield f"{line['rule_set']} {line['edition']}{f' ({readings})' if readings else ''}"
 
 
-def _calculation(project: Project, review: Data) -> Data | None:
+def _calculation(project: Project, review: Data, language: Language) -> Data | None:
     """The finding whose sums govern: the governing one, else the worst of strength, with steps."""
     strength = None if review["strength"] is None else review["strength"]["finding"]
     for at in (review["governing"], strength):
         wanted = {} if at is None else review["findings"][at]
-        for one in findings_of(project, review) if wanted.get("steps") else ():
+        for one in findings_of(project, review, language) if wanted.get("steps") else ():
             if all(one[name] == wanted[name] for name in ("check", "message", "steps")):
                 return one
     return None
 
 
-def _finding(project: Project, finding: Data, subjects: str, number: int) -> Data:
+def _finding(
+    project: Project, finding: Data, subjects: str, number: int, language: Language
+) -> Data:
     """A finding with its number among those of the drop, and people by their names."""
     names = {one.id: one.name for one in project.people}
-    taken = f"{SIGNS[Verdict.PASS]} {LABELS['taken_over']}"
+    taken = f"{SIGNS[Verdict.PASS]} {language.paper['taken_over']}"
     return {
         **finding,
         "number": str(number),
         "subject": subjects,
-        "answer": taken if finding["taken_over"] else say_verdict(Verdict(finding["verdict"])),
+        "answer": taken
+        if finding["taken_over"]
+        else say_verdict(Verdict(finding["verdict"]), language=language),
         "inputs": [
             {
                 **one,
-                "evidence": one["evidence"] or NOT_STATED,
+                "evidence": one["evidence"] or language.paper["not_stated"],
                 "by": names.get(one["by"], one["by"]),
                 "checked_by": names.get(one["checked_by"], one["checked_by"]),
             }
@@ -86,9 +91,12 @@ def _finding(project: Project, finding: Data, subjects: str, number: int) -> Dat
     }
 
 
-def _topic(one: Data) -> dict[str, str]:
+def _topic(one: Data, language: Language) -> dict[str, str]:
     """The answer of a topic that nobody took over."""
-    return {"topic": one["topic"], "answer": say_verdict(Verdict(one["verdict"]))}
+    return {
+        "topic": one["name"],
+        "answer": say_verdict(Verdict(one["verdict"]), language=language),
+    }
 
 
 def _letters(review: Data) -> list[dict[str, str]]:
@@ -97,7 +105,7 @@ def _letters(review: Data) -> list[dict[str, str]]:
     for one in review["topics"]:
         notes = [note["text"] for note in one["notes"]]
         for text in ([one["taken_over"]["text"]] if one["taken_over"] else []) + notes:
-            letters.setdefault(text, []).append(one["topic"])
+            letters.setdefault(text, []).append(one["name"])
     return [{"text": text, "topics": ", ".join(topics)} for text, topics in letters.items()]
 
 

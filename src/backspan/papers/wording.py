@@ -1,27 +1,13 @@
-"""Dates as a letter writes them, and what stands where nothing was stated."""
+"""Dates as a letter writes them."""
 
 from __future__ import annotations
 
 import datetime
 
-NOT_STATED = "not stated"
-
-MONTHS = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
+from backspan.core.words import Language
 
 
-def long_date(day: datetime.date) -> str:
-    """A date as letters write it: November 25, 2026."""
-    return f"{MONTHS[day.month - 1]} {day.day}, {day.year}"
+def long_date(day: datetime.date, language: Language) -> str:
+    """A date as letters write it: November 25, 2026; 25 de noviembre de 2026."""
+    month = language.paper["months"].split()[day.month - 1]
+    return language.paper["long_date"].format(day=day.day, month=month, year=day.year)

@@ -51,9 +51,9 @@ def test_the_word_stands_alone_where_there_is_no_sign(encoding: str, text: str) 
 def test_an_answer_is_never_told_by_colour_alone() -> None:
     plain, coloured = Screen(colour=False), Screen(colour=True)
     for verdict in Verdict:
-        assert str(verdict) in plain.answer(verdict)
-        assert "\x1b[" not in plain.answer(verdict)
-        drawn = coloured.answer(verdict)
+        assert str(verdict) in plain.coloured(plain.verdict(verdict), verdict)
+        assert "\x1b[" not in plain.coloured(plain.verdict(verdict), verdict)
+        drawn = coloured.coloured(coloured.verdict(verdict), verdict)
         assert str(verdict) in drawn
         assert "\x1b[" in drawn
 

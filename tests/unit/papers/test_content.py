@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Verdict
-from backspan.core.words import say
+from backspan.core.words import ENGLISH, language_of, say
 from backspan.papers import Appendix, PaperError, package_content
 from backspan.papers.wording import long_date
 from tests.unit.papers.sample import ON, demo, package, paper, part, reviews, worked
@@ -209,4 +209,5 @@ def test_a_confirmed_value_says_who_confirmed_it() -> None:
 
 
 def test_dates_are_written_out() -> None:
-    assert long_date(ON) == "November 25, 2026"
+    assert long_date(ON, ENGLISH) == "November 25, 2026"
+    assert long_date(ON, language_of("es")) == "25 de noviembre de 2026"

@@ -10,7 +10,7 @@ import pytest
 
 from backspan.core.quantities import Style, display, shared_unit
 from backspan.core.review.front import front_data
-from backspan.core.words import english, shown
+from backspan.core.words import ENGLISH, english, shown
 from backspan.papers import PaperError, paper_pdf
 from tests.unit.papers.sample import EVERYTHING, ON, demo, package, paper, reviews
 
@@ -58,7 +58,7 @@ def test_page_one_of_twelve_drops_tells_each_answer_its_reason_and_who_must_act(
     first = " ".join(first.split())
     for review in reviews(demo(), names):
         for reason in front_data(review)["reasons"]:
-            assert reason["text"].removeprefix(english.NOT_JUDGED_HERE).strip() in first
+            assert reason["text"].removeprefix(ENGLISH.phrase("not-judged-here")).strip() in first
             for act in reason["acts"]:
                 assert f"{act['who']}: {act['text']}" in first
 

@@ -11,15 +11,15 @@ from backspan.core.findings import WORST_FIRST, BasisLine, Finding, Review, Topi
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.reasons import reasons
 from backspan.core.review.told import beside_the_answer, why_open
-from backspan.core.words import counterweight, drop_answer, english, say, say_check
+from backspan.core.words import ENGLISH, Language, counterweight, drop_answer, say_check
 
 #: The format number of the data written here.
 FORMAT = 1
 
 
-def front_data(review: Review) -> Data:
-    """The front of one review's data; texts are in the review's own style of units."""
-    writer = Writer(review.units, {})
+def front_data(review: Review, language: Language = ENGLISH) -> Data:
+    """The front of one review's data; texts are in that language and the review's own units."""
+    writer = Writer(review.units, {}, language)
     governing = None if review.governing is None else review.findings[review.governing]
     return {
         "format": FORMAT,
@@ -29,20 +29,21 @@ def front_data(review: Review) -> Data:
         "configuration": review.configuration,
         "on": review.on.isoformat(),
         "units": str(review.units),
+        "language": language.code,
         "verdict": str(review.verdict),
-        "answer": drop_answer(review),
+        "answer": drop_answer(review, language=language),
         "counterweight": str(counterweight(review)),
-        "why_open": why_open(review),
+        "why_open": why_open(review, language=language),
         "governing": review.governing,
-        "governs": None if governing is None else say(governing.message, review.units),
-        "margin": beside_the_answer(review),
+        "governs": None if governing is None else writer.text(governing.message),
+        "margin": beside_the_answer(review, language=language),
         "reasons": reasons(review, writer),
         "strength": _most_used(review, writer, lambda one: one.strength),
         "limit": _most_used(review, writer, lambda one: not one.strength),
         "presence": _presence(review),
         "basis": [_basis(line) for line in review.basis],
         "topics": [_topic(writer, one) for one in review.topics],
-        "cautions": list(english.CAUTIONS),
+        "cautions": list(language.cautions),
     }
 
 
@@ -59,7 +60,7 @@ def _most_used(review: Review, writer: Writer, wanted: Callable[[Finding], bool]
     found = review.findings[at]
     return {
         "finding": at,
-        "title": say_check(found.check),
+        "title": say_check(found.check, language=writer.language),
         "subject": found.subject,
         "verdict": str(found.verdict),
         "utilisation": writer.share(found.utilisation),
@@ -76,6 +77,7 @@ def _topic(writer: Writer, one: TopicAnswer) -> Data:
     told = None if one.taken_over is None else writer.message(one.taken_over)
     return {
         "topic": str(one.topic),
+        "name": writer.language.word(one.topic),
         "verdict": str(one.verdict),
         "who": list(one.who),
         "findings": list(one.findings),

@@ -12,7 +12,7 @@ from backspan.core.review.citing import cited, content_text, mark_text, reading_
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
 from backspan.core.wire import report_number
-from backspan.core.words import per_cent, say, shown
+from backspan.core.words import ENGLISH, Language, per_cent, say, say_decider, shown
 from backspan.core.worked.formula import Step
 from backspan.core.worked.lines import WorkedLine, worked_line
 from backspan.core.worked.table import FormulaDescription, dimensions_of
@@ -27,6 +27,7 @@ class Writer:
 
     style: Style
     formulas: Mapping[str, FormulaDescription]
+    language: Language = ENGLISH
     lines: dict[Step, WorkedLine] = field(default_factory=dict)
     """Lines already written: one step stands in several findings, and a line costs."""
 
@@ -59,18 +60,22 @@ class Writer:
             return self.count(value)
         return list(value) if isinstance(value, tuple) else value
 
+    def text(self, message: Message, *, places: bool = True) -> str:
+        """The sentence of a message; without `places`, not where in the file a value belongs."""
+        return say(message, self.style, places=places, language=self.language)
+
     def message(self, message: Message, text: str | None = None) -> Data:
         """A sentence: its id, its values, its text."""
         return {
             "id": message.id,
             "values": {name: self.value(value) for name, value in message.values},
-            "text": say(message, self.style) if text is None else text,
+            "text": self.text(message) if text is None else text,
         }
 
     def need(self, need: Need) -> Data:
         """Who must supply what."""
-        who = str(need.who)
-        asked = who if who.startswith("the ") else f"the {who}"
+        asked = say_decider(need.who, language=self.language)
+        who = self.language.word(need.who)
         return {"who": who, "asked": asked, "what": self.message(need.what)}
 
     def rule(self, rule: SelectedValue) -> Data:
@@ -88,7 +93,7 @@ class Writer:
             "content": self.content(rule.content),
             "clause": rule.provenance.clause,
             "mark": str(rule.provenance.mark),
-            "mark_text": mark_text(rule),
+            "mark_text": mark_text(rule, language=self.language),
             "source": rule.provenance.source,
             "confirmed": None
             if confirmed is None
@@ -96,15 +101,20 @@ class Writer:
                 "by": confirmed.by,
                 "at": confirmed.at,
                 "copy_seen": confirmed.copy_seen,
-                "text": f"confirmed by {confirmed.by} on {confirmed.at} in {confirmed.copy_seen}",
+                "text": self.language.phrase(
+                    "confirmed-in-copy",
+                    by=confirmed.by,
+                    at=confirmed.at,
+                    copy_seen=confirmed.copy_seen,
+                ),
             },
-            "reference": reference(rule),
-            "citation": cited(rule, self.style),
+            "reference": reference(rule, language=self.language),
+            "citation": cited(rule, self.style, language=self.language),
         }
 
     def content(self, content: Content) -> Data:
         """What the rule value asks for, by its kind."""
-        text = content_text(content, self.style)
+        text = content_text(content, self.style, language=self.language)
         if isinstance(content, FactorOnLoad):
             return {
                 "kind": "factor on load",

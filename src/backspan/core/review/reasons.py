@@ -8,9 +8,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from backspan.core.findings import WORST_FIRST, Finding, Message, Review, TopicAnswer, Verdict
+from backspan.core.findings import (
+    WORST_FIRST,
+    Decider,
+    Finding,
+    Message,
+    Review,
+    TopicAnswer,
+    Verdict,
+)
 from backspan.core.review.plain import Data, Writer
-from backspan.core.words import english, say, say_check, say_input, say_mend, settled
+from backspan.core.words import Language, say_check, say_input, say_mend, settled
 
 #: Kinds of reasons, in the order they are told.
 #: The need of a value that nobody stated.
@@ -27,7 +35,7 @@ def reasons(review: Review, writer: Writer) -> list[Data]:
         first = told.setdefault(repr((one["kind"], one["verdict"], _asked(one))), one)
         if first is not one:
             _join(first, one)
-            first["text"] = _waits_for(review.findings[at], first["text"])
+            first["text"] = _waits_for(review.findings[at], first["text"], writer.language)
     return [*told.values(), *_of_topics(review, writer)]
 
 
@@ -51,17 +59,27 @@ def _of_finding(review: Review, at: int, writer: Writer) -> Data:
     finding = review.findings[at]
     refused = finding.verdict is Verdict.FAIL
     acts = [
-        _act(str(need.who), say(need.what, writer.style, places=False), _place(need.what))
+        _act(
+            writer.language.word(need.who),
+            writer.text(need.what, places=False),
+            _place(need.what),
+        )
         for need in finding.needs
     ]
     if refused:
-        acts.insert(0, _act(english.CONTRACTOR, say_mend(finding, writer.style)))
+        acts.insert(
+            0,
+            _act(
+                writer.language.word(Decider.CONTRACTOR),
+                say_mend(finding, writer.style, language=writer.language),
+            ),
+        )
     return {
         "kind": REFUSED if refused else OPEN,
         "verdict": str(finding.verdict),
-        "titles": [say_check(finding.check)],
+        "titles": [say_check(finding.check, language=writer.language)],
         "where": _where(review, finding),
-        "text": say(finding.message, writer.style),
+        "text": writer.text(finding.message),
         "acts": acts,
         "findings": [at],
     }
@@ -94,25 +112,27 @@ def _join(first: Data, other: Data) -> None:
         first[name] += [item for item in other[name] if item not in first[name]]
 
 
-def _waits_for(finding: Finding, text: str) -> str:
+def _waits_for(finding: Finding, text: str, language: Language) -> str:
     """What several findings wait for, where it is values that nobody stated; else their worst."""
     lacking = [dict(one.what.values)["input"] for one in finding.needs if one.what.id == _STATE]
     if finding.verdict is not Verdict.MISSING or len(lacking) < len(finding.needs):
         return text
-    told = "; ".join(say_input(str(one)) for one in lacking)
-    return english.NOT_STATED.format(inputs=told) if lacking else text
+    told = "; ".join(say_input(str(one), language=language) for one in lacking)
+    return language.phrase("waits-for", inputs=told) if lacking else text
 
 
 def _of_topics(review: Review, writer: Writer) -> Iterator[Data]:
     """Topics that nobody judged and no open finding tells of: a reason for the same people."""
+    language = writer.language
     told: dict[tuple[str, ...], Data] = {}
     for one in review.topics:
         if not one.not_judged or _is_told(review, one):
             continue
-        why = [say(note, writer.style) for note in one.notes]
+        why = [writer.text(note) for note in one.notes]
         key = (*one.who, *why)
-        text = " ".join([english.NOT_JUDGED_HERE, *why])
-        acts = [_act(english.OR.join(one.who), english.JUDGE_IN_WRITING)]
+        text = " ".join([language.phrase("not-judged-here"), *why])
+        who = language.phrase("or").join(language.word(role) for role in one.who)
+        acts = [_act(who, language.phrase("judge-in-writing"))]
         reason = told.setdefault(
             key,
             {
@@ -125,7 +145,7 @@ def _of_topics(review: Review, writer: Writer) -> Iterator[Data]:
                 "findings": [],
             },
         )
-        reason["titles"].append(str(one.topic))
+        reason["titles"].append(language.word(one.topic))
     yield from told.values()
 
 

@@ -13,6 +13,7 @@ from backspan.core.findings import (
     Finding,
     InputUsed,
     Margin,
+    MessageValue,
     Review,
     Verdict,
 )
@@ -28,12 +29,14 @@ from backspan.core.review.told import (
 from backspan.core.review.topics import worst
 from backspan.core.version import PROGRAM
 from backspan.core.words import (
+    ENGLISH,
+    Language,
     say_check,
     say_input,
     say_margin,
     say_margins,
+    say_stated,
     settled,
-    shown,
 )
 from backspan.core.worked.table import FormulaDescription, describe_all
 
@@ -55,9 +58,14 @@ def reviews_data(
     }
 
 
-def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -> dict[str, Any]:
+def review_data(
+    review: Review,
+    *,
+    formulas: Mapping[str, FormulaDescription],
+    language: Language = ENGLISH,
+) -> dict[str, Any]:
     """One review; every number is in SI beside its text in the review's own style of units."""
-    writer = Writer(review.units, formulas)
+    writer = Writer(review.units, formulas, language)
     taken = settled(review)
     findings = [
         _finding(writer, finding, taken_over=at in taken)
@@ -66,7 +74,7 @@ def review_data(review: Review, *, formulas: Mapping[str, FormulaDescription]) -
     not_applicable = [_not_applicable(writer, one) for one in review.not_applicable]
     comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
-        **front_data(review),
+        **front_data(review, language),
         "findings": findings,
         "not_applicable": not_applicable,
         "comparison": comparison,
@@ -115,7 +123,7 @@ def margin_data(writer: Writer, margin: Margin) -> Data:
         "id": margin.id,
         "value": writer.value(margin.value),
         "beyond": margin.beyond,
-        "text": say_margin(margin, writer.style),
+        "text": say_margin(margin, writer.style, language=writer.language),
     }
 
 
@@ -124,7 +132,7 @@ def _finding(writer: Writer, finding: Finding, *, taken_over: bool) -> Data:
     in_short = finding.margins if finding.verdict is Verdict.FAIL else finding.margins[:1]
     return {
         "check": finding.check,
-        "title": say_check(finding.check),
+        "title": say_check(finding.check, language=writer.language),
         "subject": finding.subject,
         "question": finding.question,
         "place": list(finding.place),
@@ -139,28 +147,32 @@ def _finding(writer: Writer, finding: Finding, *, taken_over: bool) -> Data:
         "inputs": [_input(writer, one, finding) for one in finding.inputs],
         "steps": [writer.step(step) for step in finding.steps],
         "margins": [margin_data(writer, margin) for margin in finding.margins],
-        "margins_text": say_margins(finding.margins, writer.style),
-        "margins_in_short": say_margins(in_short, writer.style),
+        "margins_text": say_margins(finding.margins, writer.style, language=writer.language),
+        "margins_in_short": say_margins(in_short, writer.style, language=writer.language),
         "notes": [writer.message(note) for note in finding.notes],
         "needs": [writer.need(need) for need in finding.needs],
     }
 
 
 def _input(writer: Writer, one: InputUsed, finding: Finding) -> Data:
-    text, used = shown(one.stated, writer.style), shown(one.used, writer.style)
+    def said(value: MessageValue) -> str:
+        return say_stated(one.name, value, writer.style, language=writer.language)
+
+    text, used = said(one.stated), said(one.used)
     used_text = "" if used == text else used
     if one.tolerance is not None:
-        text += f" ± {shown(one.tolerance, writer.style)}{' as usual' if one.usual else ''}"
+        phrase = "with-usual-tolerance" if one.usual else "with-tolerance"
+        text = writer.language.phrase(phrase, value=text, tolerance=said(one.tolerance))
     return {
         "name": one.name,
-        "title": say_input(one.name),
+        "title": say_input(one.name, language=writer.language),
         "stated": writer.value(one.stated),
         "used": writer.value(one.used),
         "tolerance": None if one.tolerance is None else writer.value(one.tolerance),
         "usual_tolerance": one.usual,
         "text": text,
         "used_text": used_text,
-        "evidence": None if one.evidence is None else str(one.evidence),
+        "evidence": None if one.evidence is None else writer.language.word(one.evidence),
         "by": one.by,
         "at": one.at,
         "document": one.document,
@@ -173,7 +185,7 @@ def _input(writer: Writer, one: InputUsed, finding: Finding) -> Data:
 def _not_applicable(writer: Writer, one: DoesNotApply) -> Data:
     return {
         "check": one.check,
-        "title": say_check(one.check),
+        "title": say_check(one.check, language=writer.language),
         "subject": one.subject,
         "place": list(one.place),
         "reason": writer.message(one.reason),

@@ -310,17 +310,6 @@ MARGINS: dict[str, tuple[str, str]] = {
     "pieces-per-step-metric": ("10 mm more reach costs {value} pieces",) * 2,
 }
 
-#: Whose rig it is: who mends what is refused.
-CONTRACTOR = "contractor"
-OR = " or "
-REFUSED = "Refused: nobody rides"
-OPEN = "Open: nobody rides until it is settled"
-NOT_JUDGED_HEAD = "Not judged here; may be taken over in writing by"
-NO_OTHER_RULE = "No other rule gives a number here."
-#: What several findings wait for.
-NOT_STATED = "Not stated: {inputs}."
-NOT_JUDGED_HERE = "Not judged here; nobody took it over."
-JUDGE_IN_WRITING = "Judge it, and take it over in writing."
 NOT_JUDGED = "Not judged, nobody took it over: {topics}."
 
 #: What is counted beside a drop's answer; a drop has more than one topic.

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from backspan.core.errors import BackspanError
-from backspan.core.words import english, phrases, roof_questions
+from backspan.core.words import english, labels, mends, phrases, roof_questions
 
 
 class WordsError(BackspanError, KeyError):
@@ -36,6 +36,13 @@ class Language:
     labels: Mapping[str, str]
     verdict_meanings: Mapping[str, str]
     marks: Mapping[str, str]
+    mends_by_margin: Mapping[str, str]
+    """One change of the rig that mends a refusal, by the margin that is used up."""
+    mends_by_message: Mapping[str, str]
+    """What mends a refusal that has no margin."""
+    paper: Mapping[str, str]
+    """The fixed words of papers and screens."""
+    dimensions: Mapping[str, str]
     topics_counted: Mapping[str, tuple[str, str]]
     """One of them, and several."""
     not_judged: str
@@ -80,6 +87,10 @@ ENGLISH = Language(
     labels=roof_questions.LABELS,
     verdict_meanings=english.VERDICTS,
     marks=english.MARKS,
+    mends_by_margin=mends.BY_MARGIN,
+    mends_by_message=mends.BY_MESSAGE,
+    paper=labels.LABELS,
+    dimensions=labels.DIMENSIONS,
     topics_counted=english.TOPICS_COUNTED,
     not_judged=english.NOT_JUDGED,
     cautions=english.CAUTIONS,

@@ -14,13 +14,6 @@ BY_MARGIN: dict[str, str] = {
     "hoists-that-do": "use hoist {value}",
 }
 
-#: The same for one piece.
-ONE_PIECE = "add 1 piece"
-ONE_CHANGE = "One change: {changes}."
-OR = "; or "
-#: What is left to say of a finding that has neither.
-PUT_RIGHT = "Put it right, and have it reviewed again."
-
 #: What mends a finding that has no margin, by its message.
 BY_MESSAGE: dict[str, str] = {
     "rig.moved": "Review the rig where it hangs now.",

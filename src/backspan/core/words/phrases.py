@@ -12,6 +12,16 @@ PHRASES: dict[str, str] = {
     "cited": "{reference}: {asked}",
     "cited-as-read": '{reference}, read as "{reading}": {asked}',
     "confirmed-in-copy": "confirmed by {by} on {at} in {copy_seen}",
+    # what mends a refusal
+    "mend": "One change: {changes}.",
+    "mend-one-piece": "add 1 piece",
+    "mend-or": "; or ",
+    "put-right": "Put it right, and have it reviewed again.",
+    # reasons
+    "or": " or ",
+    "waits-for": "Not stated: {inputs}.",
+    "not-judged-here": "Not judged here; nobody took it over.",
+    "judge-in-writing": "Judge it, and take it over in writing.",
     # an input as it was stated
     "with-tolerance": "{value} ± {tolerance}",
     "with-usual-tolerance": "{value} ± {tolerance} as usual",

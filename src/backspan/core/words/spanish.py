@@ -2,7 +2,13 @@
 
 from __future__ import annotations
 
-from backspan.core.words import spanish_names, spanish_questions, spanish_sentences
+from backspan.core.words import (
+    spanish_labels,
+    spanish_mends,
+    spanish_names,
+    spanish_questions,
+    spanish_sentences,
+)
 from backspan.core.words.language import Language
 
 #: Printed wherever Spanish is: nobody who knows the trade in this language has checked it yet.
@@ -103,6 +109,14 @@ PHRASES: dict[str, str] = {
     "cited": "{reference}: {asked}",
     "cited-as-read": "{reference}, leído como «{reading}»: {asked}",
     "confirmed-in-copy": "confirmado por {by} el {at} en {copy_seen}",
+    "mend": "Un solo cambio: {changes}.",
+    "mend-one-piece": "añadir 1 pieza",
+    "mend-or": "; o ",
+    "put-right": "Arreglarlo, y hacerlo revisar de nuevo.",
+    "or": " o ",
+    "waits-for": "No declarado: {inputs}.",
+    "not-judged-here": "No juzgado aquí; nadie lo asumió.",
+    "judge-in-writing": "Juzgarlo, y asumirlo por escrito.",
     "with-tolerance": "{value} ± {tolerance}",
     "with-usual-tolerance": "{value} ± {tolerance}, la habitual",
 }
@@ -120,6 +134,10 @@ SPANISH = Language(
     labels=spanish_questions.LABELS,
     verdict_meanings=VERDICT_MEANINGS,
     marks=MARKS,
+    mends_by_margin=spanish_mends.BY_MARGIN,
+    mends_by_message=spanish_mends.BY_MESSAGE,
+    paper=spanish_labels.LABELS,
+    dimensions=spanish_labels.DIMENSIONS,
     topics_counted=TOPICS_COUNTED,
     not_judged=NOT_JUDGED,
     cautions=CAUTIONS,
