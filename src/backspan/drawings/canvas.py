@@ -7,10 +7,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from enum import IntEnum
 from itertools import pairwise
 
+from backspan.drawings.arranging import Request, arrange
 from backspan.drawings.dimensions import DimensionLines, dimension_lines
 from backspan.drawings.geometry import (
     Box,
@@ -59,16 +59,6 @@ class Rank(IntEnum):
     PLACE = 3
 
 
-@dataclass(frozen=True, slots=True)
-class _Waiting:
-    rank: Rank
-    lines: tuple[str, ...]
-    target: Point
-    spots: tuple[Spot, ...]
-    bold: bool
-    near: bool
-
-
 class Canvas:
     """The shapes drawn so far and the labels placed among them."""
 
@@ -81,7 +71,7 @@ class Canvas:
         self.text = text
         self.placer = Placer(area)
         self.shapes: list[Shape] = []
-        self._waiting: list[_Waiting] = []
+        self._waiting: list[tuple[Rank, Request]] = []
 
     def add(self, *shapes: Shape) -> None:
         """Draw shapes; labels will keep off their lines, and never cover a sign or a text."""
@@ -115,13 +105,11 @@ class Canvas:
 
         With `near` they are left out, and counted, where there is no room close by.
         """
-        label = Label(tuple(plain(line) for line in lines), self.text, layer, bold=bold)
+        label = Label(_plain(lines), self.text, layer, bold=bold, led=leader)
         at = self.frame.to_paper(target)
         placed = self.placer.place(label, at, spots, near=near)
         if placed is not None:
-            self.shapes += [self._in_drawing(text) for text in placed.texts]
-            if leader:
-                self._leader(placed)
+            self._draw(placed)
         return placed
 
     def later(
@@ -133,9 +121,18 @@ class Canvas:
         bold: bool = False,
         rank: Rank = Rank.NAME,
         near: bool = False,
+        others: Iterable[Sequence[str]] = (),
+        led: bool = True,
     ) -> None:
-        """As `label`, but written when all lines are drawn, in the order of the ranks."""
-        self._waiting.append(_Waiting(rank, tuple(lines), target, tuple(spots), bold, near))
+        """As `label`, but written when all lines are drawn, in the order of the ranks.
+
+        `others` are other wordings, taken where they stand better; without `led` no leader is
+        drawn.
+        """
+        words = tuple(_plain(each) for each in others)
+        label = Label(_plain(lines), self.text, bold=bold, others=words, led=led)
+        request = Request(label, self.frame.to_paper(target), tuple(spots), near)
+        self._waiting.append((rank, request))
 
     def write(self, texts: Iterable[Text]) -> None:
         """Write texts whose place on paper is settled, and keep their room."""
@@ -145,9 +142,11 @@ class Canvas:
 
     def write_labels(self) -> None:
         """Write the labels that waited."""
-        for wait in sorted(self._waiting, key=lambda wait: wait.rank):
-            self.label(wait.lines, wait.target, spots=wait.spots, bold=wait.bold, near=wait.near)
+        requests = [request for _, request in sorted(self._waiting, key=lambda each: each[0])]
         self._waiting.clear()
+        for placed in arrange(self.placer, requests):
+            if placed is not None:
+                self._draw(placed)
 
     def arrow(self, layer: Layer, start: Point, end: Point) -> None:
         """A line with an arrow head at its end."""
@@ -234,6 +233,10 @@ class Canvas:
         self._leader(placed)
         return placed.texts
 
+    def _draw(self, placed: Placed) -> None:
+        self.shapes += [self._in_drawing(text) for text in placed.texts]
+        self._leader(placed)
+
     def _leader(self, placed: Placed) -> None:
         if placed.leader is None:
             return
@@ -251,6 +254,10 @@ class Canvas:
 
     def _on_paper(self, text: Text) -> Text:
         return _text_at(text, self.frame.to_paper(text.at))
+
+
+def _plain(lines: Sequence[str]) -> tuple[str, ...]:
+    return tuple(plain(line) for line in lines)
 
 
 def _text_at(text: Text, at: Point) -> Text:

@@ -1,15 +1,14 @@
-"""Finds a place for each label: never over another text, and off the lines where it can.
+"""Finds a place for one label: never over another text, and off the lines where it can.
 
-All in millimetres on paper. Greedy: what is placed first keeps its place, so the labels that
-matter most come first.
+All in millimetres on paper. A leader that would run through a text or a sign, or meet another
+leader, costs more than any way round it.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
-from itertools import pairwise
+from dataclasses import dataclass, field, replace
 
 from backspan.drawings.geometry import (
     Box,
@@ -24,18 +23,42 @@ from backspan.drawings.geometry import (
     text_quad,
 )
 from backspan.drawings.lettering import ASCENT, DESCENT, LEADING, text_width
+from backspan.drawings.rooms import (
+    Cell,
+    Room,
+    box_around,
+    cells_along,
+    cells_in,
+    holds,
+    parts_of,
+    room_of,
+    within,
+)
 from backspan.drawings.scene import Align, Layer, Point, Text
 from backspan.drawings.spots import Spot, around
 
-CELL = 15.0
 CROSSING_COSTS = 6.0
 """How far, in millimetres, a label moves away rather than lie on one line."""
 
 LEADER_CROSSING_COSTS = 3.0
-OVER_TEXT_COSTS = 15.0
+LEADERS_MEET_COSTS = 60.0
+OVER_TEXT_COSTS = 90.0
+LENGTH_COSTS = 0.4
+"""What a millimetre of leader costs besides how far the label stands away."""
+
 LEADER_FROM = 4.0
 NEAR_COSTS = 30.0
-FURTHEST = 110.0
+MOST_COSTS = 58.0
+"""A label that would stand worse than this is left out and counted: less than what it costs a
+leader to run through a text or to meet another leader."""
+
+FAR_COSTS = 20.0
+ANCHORED = 1.0
+"""A leader may run through what stands this close to its end: that is what it points at."""
+
+FORM_COSTS = 1.5
+"""What the next wording of a label costs against the one before."""
+
 CLEAR = 0.6
 OFF_LINES = 0.8
 """How close a label comes to a line before it counts as lying on it."""
@@ -43,13 +66,24 @@ OFF_LINES = 0.8
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """Lines of text that stand together; the first may be bold."""
+    """Lines of text that stand together; the first may be bold.
+
+    `others` are other ways to break or shorten them, taken where that stands better. Without
+    `led` no leader runs from the label to what it names.
+    """
 
     lines: tuple[str, ...]
     height: float
     layer: Layer = Layer.LABEL
     bold: bool = False
     masked: bool = True
+    others: tuple[tuple[str, ...], ...] = ()
+    led: bool = True
+
+    @property
+    def forms(self) -> tuple[Label, ...]:
+        """The label in each of its wordings, the one liked best first."""
+        return (self, *(replace(self, lines=lines) for lines in self.others))
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,65 +96,52 @@ class Placed:
     cost: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class _Room:
-    """The room of one text: its outline, the upright box around it, whether they are the same."""
-
-    quad: Quad
-    box: Box
-    upright: bool
-
-    def covers(self, other: _Room) -> bool:
-        """Whether two texts would lie over one another."""
-        if apart(self.box, other.box):
-            return False
-        return (self.upright and other.upright) or overlap(self.quad, other.quad)
-
-
-def _room(quad: Quad) -> _Room:
-    xs, ys = {point[0] for point in quad}, {point[1] for point in quad}
-    box = (min(xs), min(ys), max(xs), max(ys))
-    return _Room(quad, box, len(xs) == 2 and len(ys) == 2)  # noqa: PLR2004 - two of each
-
-
 @dataclass(slots=True)
 class Placer:
     """The paper filled so far: texts that nothing may cover, lines better left clear."""
 
     area: Box
     unplaced: list[Label] = field(default_factory=list)
-    _texts: dict[tuple[int, int], list[_Room]] = field(default_factory=dict)
-    _lines: dict[tuple[int, int], list[tuple[Segment, int]]] = field(default_factory=dict)
+    _texts: dict[Cell, list[Room]] = field(default_factory=dict)
+    _lines: dict[Cell, list[tuple[Segment, int]]] = field(default_factory=dict)
+    _leaders: dict[Cell, list[Segment]] = field(default_factory=dict)
 
     def block(self, quad: Quad) -> None:
         """Keep this room for the text that stands there."""
-        room = _room(quad)
-        for cell in _cells(room.box):
+        room = room_of(quad)
+        for cell in cells_in(room.box):
             self._texts.setdefault(cell, []).append(room)
 
     def cross(self, segments: Iterable[Segment], *, weight: int = 1) -> None:
         """Keep labels off these lines where that is possible; heavy ones count `weight` times."""
-        for start, end in segments:
-            steps = max(1, math.ceil(math.dist(start, end) / CELL))
-            parts = [
-                (
-                    start[0] + (end[0] - start[0]) * step / steps,
-                    start[1] + (end[1] - start[1]) * step / steps,
-                )
-                for step in range(steps + 1)
-            ]
-            for one, other in pairwise(parts):
-                for cell in _cells(_around(one, other)):
+        for segment in segments:
+            for one, other in parts_of(segment):
+                for cell in cells_in(box_around(one, other)):
                     self._lines.setdefault(cell, []).append(((one, other), weight))
 
     def free(self, quad: Quad) -> bool:
         """Whether a text may stand here: inside the area, over no other text."""
-        room = _room(quad)
-        if not _within(room.box, self.area):
+        room = room_of(quad)
+        if room.upright:
+            return self._open(room.box)
+        if not within(room.box, self.area):
             return False
         return not any(
-            other.covers(room) for cell in _cells(room.box) for other in self._texts.get(cell, ())
+            other.covers(room) for cell in cells_in(room.box) for other in self._texts.get(cell, ())
         )
+
+    def _open(self, box: Box) -> bool:
+        """As `free`, for an upright box."""
+        if not within(box, self.area):
+            return False
+        for cell in cells_in(box):
+            for other in self._texts.get(cell, ()):
+                if apart(other.box, box) or not (
+                    other.upright or overlap(other.quad, corners(box))
+                ):
+                    continue
+                return False
+        return True
 
     def place(
         self, label: Label, target: Point, spots: Iterable[Spot] = (), *, near: bool = False
@@ -130,60 +151,107 @@ class Placer:
         With `near` it is not put far away. A label that finds no room is kept in `unplaced`, so
         that the sheet can say so.
         """
-        best = self._best(label, target, tuple(spots)) or self._best(
-            label, target, tuple(around(target))
-        )
-        if best is None and not near:
-            best = self._best(label, target, tuple(self._anywhere(target)))
-        if best is None or (near and best.cost > NEAR_COSTS):
+        best = self.best(label, target, spots, near=near)
+        if best is None:
             self.unplaced.append(label)
-            return None
-        self._keep(best)
+        else:
+            self.keep(best)
         return best
+
+    def best(
+        self, label: Label, target: Point, spots: Iterable[Spot] = (), *, near: bool = False
+    ) -> Placed | None:
+        """As `place`, but nothing is kept: where the label would stand by now."""
+        given, close = tuple(spots), tuple(around(target))
+        most = NEAR_COSTS if near else MOST_COSTS
+        best = self._best(label, target, given, most=most)
+        if best is None or best.cost > FAR_COSTS:
+            best = self._best(label, target, close, most=most, than=best)
+        if not near and (best is None or best.cost > FAR_COSTS):
+            best = self._best(label, target, tuple(self._anywhere(target)), most=most, than=best)
+        return best
+
+    def keep(self, placed: Placed) -> None:
+        """Keep the room of a placed label and of its leader."""
+        self.block(corners(placed.box))
+        if placed.leader is not None:
+            for cell in cells_along(placed.leader):
+                self._leaders.setdefault(cell, []).append(placed.leader)
+
+    def lift(self, placed: Placed) -> None:
+        """Give back the room of a label that was kept."""
+        room = room_of(corners(placed.box))
+        for cell in cells_in(room.box):
+            self._texts[cell].remove(room)
+        if placed.leader is not None:
+            for cell in cells_along(placed.leader):
+                self._leaders[cell].remove(placed.leader)
 
     def fix(self, texts: Sequence[Text]) -> None:
         """Keep the room of texts whose place is already settled."""
         for text in texts:
             self.block(text_quad(text))
 
-    def _best(self, label: Label, target: Point, spots: Sequence[Spot]) -> Placed | None:
-        best, best_cost = None, math.inf
-        size = label_size(label)
+    def _best(
+        self,
+        label: Label,
+        target: Point,
+        spots: Sequence[Spot],
+        *,
+        most: float,
+        than: Placed | None = None,
+    ) -> Placed | None:
+        best, best_cost = than, most if than is None else than.cost
+        forms = [(form, label_size(form), FORM_COSTS * at) for at, form in enumerate(label.forms)]
         for spot in sorted(spots, key=lambda spot: spot.cost):
             if spot.cost >= best_cost:
                 break
-            box = _box(size, spot)
-            if not self.free(corners(_grown(box))):
-                continue
-            leader = _leader(box, spot.points_at or target)
-            cost = spot.cost + CROSSING_COSTS * self._crossed(grown(box, OFF_LINES))
-            if leader is not None and cost < best_cost:
-                # Texts are written over lines, so a leader behind a text is ugly, not unreadable.
-                cost += OVER_TEXT_COSTS * self._over_text(leader)
-                cost += LEADER_CROSSING_COSTS * self._met(leader)
-            if cost < best_cost:
-                best, best_cost = Placed(_texts(label, box), box, leader, cost), cost
+            for form, size, dearer in forms:
+                box = _box(size, spot)
+                if spot.cost + dearer >= best_cost or not self._open(_grown(box)):
+                    continue
+                cost = spot.cost + dearer + self._covered(box, most=best_cost)
+                leader = _leader(box, spot.points_at or target) if label.led else None
+                if leader is not None and cost < best_cost:
+                    cost += self._led(leader, most=best_cost - cost)
+                if cost < best_cost:
+                    best, best_cost = Placed(_texts(form, box), box, leader, cost), cost
         return best
 
-    def _keep(self, placed: Placed) -> None:
-        self.block(corners(placed.box))
-        if placed.leader is not None:
-            self.cross((placed.leader,))
+    def _covered(self, box: Box, *, most: float) -> float:
+        """What a label costs for the lines and leaders that it lies on."""
+        around_it, cells = grown(box, OFF_LINES), cells_in(grown(box, OFF_LINES))
+        leaders = {leader for cell in cells for leader in self._leaders.get(cell, ())}
+        cost = OVER_TEXT_COSTS * sum(1 for leader in leaders if passes(leader, around_it))
+        if cost >= most:
+            return cost
+        near = {line for cell in cells for line in self._lines.get(cell, ())}
+        return cost + CROSSING_COSTS * sum(
+            weight for line, weight in near if passes(line, around_it)
+        )
 
-    def _over_text(self, leader: Segment) -> int:
-        cells = _cells(_around(*leader))
-        near = {room for cell in cells for room in self._texts.get(cell, ())}
-        return sum(1 for room in near if passes(leader, room.box) and overlap(leader, room.quad))
-
-    def _crossed(self, box: Box) -> int:
-        """How many lines run through a box, heavy ones counted more than once."""
-        near = {line for cell in _cells(box) for line in self._lines.get(cell, ())}
-        return sum(weight for line, weight in near if passes(line, box))
-
-    def _met(self, leader: Segment) -> int:
-        """How many lines a leader crosses, heavy ones counted more than once."""
-        near = {line for cell in _cells(_around(*leader)) for line in self._lines.get(cell, ())}
-        return sum(weight for line, weight in near if meet(line, leader))
+    def _led(self, leader: Segment, *, most: float) -> float:
+        """What a leader costs: its length, what it runs through and what it crosses."""
+        cost = LENGTH_COSTS * math.dist(*leader)
+        if cost >= most:
+            return cost
+        cells = cells_along(leader)
+        rooms = {room for cell in cells for room in self._texts.get(cell, ())}
+        cost += OVER_TEXT_COSTS * sum(
+            1
+            for room in rooms
+            if passes(leader, room.box)
+            and overlap(leader, room.quad)
+            and not holds(grown(room.box, ANCHORED), leader[1])
+        )
+        others = {other for cell in cells for other in self._leaders.get(cell, ())}
+        cost += LEADERS_MEET_COSTS * sum(1 for other in others if meet(other, leader))
+        if cost >= most:
+            return cost
+        lines = {line for cell in cells for line in self._lines.get(cell, ())}
+        return cost + LEADER_CROSSING_COSTS * sum(
+            weight for line, weight in lines if meet(line, leader)
+        )
 
     def _anywhere(self, target: Point) -> Iterator[Spot]:
         left, bottom, right, top = self.area
@@ -192,7 +260,7 @@ class Placer:
             for row in range(up):
                 at = (left + column * 8.0, bottom + row * 5.0)
                 distance = math.dist(at, target)
-                if distance <= FURTHEST:
+                if distance <= MOST_COSTS:
                     yield Spot(at, 1, 1, distance)
 
 
@@ -244,22 +312,3 @@ def _clamp(value: float, box: Box) -> float:
 
 def _grown(box: Box) -> Box:
     return (box[0] - CLEAR, box[1] - CLEAR / 2, box[2] + CLEAR, box[3] + CLEAR / 2)
-
-
-def _within(box: Box, area: Box) -> bool:
-    return box[0] >= area[0] and box[1] >= area[1] and box[2] <= area[2] and box[3] <= area[3]
-
-
-def _around(one: Point, other: Point) -> Box:
-    return (
-        min(one[0], other[0]),
-        min(one[1], other[1]),
-        max(one[0], other[0]),
-        max(one[1], other[1]),
-    )
-
-
-def _cells(box: Box) -> list[tuple[int, int]]:
-    left, bottom = math.floor(box[0] / CELL), math.floor(box[1] / CELL)
-    right, top = math.floor(box[2] / CELL), math.floor(box[3] / CELL)
-    return [(column, row) for column in range(left, right + 1) for row in range(bottom, top + 1)]

@@ -17,7 +17,7 @@ from backspan.drawings.geometry import bounds, grown
 from backspan.drawings.legend import legend_rows
 from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
 from backspan.drawings.plan_building import draw_anchors, draw_building, name_building
-from backspan.drawings.plan_drops import draw_drops, drops_extent
+from backspan.drawings.plan_drops import draw_drops, drops_extent, strips_depth
 from backspan.drawings.plan_rig import PlannedBeam, draw_rigs, planned_beams
 from backspan.drawings.scalebar import north_arrow, scale_bar
 from backspan.drawings.scene import Point, Scale, Scene, Shape
@@ -124,7 +124,7 @@ def _draw(
     draw_drops(canvas, roof, drops, reviews, units)
     draw_rigs(canvas, roof, drops, beams)
     draw_anchors(canvas, roof)
-    name_building(canvas, roof, units)
+    name_building(canvas, roof, units, taken=strips_depth(roof, drops))
     canvas.write_labels()
 
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from types import MappingProxyType
 
 from backspan.core.model.site import Anchor, AnchorStanding, Edge, Obstacle, Parapet, Roof
 from backspan.core.quantities import Style
 from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.edges import edge_line
-from backspan.drawings.geometry import bounds
+from backspan.drawings.geometry import bounds, moved
 from backspan.drawings.legend import FILLED
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.spots import Spot, beside
@@ -24,6 +25,7 @@ ANCHOR_SIGN = {
     AnchorStanding.CONDITIONAL: SymbolName.ANCHOR_CONDITIONAL,
     AnchorStanding.OUT_OF_SERVICE: SymbolName.ANCHOR_OUT,
 }
+_UNITS = ("mm", "m]", "m ")
 _LABEL_STATIONS = (0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95)
 _LABEL_INWARD = (9.0, 16.0, 26.0, 40.0)
 
@@ -47,20 +49,32 @@ def draw_anchors(canvas: Canvas, roof: Roof) -> None:
         canvas.later(_anchor_words(anchor), anchor.at, bold=True, rank=Rank.POINT)
 
 
-def name_building(canvas: Canvas, roof: Roof, units: Style) -> None:
-    """The words of edges and obstacles."""
+def name_building(
+    canvas: Canvas, roof: Roof, units: Style, *, taken: Mapping[str, float] = MappingProxyType({})
+) -> None:
+    """The words of edges and obstacles.
+
+    `taken` is the paper outside each edge, in millimetres, that other things stand on.
+    """
     for obstacle in roof.obstacles:
         middle = _middle(obstacle.outline)
         if middle is not None:
             at = canvas.frame.to_paper(middle)
             spots = (Spot(at, 0, 0), *_inside_spots(at))
             words = _obstacle_words(obstacle, units)
-            canvas.later(words, middle, spots=spots, rank=Rank.POINT)
+            narrow = tuple(part for line in words for part in _halved(line))
+            canvas.later(words, middle, spots=spots, rank=Rank.POINT, others=(narrow,))
     for edge in roof.edges:
-        target = edge_line(edge).at(station=edge_line(edge).length / 2)
-        canvas.later(
-            _edge_words(edge, units), target, spots=_edge_spots(canvas, edge), rank=Rank.PLACE
-        )
+        line = edge_line(edge)
+        target = line.at(station=line.length / 2)
+        narrow = _edge_words(edge, units)
+        wide = tuple(" ".join(narrow[at : at + 2]) for at in range(0, len(narrow), 2))
+        lying = abs(line.along[0]) > abs(line.along[1])
+        slim = (*narrow[:-2], *_halved(narrow[-2]), narrow[-1])
+        words, *others = (wide, narrow, slim) if lying else (narrow, slim, wide)
+        outside = tuple(_outside_spots(canvas, edge, taken.get(edge.id, 0.0)))
+        spots = (*outside, *_edge_spots(canvas, edge))
+        canvas.later(words, target, spots=spots, rank=Rank.PLACE, others=others)
 
 
 def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
@@ -98,6 +112,30 @@ def parapet_words(parapet: Parapet, units: Style) -> tuple[str, str, str]:
         f"{length_text(parapet.height.value, units)} high,",
         f"{length_text(parapet.thickness.value, units)} thick",
     )
+
+
+def _halved(line: str) -> tuple[str, ...]:
+    """A line broken at the space nearest to its middle, never between a number and its unit."""
+    spaces = [
+        at
+        for at, letter in enumerate(line)
+        if letter == " " and not line[at + 1 :].startswith(_UNITS)
+    ]
+    if not spaces:
+        return (line,)
+    at = min(spaces, key=lambda at: abs(at - len(line) / 2))
+    return (line[:at], line[at + 1 :])
+
+
+def _outside_spots(canvas: Canvas, edge: Edge, taken: float) -> Iterator[Spot]:
+    """Along the edge, outside all that is drawn there: it needs no leader to be understood."""
+    line = edge_line(edge)
+    across, up = round(line.outward[0]), round(line.outward[1])
+    for away in (taken + 4.0, taken + 9.0):
+        for place in _LABEL_STATIONS:
+            at = canvas.frame.to_paper(line.at(station=line.length * place))
+            at = moved(at, along=line.outward, by=away)
+            yield Spot(at, across, up, (away - taken) * 0.2 + abs(place - 0.5) * 4.0, points_at=at)
 
 
 def _edge_spots(canvas: Canvas, edge: Edge) -> Iterator[Spot]:

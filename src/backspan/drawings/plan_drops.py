@@ -90,6 +90,19 @@ def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Po
             yield line.at(station=end, inward=-far)
 
 
+def strips_depth(roof: Roof, drops: Sequence[Drop]) -> dict[str, float]:
+    """How far out, in millimetres on paper, strips and their dimensions lie, by edge id."""
+    depths = {}
+    for edge in roof.edges:
+        on_edge = sorted(
+            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
+        )
+        strips = _strips(edge_line(edge), on_edge, {})
+        tiers = max((strip.tier + 1 for strip in strips), default=0)
+        depths[edge.id] = GAP + tiers * (DEPTH + GAP) + CHAIN + OVERSHOOT if tiers else 0.0
+    return depths
+
+
 def _strips(
     line: EdgeLine, drops: Sequence[Drop], reviews: Mapping[str, Review]
 ) -> tuple[Strip, ...]:

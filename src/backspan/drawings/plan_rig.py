@@ -10,11 +10,12 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, SuspensionPoint
 from backspan.core.model.site import Roof
 from backspan.drawings.beams import BeamPicture, beam_picture, count_text
-from backspan.drawings.canvas import Canvas
+from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
+from backspan.drawings.plan_tiebacks import Tie, along_line, clear_ties, draw_ties
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
-from backspan.drawings.spots import Spot, around, beside
+from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import findings_on
 from backspan.drawings.wording import NOT_STATED
@@ -23,9 +24,6 @@ STACK_WIDTH = 4.0
 FULCRUM = 3.2
 POINT = 2.4
 STUB = 9.0
-NEAR_LINE = 6.0
-STRAIGHT = 5
-"""A tieback that turns off by less, in degrees, is drawn without a figure."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,10 +65,12 @@ def draw_rigs(
 ) -> None:
     """Beams, tiebacks and lifelines of all drops."""
     anchors = {anchor.id: anchor.at for anchor in roof.anchors}
+    ties = tuple(tie for beam in beams for tie in _ties(beam, anchors))
+    clear_ties(canvas, ties)
+    same = _drops_alike(beams)
     for beam in beams:
-        _draw_tiebacks(canvas, beam, anchors)
-    for beam in beams:
-        _draw_beam(canvas, beam)
+        _draw_beam(canvas, beam, named_only=beam.drop.id in same)
+    draw_ties(canvas, ties)
     edges = {edge.id: edge_line(edge) for edge in roof.edges}
     for drop in drops:
         line = edges.get(drop.edge)
@@ -79,7 +79,15 @@ def draw_rigs(
                 _draw_lifeline(canvas, line, lifeline, anchors)
 
 
-def _draw_beam(canvas: Canvas, beam: PlannedBeam) -> None:
+def _drops_alike(beams: Sequence[PlannedBeam]) -> frozenset[str]:
+    """The drops whose points would all be labelled alike: there the table says it once."""
+    said: dict[str, set[tuple[str, ...]]] = {}
+    for beam in beams:
+        said.setdefault(beam.drop.id, set()).add(_beam_words(beam)[1:])
+    return frozenset(drop for drop, words in said.items() if len(words) == 1)
+
+
+def _draw_beam(canvas: Canvas, beam: PlannedBeam, *, named_only: bool) -> None:
     picture = beam.picture
     placed = picture.fulcrum.known
     canvas.add(
@@ -107,22 +115,32 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam) -> None:
         canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
     else:
         canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
+    words = _beam_words(beam)
     canvas.later(
-        _beam_words(beam), beam.at(picture.right), spots=_beside_beam(canvas, beam), bold=True
+        words[:1] if named_only else words,
+        beam.at(picture.right),
+        spots=_beside_beam(canvas, beam),
+        bold=True,
+        others=() if named_only else (words[:1],),
     )
 
 
 def _beside_beam(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
     """On either side of the beam, from its inner end outwards; then behind it."""
     picture, along = beam.picture, beam.line.along
-    away = STACK_WIDTH / 2 + 1.0
+    stacks = [(group.inner, group.outer) for group in picture.groups]
     length = picture.right - picture.line.x
-    for step in range(6):
-        place = canvas.frame.to_paper(beam.at(picture.right - length * (0.08 + 0.14 * step)))
-        for side in (1.0, -1.0):
-            at = moved(place, along=along, by=side * away)
-            across, up = round(side * along[0]), round(side * along[1])
-            yield Spot(at, across, up, step * 1.0, points_at=place)
+    for further in (0.0, 6.0, 11.0):
+        for step in range(10):
+            inward = picture.right - length * (0.05 + 0.1 * step)
+            place = canvas.frame.to_paper(beam.at(inward))
+            edge = canvas.frame.real(TEXT)
+            wide = any(inner - edge < inward < outer + edge for inner, outer in stacks)
+            away = (STACK_WIDTH / 2 if wide else 0.5) + 0.9 + further
+            for side in (1.0, -1.0):
+                at = moved(place, along=along, by=side * away)
+                across, up = round(side * along[0]), round(side * along[1])
+                yield Spot(at, across, up, step * 0.4 + further, points_at=place)
     out = beam.line.outward
     end = canvas.frame.to_paper(beam.at(picture.right))
     for spot in beside(end, side=(-out[0], -out[1])):
@@ -159,38 +177,16 @@ def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
             canvas.add(Hatch(Layer.COUNTERWEIGHT, box, 1.2))
 
 
-def _draw_tiebacks(canvas: Canvas, beam: PlannedBeam, anchors: Mapping[str, Point]) -> None:
-    """From the tail end of the beam, or from the fulcrum where the tail is not known."""
+def _ties(beam: PlannedBeam, anchors: Mapping[str, Point]) -> Iterator[Tie]:
+    """The tiebacks of a beam, from its tail end, or the fulcrum where the tail is not known."""
     picture = beam.picture
     sure = picture.tail.known and picture.fulcrum.known
     start = beam.at(picture.tail.x if sure else picture.fulcrum.x)
     for tieback in beam.point.tied:
         anchor = anchors.get(tieback.anchor)
-        if anchor is None:
-            continue
-        canvas.add(Line(Layer.TIEBACK, start, anchor))
-        middle = ((start[0] + anchor[0]) / 2, (start[1] + anchor[1]) / 2)
-        angle = _angle(beam, start, anchor)
-        spots = _along_line(canvas, start, anchor)
-        if not sure:
-            words = f"{tieback.id}: angle not known"
-            canvas.later((words,), middle, spots=spots, near=True)
-        elif angle >= STRAIGHT:
-            canvas.later((f"{tieback.id} {angle}°",), middle, spots=spots, near=True)
-
-
-def _along_line(canvas: Canvas, start: Point, end: Point) -> Iterator[Spot]:
-    """On both sides of a line, near its middle first."""
-    first, last = canvas.frame.to_paper(start), canvas.frame.to_paper(end)
-    for share in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
-        place = (
-            first[0] + (last[0] - first[0]) * share,
-            first[1] + (last[1] - first[1]) * share,
-        )
-        for spot in around(place):
-            if spot.cost < NEAR_LINE:
-                cost = spot.cost + abs(share - 0.5) * 8.0
-                yield Spot(spot.at, spot.across, spot.up, cost, points_at=place)
+        if anchor is not None:
+            angle = _angle(beam, start, anchor) if sure else None
+            yield Tie(tieback.id, start, anchor, angle)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:
@@ -216,7 +212,7 @@ def _draw_lifeline(
     over = line.at(station=lifeline.station, inward=-canvas.frame.real(1.5))
     canvas.arrow(Layer.LIFELINE, anchor, over)
     middle = ((over[0] + anchor[0]) / 2, (over[1] + anchor[1]) / 2)
-    canvas.later((lifeline.id,), middle)
+    canvas.later((lifeline.id,), middle, spots=along_line(canvas, anchor, over))
 
 
 def _sure(known: bool) -> Layer:  # noqa: FBT001 - one yes or no

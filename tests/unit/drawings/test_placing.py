@@ -67,7 +67,7 @@ def test_what_finds_no_room_is_counted_and_not_drawn() -> None:
 
 def test_a_near_label_is_not_sent_across_the_sheet() -> None:
     placer = Placer((0.0, 0.0, 300.0, 200.0))
-    placer.block(corners((0.0, 0.0, 90.0, 200.0)))
+    placer.block(corners((0.0, 0.0, 38.0, 200.0)))
     assert placer.place(LABEL, (2.0, 100.0), near=True) is None
     assert placer.place(LABEL, (2.0, 100.0)) is not None
 

@@ -1,0 +1,76 @@
+"""Tiebacks in plan: from the beam to the anchor, over all that lies between them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from backspan.drawings.canvas import Canvas
+from backspan.drawings.geometry import direction, left_of, moved
+from backspan.drawings.scene import Layer, Line, Point, Polygon
+from backspan.drawings.spots import Spot, around
+from backspan.drawings.symbols import WHITE
+
+CLEARING = 1.2
+NEAR_LINE = 6.0
+STRAIGHT = 5
+"""A tieback that turns off by less, in degrees, is drawn without a figure."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tie:
+    """A tieback in plan (metres), and by how many degrees it turns off the line of its beam.
+
+    The angle is None where the tail of the beam is not known.
+    """
+
+    name: str
+    start: Point
+    anchor: Point
+    angle: int | None
+
+
+def clear_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
+    """Blank paper along each tieback, drawn before the beams: no outline beneath hides it."""
+    for tie in ties:
+        strip = _clearing(canvas, tie.start, tie.anchor)
+        canvas.add(Polygon(Layer.TIEBACK, strip, WHITE, outlined=False))
+
+
+def draw_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
+    """The tiebacks themselves, drawn after the beams, with the angle where it is not straight."""
+    for tie in ties:
+        start, end = tie.start, tie.anchor
+        canvas.add(Line(Layer.TIEBACK, start, end))
+        middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
+        spots = tuple(along_line(canvas, start, end))
+        if tie.angle is None:
+            canvas.later((f"{tie.name}: angle not known",), middle, spots=spots, near=True)
+        elif tie.angle >= STRAIGHT:
+            canvas.later((f"{tie.name} {tie.angle}°",), middle, spots=spots, near=True)
+
+
+def _clearing(canvas: Canvas, start: Point, end: Point) -> tuple[Point, ...]:
+    """A strip of blank paper along a tieback, so that outlines beneath do not hide it."""
+    side = left_of(direction(start, end))
+    half = canvas.frame.real(CLEARING / 2)
+    return (
+        moved(start, along=side, by=half),
+        moved(end, along=side, by=half),
+        moved(end, along=side, by=-half),
+        moved(start, along=side, by=-half),
+    )
+
+
+def along_line(canvas: Canvas, start: Point, end: Point) -> Iterator[Spot]:
+    """On both sides of a line, near its middle first."""
+    first, last = canvas.frame.to_paper(start), canvas.frame.to_paper(end)
+    for share in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
+        place = (
+            first[0] + (last[0] - first[0]) * share,
+            first[1] + (last[1] - first[1]) * share,
+        )
+        for spot in around(place):
+            if spot.cost < NEAR_LINE:
+                cost = spot.cost + abs(share - 0.5) * 8.0
+                yield Spot(spot.at, spot.across, spot.up, cost, points_at=place)
