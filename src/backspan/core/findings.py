@@ -74,6 +74,8 @@ class InputUsed:
     document: str | None = None
     checked_by: str | None = None
     place: tuple[str | int, ...] = ()
+    written: str = ""
+    """The text of the statement, with the unit somebody wrote."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,8 +8,9 @@ from typing import Any
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, PieceGroup, SuspensionPoint
-from backspan.core.quantities import LENGTH, MASS, display
+from backspan.core.quantities import LENGTH, MASS, Amount, display
 from backspan.core.words import Language
+from backspan.core.words.plates import as_written
 
 Row = dict[str, str]
 
@@ -85,7 +86,7 @@ def _pieces_row(project: Project, group: PieceGroup, language: Language) -> Row:
     piece = project.kit.piece(group.piece)
     mass = language.paper["not_stated"]
     if piece is not None and piece.mass is not None:
-        mass = display(piece.mass.value, MASS, project.units)
+        mass = as_written(piece.mass.text, Amount(piece.mass.value, MASS), project.units)
     return _row(
         language.dimensions["pieces"],
         planned="" if group.count.planned is None else str(group.count.planned),

@@ -19,6 +19,7 @@ from backspan.core.findings import (
 )
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
+from backspan.core.quantities import Amount
 from backspan.core.review.front import FORMAT, front_data
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.told import (
@@ -38,6 +39,7 @@ from backspan.core.words import (
     say_stated,
     settled,
 )
+from backspan.core.words.plates import PLATED, as_written
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 
@@ -160,6 +162,8 @@ def _input(writer: Writer, one: InputUsed, finding: Finding) -> Data:
 
     text, used = said(one.stated), said(one.used)
     used_text = "" if used == text else used
+    if isinstance(one.stated, Amount) and one.stated.dimension in PLATED:
+        text = as_written(one.written, one.stated, writer.style)
     if one.tolerance is not None:
         phrase = "with-usual-tolerance" if one.usual else "with-tolerance"
         text = writer.language.phrase(phrase, value=text, tolerance=said(one.tolerance))

@@ -118,6 +118,7 @@ class Inputs:
                 document=stated.document,
                 checked_by=stated.checked_by,
                 place=place,
+                written=stated.text,
             )
         )
         accepted = accepted_evidence(self.case, asks)

@@ -8,6 +8,7 @@ from enum import StrEnum
 from backspan.core.findings import Decider, Finding, Margin, Message, MessageValue, Verdict
 from backspan.core.quantities import Amount, Dimension, Style, display, shared_unit
 from backspan.core.words.language import ENGLISH, Language, WordsError
+from backspan.core.words.plates import MARGINS_ON_A_PLATE, ON_A_PLATE, load, most_load
 from backspan.core.words.roof_questions import AT_MOST_STALL
 
 #: An answer is never told by colour alone: a word and a sign.
@@ -70,7 +71,7 @@ def say_margin(margin: Margin, style: Style, *, language: Language = ENGLISH) ->
     if pair is None:
         raise WordsError(f"margin {margin.id!r} has no words")
     text = pair[1] if margin.beyond else pair[0]
-    return text.format(value=_named(margin.value, style, language))
+    return text.format(value=_left(margin, style, language))
 
 
 def say_margins(margins: Sequence[Margin], style: Style, *, language: Language = ENGLISH) -> str:
@@ -88,7 +89,7 @@ def say_mend(finding: Finding, style: Style, *, language: Language = ENGLISH) ->
     changes = [
         language.phrase("mend-one-piece")
         if one.id in language.one_piece and one.value == 1
-        else language.mends_by_margin[one.id].format(value=_named(one.value, style, language))
+        else language.mends_by_margin[one.id].format(value=_left(one, style, language))
         for one in finding.margins
         if one.beyond and one.id in language.mends_by_margin
     ]
@@ -150,6 +151,13 @@ def shown(value: MessageValue, style: Style, *, language: Language = ENGLISH) ->
     return language.word(value) if isinstance(value, str) else str(value)
 
 
+def _left(margin: Margin, style: Style, language: Language) -> str:
+    """The value of a margin: a load in kilograms first, as plates have it."""
+    if margin.id in MARGINS_ON_A_PLATE and isinstance(margin.value, Amount):
+        return most_load(margin.value, style)
+    return _named(margin.value, style, language)
+
+
 def _named(value: MessageValue, style: Style, language: Language) -> str:
     """A value as text where a text is the name of a thing: it stays as it was given."""
     if isinstance(value, StrEnum) or (isinstance(value, str) and value in NO_NAME):
@@ -161,6 +169,8 @@ def _worded(
     name: str, value: MessageValue, style: Style, units: Mapping[Dimension, str], language: Language
 ) -> str:
     """A value in words: names of inputs become the trade's words for them."""
+    if isinstance(value, Amount) and name in ON_A_PLATE and style is Style.METRIC:
+        return load(value, style)
     if isinstance(value, Amount) and value.dimension in units:
         return display(value.value, value.dimension, style, unit=units[value.dimension])
     if name == "input":

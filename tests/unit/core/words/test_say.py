@@ -34,7 +34,7 @@ STALL = Message(
 def test_a_sentence_shows_its_values_in_the_style_asked_for() -> None:
     assert say(STALL, Style.US) == "Hoist H1 stalls at 3,001 lb; the most allowed is 3,000 lb."
     assert say(STALL, Style.METRIC) == (
-        "Hoist H1 stalls at 13.349 kN; the most allowed is 13.345 kN."
+        "Hoist H1 stalls at 1,361.2 kg (13.349 kN); the most allowed is 1,360.8 kg (13.345 kN)."
     )
 
 
