@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from string import ascii_lowercase
 from typing import Any
 
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import BackspanFrom, CounterweightedBeam, PieceGroup, SuspensionPoint
-from backspan.core.quantities import LENGTH, MASS, Amount, display
+from backspan.core.quantities import LENGTH, MASS, Amount, Style, display
 from backspan.core.words import Language
 from backspan.core.words.plates import as_written
 
@@ -16,13 +17,23 @@ Row = dict[str, str]
 
 
 def dimensions_part(project: Project, drop: str, language: Language) -> dict[str, Any]:
-    """The points of a drop and a row for each dimension; where they differ, one for each point."""
+    """The points of a drop, a row for each dimension, and who stated them.
+
+    Where points differ there is a row for each of them.
+    """
     rig = next((one.rig for one in project.drops if one.id == drop), None)
     points = () if rig is None else rig.suspension_points
     by_point = {point.id: list(_rows(project, point, language)) for point in points}
     names = dict.fromkeys(row["name"] for rows in by_point.values() for row in rows)
     rows = [row for name in names for row in _of_name(name, by_point)]
-    return {"points": ", ".join(by_point), "rows": rows}
+    # Most values share a statement: each is told once, by a letter.
+    said = list(dict.fromkeys(row["by"] for row in rows if row["by"]))
+    marks = dict(zip(said, ascii_lowercase, strict=False))
+    return {
+        "points": ", ".join(by_point),
+        "rows": [{**row, "by": marks.get(row["by"], row["by"])} for row in rows],
+        "statements": [{"mark": mark, "text": text} for text, mark in marks.items()],
+    }
 
 
 def _of_name(name: str, by_point: Mapping[str, Sequence[Row]]) -> Iterator[Row]:
@@ -73,13 +84,17 @@ def _length_row(
 ) -> Row:
     if stated is None:
         return _row(language.dimensions[name], found=language.paper["not_stated"])
-    units = project.units
-    found = display(stated.value, LENGTH, units)
+    found = _taped(stated.value, project.units)
     if stated.tolerance:
-        found += f" ± {display(stated.tolerance, LENGTH, units)}"
-    planned = "" if stated.planned is None else display(stated.planned, LENGTH, units)
+        found += f" ± {_taped(stated.tolerance, project.units)}"
+    planned = "" if stated.planned is None else _taped(stated.planned, project.units)
     by = _said(project, stated, language)
     return _row(language.dimensions[name], planned=planned, found=found, by=by)
+
+
+def _taped(metres: float, units: Style) -> str:
+    """A length as a tape shows it: feet and inches, or millimetres."""
+    return display(metres, LENGTH, units, unit="mm" if units is Style.METRIC else None)
 
 
 def _pieces_row(project: Project, group: PieceGroup, language: Language) -> Row:

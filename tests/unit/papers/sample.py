@@ -14,6 +14,7 @@ from backspan.core.review import review
 from backspan.core.review.front import front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.report import formula_descriptions, review_data
+from backspan.core.words import language_of
 from backspan.exchange.files import load, load_rule_library
 from backspan.papers import Appendix, DropDrawings, PaperContent, drop_content, package_content
 
@@ -40,22 +41,27 @@ def reviews(project: Project, drops: Sequence[str]) -> list[Review]:
     return [review(project, drop, library, on=ON) for drop in drops]
 
 
-def documents(project: Project, drops: Sequence[str]) -> list[Data]:
-    """The same as data."""
-    return [review_data(one, formulas=_FORMULAS) for one in reviews(project, drops)]
+def documents(project: Project, drops: Sequence[str], code: str = "en") -> list[Data]:
+    """The same as data in a language."""
+    made = reviews(project, drops)
+    return [review_data(one, formulas=_FORMULAS, language=language_of(code)) for one in made]
 
 
-def package(project: Project, drops: Sequence[str]) -> PaperContent:
+def package(project: Project, drops: Sequence[str], code: str = "en") -> PaperContent:
     """What stands before some drops, with a picture in place of its plan."""
-    fronts = [front_data(one) for one in reviews(project, drops)]
-    return package_content(project, fronts, [PICTURE], {one: f"drop-{one}.pdf" for one in drops})
+    language = language_of(code)
+    fronts = [front_data(one, language) for one in reviews(project, drops)]
+    papers = {one: f"drop-{one}.pdf" for one in drops}
+    return package_content(project, fronts, [PICTURE], papers, language)
 
 
-def paper(project: Project, drop: str, appendix: Appendix = NOTHING_MORE) -> PaperContent:
+def paper(
+    project: Project, drop: str, appendix: Appendix = NOTHING_MORE, code: str = "en"
+) -> PaperContent:
     """The paper of one drop, with a picture in place of each of its drawings."""
-    (document,) = documents(project, [drop])
+    (document,) = documents(project, [drop], code)
     drawings = DropDrawings(SMALL, SMALL, PICTURE, (PICTURE,))
-    return drop_content(project, document, drawings, appendix)
+    return drop_content(project, document, drawings, appendix, language_of(code))
 
 
 def part(project: Project, drop: str) -> dict[str, Any]:

@@ -110,7 +110,9 @@ def test_dimensions_are_told_as_planned_and_as_built() -> None:
     table = part(demo(), "S3")["dimensions"]
     reach = next(row for row in table["rows"] if row["name"] == "reach")
     assert (reach["planned"], reach["found"]) == ("4'-10\"", "5'-0\"")
-    assert reach["by"] == "measured, J. Marlow, 2026-11-25"
+    said = {one["mark"]: one["text"] for one in table["statements"]}
+    assert said[reach["by"]] == "measured, J. Marlow, 2026-11-25"
+    assert len(set(said.values())) == len(said)
     assert table["points"] == "L, R"
     pieces = next(row for row in table["rows"] if row["name"] == "pieces on the beam")
     assert pieces["found"].endswith("of 55 lb")

@@ -118,6 +118,29 @@ def test_no_page_has_text_beyond_its_edges_with_very_long_words() -> None:
         assert max(rights) < page.get_width() - 20  # the margin is 51 points, of a sheet 25
 
 
+@pytest.mark.slow
+@pytest.mark.parametrize("code", ["en", "es"])
+@pytest.mark.parametrize("units", list(Style))
+def test_no_text_of_a_drop_stands_beyond_its_margins(units: Style, code: str) -> None:
+    project = replace(demo(), units=units)
+    for drop in ("S3", "N2", "T1", "T2", "W2"):
+        pdf = pypdfium2.PdfDocument(paper_pdf(paper(project, drop, code=code), issued=ON))
+        for page in pdf:
+            text = page.get_textpage()
+            boxes = [text.get_rect(index) for index in range(text.count_rects())]
+            assert min(box[0] for box in boxes) > 60  # 22 mm for a binder are 62 points
+            assert min(box[1] for box in boxes) > 12
+            assert max(box[2] for box in boxes) < page.get_width() - 37
+            assert max(box[3] for box in boxes) < page.get_height() - 34
+
+
+def test_spanish_papers_say_that_nobody_checked_them_yet() -> None:
+    for content in (package(demo(), ["W2"], "es"), paper(demo(), "W2", code="es")):
+        for page in pages_of(paper_pdf(content, issued=ON)):
+            assert "pendientes de comprobar por un ingeniero" in page
+            assert "The pieces are not held" not in page
+
+
 def test_the_same_review_gives_the_same_bytes() -> None:
     once = paper_pdf(paper(demo(), "T2"), issued=ON)
 
