@@ -27,9 +27,10 @@ Review the drops of a project file: may each rig carry people, as far as backspa
 
 FILE is the project file (YAML): the site, the kit, each drop's rig as it was measured, and who
 stated what. Every drop is answered pass, fail, refer (a named person must decide) or missing
-(something is not known); what is open names what would settle it. With --out the calculation
-package and a paper for each drop (PDF), the drawings (SVG and DXF) and the review as data (JSON)
-are written to a new folder in FOLDER; current.txt there names the set in force.
+(something is not known). A line for each drop, the worst first, then what is refused with what
+mends it, what is open with who must settle it, and what was not judged. With --out the review of
+the contractor's rig and a paper for each drop (PDF), the drawings (SVG and DXF) and the review as
+data (JSON) are written to a new folder in FOLDER; current.txt there names the set in force.
 
 \b
 Examples:

@@ -12,7 +12,7 @@ from backspan.core.quantities import Style, display, shared_unit
 from backspan.core.review.front import front_data
 from backspan.core.words import ENGLISH, english, shown
 from backspan.papers import PaperError, paper_pdf
-from tests.unit.papers.sample import EVERYTHING, ON, demo, package, paper, reviews
+from tests.unit.papers.sample import EVERYTHING, ON, demo, package, paper, part, reviews
 
 
 def pages_of(pdf: bytes) -> list[str]:
@@ -48,6 +48,24 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
                 assert rule.provenance.clause in text
         assert re.search(r"page 1 of \d+", text)
     assert "It speaks of the configuration named by its code" in front
+
+
+@pytest.mark.parametrize("drop", ["S3", "S4", "N1"])
+def test_the_second_page_holds_the_numbers_of_the_governing_calculation(drop: str) -> None:
+    _, second = pages_of(paper_pdf(paper(demo(), drop), issued=ON))
+    governing = part(demo(), drop)["calculation"]
+    assert governing["message"]["text"] in second
+    assert governing["margins_text"] in second
+    for rule in governing["rules"]:
+        assert rule["clause"] in second
+        assert f"[{rule['mark_text']}]" in second
+    for one in governing["inputs"]:
+        assert f"{one['title']} {one['text']}" in second
+        assert one["used_text"] in second
+    told = "".join(second.split())
+    for step in governing["steps"]:
+        # A minus or a point may be set in a sign of its own; the digits stay.
+        assert "".join(step["result"]["text"].split()) in told
 
 
 @pytest.mark.slow
