@@ -114,7 +114,10 @@ def _other_length(value: float, style: Style) -> str:
 
 
 def force_text(value: float, style: Style) -> str:
-    """A force in both systems, the project's own first."""
+    """What a plate rates, in both systems, the project's own first: metric plates are in kg."""
+    if style is Style.METRIC:
+        own = display(value, FORCE, style, unit="kg")
+        return f"{own} [{display(value, FORCE, Style.US, digits=3)}]"
     return _both(value, FORCE, style)
 
 
