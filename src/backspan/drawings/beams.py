@@ -60,6 +60,14 @@ class BeamPicture:
     length: Known | None
     tip_beyond_line: Known | None
     tail_gap: Known | None
+    rear: Known | None = None
+
+    @property
+    def rear_at(self) -> Place | None:
+        """Where what carries the beam behind stands; None where nobody stated it."""
+        if self.rear is None:
+            return None
+        return Place(self.fulcrum.x + self.rear.value, self.fulcrum.known)
 
     @property
     def left(self) -> float:
@@ -71,6 +79,8 @@ class BeamPicture:
     def right(self) -> float:
         """The innermost position."""
         ends = [group.outer for group in self.groups]
+        if self.rear_at is not None:
+            ends.append(self.rear_at.x)
         return max(self.tail.x, self.centroid.x, self.fulcrum.x, *ends)
 
 
@@ -113,6 +123,7 @@ def beam_picture(
         length=length,
         tip_beyond_line=tip_gap,
         tail_gap=tail_gap,
+        rear=known(support.rear_stand),
     )
 
 

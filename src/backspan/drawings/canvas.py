@@ -48,7 +48,7 @@ ARROW = 2.0
 ABOVE_LINE = 1.0
 
 
-_HEAVY = frozenset({Layer.BEAM, Layer.COUNTERWEIGHT, Layer.ENVELOPE})
+_HEAVY = frozenset({Layer.BEAM, Layer.COUNTERWEIGHT, Layer.ENVELOPE, Layer.TIEBACK})
 
 
 class Rank(IntEnum):

@@ -14,16 +14,20 @@ from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
 from backspan.drawings.plan_tiebacks import Tie, along_line, clear_ties, draw_ties
+from backspan.drawings.planned import planned_picture
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import findings_on
-from backspan.drawings.wording import NOT_STATED
+from backspan.drawings.wording import NOT_STATED, PLANNED
 
 STACK_WIDTH = 4.0
 FULCRUM = 3.2
 POINT = 2.4
 STUB = 9.0
+PLANNED_WIDTH = 2.4
+SEEN = 0.8
+"""The least distance, in millimetres on paper, at which two beams are seen to lie apart."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +40,8 @@ class PlannedBeam:
     picture: BeamPicture
     findings: tuple[Finding, ...]
     review: Review | None
+    planned: BeamPicture | None = None
+    """What the plan says, where that is not what was found."""
 
     def at(self, inward: float) -> Point:
         """The point of the beam's line that is `inward` metres in from the face."""
@@ -56,7 +62,8 @@ def planned_beams(
             review = reviews.get(drop.id)
             found = findings_on(review, point.id)
             picture = beam_picture(project, edge, point, found)
-            beams.append(PlannedBeam(drop, point, edge_line(edge), picture, found, review))
+            planned = planned_picture(project, edge, point, found)
+            beams.append(PlannedBeam(drop, point, edge_line(edge), picture, found, review, planned))
     return tuple(beams)
 
 
@@ -67,6 +74,8 @@ def draw_rigs(
     anchors = {anchor.id: anchor.at for anchor in roof.anchors}
     ties = tuple(tie for beam in beams for tie in _ties(beam, anchors))
     clear_ties(canvas, ties)
+    for beam in beams:
+        _draw_planned(canvas, beam)
     same = _drops_alike(beams)
     for beam in beams:
         _draw_beam(canvas, beam, named_only=beam.drop.id in same)
@@ -77,6 +86,22 @@ def draw_rigs(
         if drop.rig is not None and line is not None:
             for lifeline in drop.rig.lines:
                 _draw_lifeline(canvas, line, lifeline, anchors)
+
+
+def _draw_planned(canvas: Canvas, beam: PlannedBeam) -> None:
+    """A thin outline where the plan has the beam, unless this scale shows no difference."""
+    found, planned = beam.picture, beam.planned
+    if planned is None:
+        return
+    off = max(abs(planned.tip.x - found.tip.x), abs(planned.tail.x - found.tail.x))
+    if canvas.frame.drawn(off) < SEEN:
+        return
+    half = canvas.frame.real(PLANNED_WIDTH / 2)
+    station, tip, tail = beam.point.station, planned.tip.x, planned.tail.x
+    corners = ((-half, tip), (half, tip), (half, tail), (-half, tail))
+    outline = tuple(beam.line.at(station=station + side, inward=inward) for side, inward in corners)
+    canvas.add(Polygon(Layer.PLANNED, outline))
+    canvas.later((PLANNED,), beam.at(tail), near=True)
 
 
 def _drops_alike(beams: Sequence[PlannedBeam]) -> frozenset[str]:

@@ -38,6 +38,7 @@ class Layer(StrEnum):
     SUSPENSION = "Suspension lines"
     TIEBACK = "Tiebacks"
     LIFELINE = "Lifelines"
+    PLANNED = "Planned"
     NOT_KNOWN = "Not known"
     DIMENSION = "Dimensions"
     LABEL = "Labels"
@@ -75,6 +76,7 @@ PENS = MappingProxyType(
         Layer.SUSPENSION: Pen(0.25, BLACK),
         Layer.TIEBACK: Pen(0.35, BLACK, (3.0, 1.2)),
         Layer.LIFELINE: Pen(0.35, "#1f3a5f", (5.0, 1.2, 0.8, 1.2)),
+        Layer.PLANNED: Pen(0.18, BLACK),
         Layer.NOT_KNOWN: Pen(0.35, BLACK, (1.2, 1.0)),
         Layer.DIMENSION: Pen(0.18, BLACK),
         Layer.LABEL: Pen(0.18, BLACK),

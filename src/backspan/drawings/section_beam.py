@@ -4,22 +4,34 @@ from __future__ import annotations
 
 from backspan.core.model.rigs import CounterweightedBeam
 from backspan.drawings.beams import StackedGroup, count_text, piece_named
-from backspan.drawings.scene import Hatch, Layer, Line, Polygon, Shape, Symbol, SymbolName
+from backspan.drawings.scene import (
+    Hatch,
+    Layer,
+    Line,
+    Point,
+    Polygon,
+    Shape,
+    Symbol,
+    SymbolName,
+)
 from backspan.drawings.section_fulcrum import draw_fulcrum
+from backspan.drawings.section_planned import STACK_HEIGHT, draw_planned
 from backspan.drawings.section_points import Section
+from backspan.drawings.section_rear import draw_rear_stand
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import mass_text
 from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 
-STACK_HEIGHT = 7.0
 CENTROID = 4.0
 
 
 def draw_beam(section: Section, support: CounterweightedBeam) -> None:
-    """Fulcrum, beam and stack."""
+    """Fulcrum, rear stand, beam and stack; behind them the plan, where it is another."""
     picture, bearing = section.view.first.picture, section.view.first.bearing
+    draw_planned(section)
     draw_fulcrum(section)
+    draw_rear_stand(section)
     for start, end, sure in (
         (picture.tip, picture.line, picture.tip.known),
         (picture.line, picture.fulcrum, picture.line.known),
@@ -73,19 +85,48 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
     spots = [
         Spot((x + across, y - down), 0, -1, down / 2 + abs(across) / 4)
         for down in (3.0, 5.5, 9.0, 13.0)
-        for across in (0.0, -12.0, 12.0, -24.0)
+        for across in (0.0, -12.0, 12.0, -24.0, -38.0, 38.0, -50.0)
     ]
     if section.layout.narrow:
-        # Clear of the wall at the left; or below the roof surface, where the beam lies low.
-        _, roof = section.canvas.frame.to_paper(section.at(inward=0.0, above=0.0))
-        spots += [
-            Spot((x + across, y - down), 0, -1, down / 2 + abs(across) / 4)
-            for down in (9.0, 11.0, 13.0, 15.0)
-            for across in (4.0, 8.0, -8.0, -16.0, -20.0)
-        ]
-        spots += [
-            Spot((x + across, roof - down), 0, -1, 6.0 + down / 2 + abs(across) / 8)
-            for down in (3.0, 5.0, 7.0, 9.0, 11.0, 13.0)
-            for across in (0.0, 12.0, 24.0, 30.0, -12.0)
-        ]
-    section.canvas.later(lines, target, spots=spots)
+        spots += _elsewhere(section, (x, y))
+    spots += _above(section)
+    narrow = [part for line in lines for part in _at_commas(line)]
+    section.canvas.later(lines, target, spots=spots, others=(narrow,))
+
+
+def _elsewhere(section: Section, at: Point) -> list[Spot]:
+    """Clear of the wall at the left; or below the roof surface, where the beam lies low."""
+    x, y = at
+    _, roof = section.canvas.frame.to_paper(section.at(inward=0.0, above=0.0))
+    found = [
+        Spot((x + across, y - down), 0, -1, down / 2 + abs(across) / 4)
+        for down in (9.0, 11.0, 13.0, 15.0)
+        for across in (4.0, 8.0, -8.0, -16.0, -20.0)
+    ]
+    found += [
+        Spot((x + across, roof - down), 0, -1, 6.0 + down / 2 + abs(across) / 8)
+        for down in (3.0, 5.0, 7.0, 9.0, 11.0, 13.0)
+        for across in (0.0, 12.0, 24.0, 30.0, -12.0)
+    ]
+    return found
+
+
+def _above(section: Section) -> list[Spot]:
+    """Above the beam on either side of the stack, under the dimensions."""
+    picture, bearing = section.view.first.picture, section.view.first.bearing
+    if not picture.groups:
+        return []
+    middle = bearing.x + section.real(STACK_HEIGHT / 2)
+    found = []
+    for inward, side in ((picture.groups[-1].inner, -1), (picture.groups[0].outer, 1)):
+        side_of = section.canvas.frame.to_paper(section.at(inward=inward, above=middle))
+        x, y = section.canvas.frame.to_paper(section.at(inward=inward, above=bearing.x))
+        spot = Spot((x + side * 2.5, y + 1.8), side, 1, 1.5 + (side > 0), points_at=side_of)
+        found.append(spot)
+    return found
+
+
+def _at_commas(line: str) -> list[str]:
+    """A line broken after its commas."""
+    *first, last = line.split(", ")
+    return [*(f"{part}," for part in first), last]

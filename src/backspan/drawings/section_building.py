@@ -45,7 +45,8 @@ def _parapet(section: Section, wall: Parapet) -> None:
     words = parapet_words(wall, section.project.units)
     lines = section.beside_line((words[0].capitalize(), *words[1:]))
     target = section.at(inward=wall.thickness.value / 2, above=wall.height.value / 3)
-    section.canvas.later(lines, target, spots=_outside(section, target))
+    spots = (*_outside(section, target), *_behind(section, wall, target))
+    section.canvas.later(lines, target, spots=spots)
 
 
 def break_mark(section: Section, *, inward: float, above: float) -> Polyline:
@@ -90,6 +91,17 @@ def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
             for up in (1.0, 0.0, -2.0, 2.0, 4.0)
         ]
     return tuple(spots)
+
+
+def _behind(section: Section, wall: Parapet, target: Point) -> tuple[Spot, ...]:
+    """On the roof side of the parapet, between the roof and the beam."""
+    x, y = section.canvas.frame.to_paper(target)
+    face = x + section.canvas.frame.drawn(wall.thickness.value) / 2
+    return tuple(
+        Spot((face + 4.0 + step, y + up), 1, 0, 4.0 + step / 2 + abs(up) / 3)
+        for step in (0.0, 5.0)
+        for up in (0.0, 5.0, -3.0, 10.0)
+    )
 
 
 def _inside(section: Section, target: Point) -> tuple[Spot, ...]:

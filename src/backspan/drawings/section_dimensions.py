@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from backspan.core.model.units import UnitKind
 from backspan.drawings.lettering import text_width
 from backspan.drawings.scene import Point
-from backspan.drawings.section_beam import STACK_HEIGHT
+from backspan.drawings.section_planned import STACK_HEIGHT
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
+from backspan.drawings.tags import tagged
 from backspan.drawings.values import Known, evidence_text, known_length_text
 from backspan.drawings.wording import NOT_MEASURED
 
@@ -33,8 +35,9 @@ def draw_dimensions(section: Section) -> None:
     picture = section.view.first.picture
     _setback(section)
     outer = picture.groups[0].outer if picture.groups else picture.tail.x
-    beam = section.view.first.point.counterweighted_beam
-    name = "Beam" if beam is None else f"Beam {beam.beam}:"
+    beams = [one.point.counterweighted_beam for one in section.view.points]
+    names = (beam.beam for beam in beams if beam is not None)
+    name = f"Beam {tagged(section.project.kit, UnitKind.BEAM, names)}:"
     tip, line, fulcrum, tail = picture.tip.x, picture.line.x, picture.fulcrum.x, picture.tail.x
     spans = (
         Span(0, tip, line, "Tip beyond line", picture.tip_beyond_line),

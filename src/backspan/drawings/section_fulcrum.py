@@ -11,6 +11,7 @@ from backspan.drawings.values import evidence_text, known, length_text
 from backspan.drawings.wording import FULCRUM, NOT_MEASURED
 
 TRIANGLE = 4.0
+HALF_WIDTH = 3.2
 
 
 def draw_fulcrum(section: Section) -> None:
@@ -56,23 +57,35 @@ def _stand(section: Section, layer: Layer, *, top: float, foot: float) -> tuple[
     """A picture of what carries the beam; its width is not to scale."""
     first = section.view.first
     x = first.picture.fulcrum.x
-    half = section.real(3.2)
+    half = section.real(HALF_WIDTH)
+    if first.kind in {FulcrumKind.PAD, FulcrumKind.PARAPET}:
+        box = tuple(
+            section.at(inward=x + side * half, above=above)
+            for side, above in ((-1.0, foot), (1.0, foot), (1.0, top), (-1.0, top))
+        )
+        return (Polygon(layer, box, WHITE),)
+    left, right, bar, plate = stand_legs(section, layer, inward=x, top=top, foot=foot)
+    if first.kind is FulcrumKind.TOWER:
+        braces = (Line(layer, left.end, right.start), Line(layer, right.end, left.start))
+        return (left, right, *braces, plate)
+    return (left, right, bar, plate)
+
+
+def stand_legs(
+    section: Section, layer: Layer, *, inward: float, top: float, foot: float
+) -> tuple[Line, Line, Line, Line]:
+    """A stand at `inward`: its two legs from `top` to `foot` (metres), head and foot plate.
+
+    Its width is not to scale.
+    """
+    half = section.real(HALF_WIDTH)
 
     def corner(side: float, above: float) -> Point:
-        return section.at(inward=x + side * half, above=above)
+        return section.at(inward=inward + side * half, above=above)
 
-    legs = (
+    return (
         Line(layer, corner(-0.5, top), corner(-1.0, foot)),
         Line(layer, corner(0.5, top), corner(1.0, foot)),
+        Line(layer, corner(-0.5, top), corner(0.5, top)),
+        Line(layer, corner(-1.5, foot), corner(1.5, foot)),
     )
-    plate = Line(layer, corner(-1.5, foot), corner(1.5, foot))
-    if first.kind in {FulcrumKind.PAD, FulcrumKind.PARAPET}:
-        box = (corner(-1.0, foot), corner(1.0, foot), corner(1.0, top), corner(-1.0, top))
-        return (Polygon(layer, box, WHITE),)
-    if first.kind is FulcrumKind.TOWER:
-        braces = (
-            Line(layer, corner(-1.0, foot), corner(0.5, top)),
-            Line(layer, corner(1.0, foot), corner(-0.5, top)),
-        )
-        return (*legs, *braces, plate)
-    return (*legs, Line(layer, corner(-0.5, top), corner(0.5, top)), plate)

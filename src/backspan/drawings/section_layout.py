@@ -40,7 +40,7 @@ class SectionLayout:
 
 WHOLE_SHEET = SectionLayout(
     left=56.0,
-    right=42.0,
+    right=46.0,
     above=50.0,
     below=44.0,
     first_tier=14.0,
@@ -50,7 +50,7 @@ WHOLE_SHEET = SectionLayout(
     stage_top=24.0,
     stage_height=9.0,
     cut=36.0,
-    tieback_end=20.0,
+    tieback_end=13.0,
 )
 
 IN_A_FIGURE = SectionLayout(

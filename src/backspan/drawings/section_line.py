@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from backspan.core.model.kit import Hoist, Stage
 from backspan.core.model.site import AnchorStanding
+from backspan.core.model.units import UnitKind
 from backspan.drawings.canvas import Rank
 from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
@@ -13,6 +14,7 @@ from backspan.drawings.section_building import break_mark
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
+from backspan.drawings.tags import tagged
 from backspan.drawings.values import force_text, length_text
 from backspan.drawings.wording import NOT_STATED
 
@@ -48,14 +50,18 @@ def draw_line_and_stage(section: Section) -> None:
 
 def _name_line(section: Section, target: Point) -> None:
     hoist = _hoist(section)
-    units = section.project.units
+    kit, units = section.project.kit, section.project.units
+    points = [one.point for one in section.view.points]
+    ropes = [point.rope for point in points if point.rope]
     lines = ["Suspension line"]
-    if section.view.first.point.rope:
-        lines = [f"Suspension line, rope {section.view.first.point.rope}"]
+    if ropes:
+        lines = ["Suspension line,", f"rope {tagged(kit, UnitKind.ROPE, ropes)}"]
     if hoist is None:
         lines.append(f"hoist {NOT_STATED}")
     else:
-        lines.append(f"hoist {hoist.id}, {hoist.name}:")
+        tags = tagged(kit, UnitKind.HOIST, (point.hoist for point in points))
+        lines.append(f"hoist {tags},")
+        lines.append(f"{hoist.name}:")
         lines.append(f"rated load {force_text(hoist.rated_load.value, units)}")
         stall = hoist.stall_load
         words = NOT_STATED if stall is None else force_text(stall.value, units)
@@ -122,9 +128,10 @@ def _stage_words(section: Section, stage: Stage | None) -> list[str]:
     if stage is None:
         return [f"Stage {NOT_STATED}"]
     units = section.project.units
+    names = (one.stage for one in section.view.points if one.stage)
     wide = NOT_STATED if stage.width is None else length_text(stage.width.value, units)
     return [
-        f"Stage {stage.id}",
+        f"Stage {tagged(section.project.kit, UnitKind.STAGE, names)}",
         f"{length_text(stage.length.value, units)} long",
         f"{wide} wide" if stage.width is not None else f"width {wide}",
     ]
@@ -135,9 +142,7 @@ def _hoist(section: Section) -> Hoist | None:
 
 
 def _stage(section: Section) -> Stage | None:
-    rig, point = section.drop.rig, section.view.first.point.id
-    hung = () if rig is None else rig.stages
-    name = next((one.stage for one in hung if point in one.from_points), None)
+    name = section.view.first.stage
     return None if name is None else section.project.kit.stage(name)
 
 

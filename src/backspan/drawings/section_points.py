@@ -9,13 +9,16 @@ from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, FulcrumKind, Stack, SuspensionPoint
 from backspan.core.model.site import Edge
+from backspan.core.model.units import UnitKind
 from backspan.drawings.beams import BeamPicture, Place, beam_picture
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
 from backspan.drawings.lettering import text_width, wrapped
+from backspan.drawings.planned import planned_picture
 from backspan.drawings.scene import Point
 from backspan.drawings.section_layout import SectionLayout
+from backspan.drawings.tags import type_of
 from backspan.drawings.values import answer_of, findings_on, no_answer
 
 HEIGHT = 0.3
@@ -40,6 +43,12 @@ class SectionPoint:
     answer: Verdict | None
     no_answer: str
     """Why there is no answer on tipping, where there is none."""
+    types: tuple[str | None, ...]
+    """Of hoist, rope, beam and stage: which things they are makes no difference to a picture."""
+    stage: str | None
+    """The stage that hangs from the point, by its tag or its type."""
+    planned: BeamPicture | None = None
+    """What the plan says, where that is not what was found."""
 
     @property
     def alike(self) -> tuple[object, ...]:
@@ -47,16 +56,14 @@ class SectionPoint:
         beam = self.point.counterweighted_beam
         stack = Stack() if beam is None else beam.stack
         fastening = None if stack.fastening is None else stack.fastening.value
-        name = None if beam is None else beam.beam
         return (
             self.picture,
             self.bearing,
             self.kind,
             self.answer,
-            self.point.hoist,
-            self.point.rope,
+            self.types,
+            self.planned,
             self.point.other_support,
-            name,
             fastening,
             bool(self.point.tied),
         )
@@ -102,17 +109,24 @@ def section_points(project: Project, drop: Drop, review: Review | None) -> tuple
     edge = edge_of(project, drop)
     points = () if drop.rig is None else drop.rig.suspension_points
     return tuple(
-        _section_point(project, edge, point, review)
+        _section_point(project, drop, edge, point, review)
         for point in sorted(points, key=lambda point: point.station)
     )
 
 
 def _section_point(
-    project: Project, edge: Edge, point: SuspensionPoint, review: Review | None
+    project: Project, drop: Drop, edge: Edge, point: SuspensionPoint, review: Review | None
 ) -> SectionPoint:
     found = findings_on(review, point.id)
     beam = point.counterweighted_beam
     fulcrum = None if beam is None else beam.fulcrum
+    stage = _stage(drop, point)
+    named = (
+        (UnitKind.HOIST, point.hoist),
+        (UnitKind.ROPE, point.rope),
+        (UnitKind.BEAM, None if beam is None else beam.beam),
+        (UnitKind.STAGE, stage),
+    )
     return SectionPoint(
         point,
         edge,
@@ -122,7 +136,15 @@ def _section_point(
         None if fulcrum is None else fulcrum.kind,
         answer_of(found),
         no_answer(review),
+        tuple(type_of(project.kit, kind, name) for kind, name in named),
+        stage,
+        planned_picture(project, edge, point, found),
     )
+
+
+def _stage(drop: Drop, point: SuspensionPoint) -> str | None:
+    hung = () if drop.rig is None else drop.rig.stages
+    return next((one.stage for one in hung if point.id in one.from_points), None)
 
 
 def _foot(edge: Edge, point: SuspensionPoint) -> float:

@@ -206,7 +206,7 @@ def _table(flow: Flow, content: SheetTable | None, *, room: float) -> None:
     flow.rule()
     flow.heading(content.heading)
     columns = [
-        Column(name, share * flow.room)
+        Column(name, share * flow.room, wraps=True)
         for name, share in zip(content.columns, content.shares, strict=True)
     ]
     shapes, height = table(

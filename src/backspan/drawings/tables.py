@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Verdict
 from backspan.drawings.canvas import TEXT
-from backspan.drawings.lettering import shortened
+from backspan.drawings.lettering import shortened, wrapped
 from backspan.drawings.scene import Layer, Line, Shape, Text
 from backspan.drawings.symbols import answer_layer, answer_sign
 from backspan.drawings.wording import ANSWER, NOT_REVIEWED
@@ -22,6 +22,8 @@ class Column:
 
     heading: str
     width: float
+    wraps: bool = False
+    """Whether a long text goes on in the next line instead of being cut."""
 
 
 Cell = str | Verdict | None
@@ -42,21 +44,48 @@ def table(
     Rows that find no room are counted in a last line, with the words of `more`.
     """
     fit = max(int(room / ROW) - 1, 1)
-    shown = rows if len(rows) <= fit else rows[: max(fit - 1, 0)]
+    broken = [_broken(columns, row) for row in rows]
+    shown = _first(broken, fit)
     shapes: list[Shape] = []
     width = sum(column.width for column in columns)
     shapes += _row(columns, [column.heading for column in columns], left, top, bold=True)
     shapes.append(Line(Layer.SHEET, (left, top - ROW), (left + width, top - ROW)))
     y = top - ROW
-    for row in shown:
-        shapes += _row(columns, row, left, y, bold=False)
-        y -= ROW
+    for lines in shown:
+        for row in lines:
+            shapes += _row(columns, row, left, y, bold=False)
+            y -= ROW
     if len(shown) < len(rows):
         at = (left, y - ROW + (ROW - TEXT) / 2)
         words = shortened(f"and {len(rows) - len(shown)} more: {more}", room=width, height=TEXT)
         shapes.append(Text(Layer.LABEL, at, words, TEXT))
         y -= ROW
     return tuple(shapes), top - y
+
+
+def _first(
+    rows: Sequence[Sequence[Sequence[Cell]]], fit: int
+) -> Sequence[Sequence[Sequence[Cell]]]:
+    """As many rows as `fit` lines hold, one of them left for the count of the others."""
+    if sum(map(len, rows)) <= fit:
+        return rows
+    shown, used = 0, 0
+    while shown < len(rows) and used + len(rows[shown]) <= fit - 1:
+        used += len(rows[shown])
+        shown += 1
+    return rows[:shown]
+
+
+def _broken(columns: Sequence[Column], cells: Sequence[Cell]) -> list[Sequence[Cell]]:
+    """A row, and the lines that its long texts go on in."""
+    texts = [
+        wrapped(cell, room=column.width - 1.5, height=TEXT)
+        if column.wraps and isinstance(cell, str) and not isinstance(cell, Verdict)
+        else (cell,)
+        for column, cell in zip(columns, cells, strict=True)
+    ]
+    deep = max((len(lines) for lines in texts), default=1)
+    return [[lines[at] if at < len(lines) else "" for lines in texts] for at in range(deep)]
 
 
 def _row(
@@ -69,7 +98,7 @@ def _row(
         room = column.width - 1.5
         if isinstance(cell, Verdict):
             shapes.append(answer_sign(cell, (x + SIGN / 2, top - ROW / 2), size=SIGN))
-            at = (x + SIGN + 1.2, base)
+            at = (x + SIGN + 0.8, base)
             shapes.append(Text(answer_layer(cell), at, ANSWER[cell], TEXT, bold=True))
         else:
             words = NOT_REVIEWED if cell is None else cell

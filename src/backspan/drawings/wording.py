@@ -25,6 +25,7 @@ NOT_TO_SCALE = (
 )
 NOT_JUDGED = "not judged by this program"
 
+PLANNED = "planned"
 NOT_MEASURED = "not measured"
 NOT_STATED = "not stated"
 NOT_REVIEWED = "not reviewed"
@@ -86,6 +87,7 @@ LEGEND_LAYERS = MappingProxyType(
         Layer.STAGE: "Stage",
         Layer.TIEBACK: "Tieback",
         Layer.LIFELINE: "Lifeline",
+        Layer.PLANNED: "Planned",
         Layer.NOT_KNOWN: "Not measured",
     }
 )

@@ -1,0 +1,31 @@
+"""What carries the beam behind, in section, where somebody stated how far back it stands."""
+
+from __future__ import annotations
+
+from backspan.drawings.scene import Layer
+from backspan.drawings.section_fulcrum import stand_legs
+from backspan.drawings.section_points import Section
+from backspan.drawings.spots import Spot
+from backspan.drawings.values import evidence_text, known_length_text
+
+
+def draw_rear_stand(section: Section) -> None:
+    """A stand from the roof to the beam at its stated distance behind the fulcrum."""
+    first = section.view.first
+    rear, at = first.picture.rear, first.picture.rear_at
+    if rear is None or at is None:
+        return
+    layer = Layer.FULCRUM if at.known and first.bearing.known else Layer.NOT_KNOWN
+    top = first.bearing.x
+    section.canvas.add(*stand_legs(section, layer, inward=at.x, top=top, foot=0.0))
+    target = section.at(inward=at.x, above=top * 0.4)
+    x, y = section.canvas.frame.to_paper(target)
+    spots = [
+        Spot((x + side * (5.0 + step), y + up), side, 0, step / 2 + abs(up) / 3)
+        for step in (0.0, 5.0, 10.0)
+        for side in (1, -1)
+        for up in (0.0, -3.0, 3.0, -6.0, 6.0)
+    ]
+    units = section.project.units
+    words = ("Rear stand, from the fulcrum", known_length_text(rear, units))
+    section.canvas.later((*words, evidence_text(rear, units)), target, spots=spots)
