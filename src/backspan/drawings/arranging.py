@@ -13,7 +13,7 @@ from backspan.drawings.placing import Label, Placed, Placer
 from backspan.drawings.scene import Point
 from backspan.drawings.spots import Spot
 
-WELL = 5.0
+WELL = 9.0
 """A label that costs no more than this stands well enough."""
 
 MISSING_COSTS = 100.0

@@ -9,6 +9,7 @@ import math
 from collections.abc import Iterable, Sequence
 from enum import IntEnum
 from itertools import pairwise
+from types import MappingProxyType
 
 from backspan.drawings.arranging import Request, arrange
 from backspan.drawings.dimensions import DimensionLines, dimension_lines
@@ -48,7 +49,10 @@ ARROW = 2.0
 ABOVE_LINE = 1.0
 
 
-_HEAVY = frozenset({Layer.BEAM, Layer.COUNTERWEIGHT, Layer.ENVELOPE, Layer.TIEBACK})
+_WEIGHTS = MappingProxyType(
+    {Layer.BEAM: 6, Layer.COUNTERWEIGHT: 6, Layer.ENVELOPE: 3, Layer.TIEBACK: 4, Layer.FULCRUM: 2}
+)
+"""How much more than a thin line it counts when a label lies on one of these."""
 
 
 class Rank(IntEnum):
@@ -247,7 +251,7 @@ class Canvas:
 
     def _keep_off(self, layer: Layer, points: Sequence[Point]) -> None:
         on_paper = [self.frame.to_paper(point) for point in points]
-        self.placer.cross(pairwise(on_paper), weight=3 if layer in _HEAVY else 1)
+        self.placer.cross(pairwise(on_paper), weight=_WEIGHTS.get(layer, 1))
 
     def _in_drawing(self, text: Text) -> Text:
         return _text_at(text, self.frame.to_drawing(text.at))

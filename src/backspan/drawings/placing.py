@@ -29,7 +29,6 @@ from backspan.drawings.rooms import (
     box_around,
     cells_along,
     cells_in,
-    holds,
     parts_of,
     room_of,
     within,
@@ -53,8 +52,9 @@ MOST_COSTS = 58.0
 leader to run through a text or to meet another leader."""
 
 FAR_COSTS = 20.0
-ANCHORED = 1.0
-"""A leader may run through what stands this close to its end: that is what it points at."""
+ANCHORED = 0.6
+"""A leader may run into the sign whose middle is this close to its end: it points at that.
+Leaders whose ends lie as close point at the same thing, and may meet there."""
 
 FORM_COSTS = 1.5
 """What the next wording of a label costs against the one before."""
@@ -242,10 +242,14 @@ class Placer:
             for room in rooms
             if passes(leader, room.box)
             and overlap(leader, room.quad)
-            and not holds(grown(room.box, ANCHORED), leader[1])
+            and math.dist(room.middle, leader[1]) > ANCHORED
         )
         others = {other for cell in cells for other in self._leaders.get(cell, ())}
-        cost += LEADERS_MEET_COSTS * sum(1 for other in others if meet(other, leader))
+        cost += LEADERS_MEET_COSTS * sum(
+            1
+            for other in others
+            if math.dist(other[1], leader[1]) > ANCHORED and meet(other, leader)
+        )
         if cost >= most:
             return cost
         lines = {line for cell in cells for line in self._lines.get(cell, ())}

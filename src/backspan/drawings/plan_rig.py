@@ -143,18 +143,32 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam, *, named_only: bool) -> None:
     words = _beam_words(beam)
     canvas.later(
         words[:1] if named_only else words,
-        beam.at(picture.right),
+        _named_at(beam),
         spots=_beside_beam(canvas, beam),
         bold=True,
         others=() if named_only else (words[:1],),
     )
 
 
+def _named_at(beam: PlannedBeam) -> Point:
+    """Where nothing but the beam lies: half-way from its fulcrum to its stack, or its tail."""
+    picture = beam.picture
+    behind = min((group.inner for group in picture.groups), default=picture.right)
+    return beam.at((picture.fulcrum.x + behind) / 2)
+
+
 def _beside_beam(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
-    """On either side of the beam, from its inner end outwards; then behind it."""
+    """On either side of the beam, from its inner end outwards; just behind it; further away."""
     picture, along = beam.picture, beam.line.along
     stacks = [(group.inner, group.outer) for group in picture.groups]
     length = picture.right - picture.line.x
+    tail = canvas.frame.to_paper(beam.at(picture.right))
+    for behind in (1.0, 0.0, 2.0, 3.0, 4.0):
+        place = canvas.frame.to_paper(beam.at(picture.right + canvas.frame.real(behind)))
+        for side in (1.0, -1.0):
+            at = moved(place, along=along, by=side * 1.4)
+            across, up = round(side * along[0]), round(side * along[1])
+            yield Spot(at, across, up, 0.2 + behind * 0.2, points_at=tail)
     for further in (0.0, 6.0, 11.0):
         for step in range(10):
             inward = picture.right - length * (0.05 + 0.1 * step)
@@ -167,8 +181,7 @@ def _beside_beam(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
                 across, up = round(side * along[0]), round(side * along[1])
                 yield Spot(at, across, up, step * 0.4 + further, points_at=place)
     out = beam.line.outward
-    end = canvas.frame.to_paper(beam.at(picture.right))
-    for spot in beside(end, side=(-out[0], -out[1])):
+    for spot in beside(tail, side=(-out[0], -out[1])):
         yield Spot(spot.at, spot.across, spot.up, spot.cost + 3.0)
 
 

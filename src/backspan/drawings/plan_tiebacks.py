@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -13,6 +14,10 @@ from backspan.drawings.symbols import WHITE
 
 CLEARING = 1.2
 NEAR_LINE = 6.0
+MIDDLE = 0.5
+END = 3.5
+"""How close to the end of a line, in millimetres on paper, no leader points."""
+
 STRAIGHT = 5
 """A tieback that turns off by less, in degrees, is drawn without a figure."""
 
@@ -63,14 +68,17 @@ def _clearing(canvas: Canvas, start: Point, end: Point) -> tuple[Point, ...]:
 
 
 def along_line(canvas: Canvas, start: Point, end: Point) -> Iterator[Spot]:
-    """On both sides of a line, near its middle first."""
+    """On both sides of a line, near its middle first; never at its ends, where signs stand."""
     first, last = canvas.frame.to_paper(start), canvas.frame.to_paper(end)
-    for share in (0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
+    least = END / max(math.dist(first, last), END)
+    for share in (MIDDLE, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8):
+        if not least <= share <= 1.0 - least and share != MIDDLE:
+            continue
         place = (
             first[0] + (last[0] - first[0]) * share,
             first[1] + (last[1] - first[1]) * share,
         )
         for spot in around(place):
             if spot.cost < NEAR_LINE:
-                cost = spot.cost + abs(share - 0.5) * 8.0
+                cost = spot.cost + abs(share - MIDDLE) * 8.0
                 yield Spot(spot.at, spot.across, spot.up, cost, points_at=place)

@@ -24,6 +24,12 @@ class Room:
     box: Box
     upright: bool
 
+    @property
+    def middle(self) -> Point:
+        """The middle of the box."""
+        left, bottom, right, top = self.box
+        return ((left + right) / 2, (bottom + top) / 2)
+
     def covers(self, other: Room) -> bool:
         """Whether two texts would lie over one another."""
         if apart(self.box, other.box):
@@ -41,11 +47,6 @@ def room_of(quad: Quad) -> Room:
 def within(box: Box, area: Box) -> bool:
     """Whether a box lies wholly in an area."""
     return box[0] >= area[0] and box[1] >= area[1] and box[2] <= area[2] and box[3] <= area[3]
-
-
-def holds(box: Box, point: Point) -> bool:
-    """Whether a point lies in a box or on its edge."""
-    return box[0] <= point[0] <= box[2] and box[1] <= point[1] <= box[3]
 
 
 def parts_of(segment: Segment) -> Iterator[Segment]:

@@ -77,15 +77,22 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
     lines.append(f"held: {NOT_STATED if held is None else held.value}")
     if not picture.stack_known and picture.groups:
         lines.append(f"length of the stack {NOT_MEASURED}")
-    middle = picture.centroid.x
+    inner = outer = picture.centroid.x
     if picture.groups:
-        middle = (picture.groups[0].outer + picture.groups[-1].inner) / 2
-    target = section.at(inward=middle, above=bearing.x)
+        inner, outer = picture.groups[-1].inner, picture.groups[0].outer
+    target = section.at(inward=(inner + outer) / 2, above=bearing.x)
     x, y = section.canvas.frame.to_paper(target)
+    half = section.canvas.frame.drawn(outer - inner) / 2
     spots = [
-        Spot((x + across, y - down), 0, -1, down / 2 + abs(across) / 4)
+        Spot(
+            (x + across, y - down),
+            0,
+            -1,
+            down / 2 + abs(across) / 4,
+            points_at=(x + max(-half, min(half, across)), y),
+        )
         for down in (3.0, 5.5, 9.0, 13.0)
-        for across in (0.0, -12.0, 12.0, -24.0, -38.0, 38.0, -50.0)
+        for across in (side * step * 4.0 for step in range(13) for side in (1.0, -1.0))
     ]
     if section.layout.narrow:
         spots += _elsewhere(section, (x, y))
