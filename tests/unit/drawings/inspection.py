@@ -9,7 +9,7 @@ from itertools import combinations
 from backspan.core.findings import Review
 from backspan.core.quantities import Style
 from backspan.drawings import Scene, drop_section, envelope_picture, roof_plan
-from backspan.drawings.geometry import overlap, text_quad
+from backspan.drawings.geometry import Segment, meet, overlap, text_quad
 from backspan.drawings.paper import frame_of
 from backspan.drawings.scene import Dimension, Layer, Line, Symbol, SymbolName, Text
 from tests.unit.drawings import sample
@@ -92,3 +92,24 @@ def symbols_of(scene: Scene, name: SymbolName) -> list[Symbol]:
 def dimensions_of(scene: Scene) -> dict[str, Dimension]:
     """The dimensions of the drawing by their text."""
     return {shape.text.text: shape for shape in scene.drawing if isinstance(shape, Dimension)}
+
+
+def leaders_of(scene: Scene) -> list[Segment]:
+    """The leaders of a drawing where they lie on the sheet, in millimetres."""
+    frame = frame_of(scene)
+    return [
+        (frame.to_paper(line.start), frame.to_paper(line.end))
+        for line in lines_on(scene, Layer.LABEL)
+    ]
+
+
+def through_texts(scene: Scene) -> list[str]:
+    """Texts of which a leader runs through more than the edge."""
+    texts = [(text.text, text_quad(text)) for text in texts_on_paper(scene)]
+    return [words for leader in leaders_of(scene) for words, quad in texts if overlap(leader, quad)]
+
+
+def meeting(scene: Scene) -> list[tuple[Segment, Segment]]:
+    """Pairs of leaders that cross before they reach what they point at."""
+    pairs = combinations(leaders_of(scene), 2)
+    return [(one, other) for one, other in pairs if one[1] != other[1] and meet(one, other)]

@@ -3,7 +3,7 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.drawings.legend import legend, legend_height, legend_rows
 from backspan.drawings.scene import Layer, Line, Symbol, SymbolName, Text
-from backspan.drawings.tables import ROW, Column, table
+from backspan.drawings.tables import ROW, Cell, Column, table
 
 COLUMNS = (Column("Drop", 20.0), Column("Answer", 30.0))
 ROWS = [(f"D{place}", Verdict.PASS if place % 2 else None) for place in range(10)]
@@ -51,3 +51,22 @@ def test_the_legend_has_what_the_drawing_uses_and_nothing_else() -> None:
     words = written(legend(rows, left=0.0, right=90.0, top=50.0))
     assert words == ["Beam", "Out of service"]
     assert legend_height(rows) < legend_height((*rows, SymbolName.FULCRUM))
+
+
+def test_a_long_text_goes_on_in_the_next_line_where_its_column_wraps() -> None:
+    columns = (Column("At", 18.0, wraps=True), Column("Answer", 20.0, wraps=True))
+    rows: list[tuple[Cell, ...]] = [("L, R, S-01, A01, A02", Verdict.PASS), ("L", Verdict.FAIL)]
+    shapes, height = table(columns, rows, left=0.0, top=0.0, room=60.0, more="")
+    words = [shape.text for shape in shapes if isinstance(shape, Text)]
+    assert "..." not in " ".join(words)
+    assert " ".join(words).count("A02") == 1
+    assert "pass" in words
+    assert height == pytest.approx(5 * ROW)
+
+
+def test_rows_of_several_lines_are_counted_whole() -> None:
+    columns = (Column("At", 18.0, wraps=True),)
+    rows = [("L, R, S-01, A01",), ("L, R, S-01, A02",), ("L, R, S-01, A03",)]
+    shapes, _ = table(columns, rows, left=0.0, top=0.0, room=ROW * 5.5, more="")
+    words = [shape.text for shape in shapes if isinstance(shape, Text)]
+    assert any(one.startswith("and 2") for one in words)
