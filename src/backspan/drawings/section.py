@@ -143,7 +143,7 @@ def _findings(review: Review) -> SheetTable:
         for (check, verdict), subjects in found.items()
     )
     return SheetTable(
-        "Findings", ("Check", "At", "Answer"), (0.593, 0.197, 0.21), rows, "see the report"
+        "Findings", ("Check", "At", "Answer"), (0.593, 0.198, 0.209), rows, "see the report"
     )
 
 

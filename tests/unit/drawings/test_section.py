@@ -334,3 +334,12 @@ def test_a_site_that_says_it_is_invented_is_quoted_once() -> None:
     said = replace(one, site=replace(one.site, invented="Invented for tests.", owner=None))
     words = words_of(drop_section(said, "E-01", None))
     assert "Invented for tests." in words
+
+
+def test_where_a_finding_was_made_is_never_cut() -> None:
+    found = finding("N-01", "SP1", Verdict.FAIL)
+    places = ("SP1", "SP2", "S-01", "A01", "A02")
+    made = tuple(replace(found, subject=f"N-01/{place}") for place in places)
+    said = said_on(drop_section(project(), "N-01", review_of("N-01", Verdict.FAIL, made)))
+    assert all(place in said for place in places)
+    assert "SP1, SP2,..." not in said
