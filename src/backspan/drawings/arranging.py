@@ -21,6 +21,7 @@ ROUNDS = 3
 MOST_TRIALS = 160
 """How many exchanges are tried on one paper: what bounds the time on a crowded one."""
 
+TRIALS_A_LABEL = 2
 NEIGHBOURS = 4
 
 
@@ -37,12 +38,13 @@ class Request:
 def arrange(placer: Placer, requests: Sequence[Request]) -> tuple[Placed | None, ...]:
     """The places of all labels, in the order asked for; None for one without room."""
     placed = [_placed(placer, request) for request in requests]
-    trials = MOST_TRIALS
+    most = min(MOST_TRIALS, TRIALS_A_LABEL * len(requests))
+    trials = most
     for _ in range(ROUNDS):
         before = tuple(placed)
         for at in range(len(requests)):
             # Before anything was moved, a label already stands where it can stand best.
-            if _cost(placed[at]) > WELL and trials < MOST_TRIALS:
+            if _cost(placed[at]) > WELL and trials < most:
                 _again(placer, requests, placed, at)
             if _cost(placed[at]) > WELL and trials > 0:
                 trials -= _exchanged(placer, requests, placed, at)
