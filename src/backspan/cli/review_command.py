@@ -125,8 +125,16 @@ def command(
     day = datetime.datetime.now().astimezone().date() if on is None else on.date()
     named = tuple(rule_choice(name, library).rule_set for name in against)
     asked = Asked(worked=worked, compare=compare, against=named, envelope=envelope)
-    compared = out is not None or form == "json" or asked.beyond
-    made = reviews_of(project, drops, rule_sets, library, on=day, compared=compared)
+    whole = out is not None or form == "json"
+    made = reviews_of(
+        project,
+        drops,
+        rule_sets,
+        library,
+        on=day,
+        compared=whole or asked.beyond,
+        in_short=not (whole or asked.more),
+    )
     return _told(project, made, asked, language_of(code), as_json=form == "json", out=out)
 
 
@@ -204,6 +212,7 @@ def reviews_of(
     *,
     on: datetime.date,
     compared: bool = True,
+    in_short: bool = False,
 ) -> Iterator[Review]:
     """The reviews of the drops named, else of all, in the project's order, one at a time.
 
@@ -219,4 +228,6 @@ def reviews_of(
             meant = suggested(name, there, what="drops")
             raise click.UsageError(f"the project has no drop {quoted(name)}; {meant}")
     wanted = [name for name in there if not drops or name in drops]
-    return reviews(project, wanted, library, on=on, basis=basis, compared=compared)
+    return reviews(
+        project, wanted, library, on=on, basis=basis, compared=compared, in_short=in_short
+    )

@@ -205,3 +205,11 @@ def test_the_data_names_its_language(run: Run) -> None:
         arguments = ("--format", "json", "--drop", "S4", "--on", ON, "--language", code)
         (one,) = json.loads(run("review", DEMO, *arguments).out)["reviews"]
         assert (one["language"], one["answer"], one["verdict"]) == (code, word, "fail")
+
+
+def test_what_is_told_in_short_is_what_the_whole_review_tells(run: Run) -> None:
+    short = run("review", DEMO, "--on", ON).out
+    whole = run("review", DEMO, "--on", ON, "--worked").out
+    *answers, caution = short.rsplit("\n\n", 1)
+    assert whole.startswith(answers[0])
+    assert whole.endswith(caution)

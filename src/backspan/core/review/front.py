@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from backspan.core.findings import WORST_FIRST, BasisLine, Finding, Review, TopicAnswer
+from backspan.core.findings import WORST_FIRST, BasisLine, Finding, Review
 from backspan.core.review.plain import Data, Writer
 from backspan.core.review.reasons import reasons
 from backspan.core.review.told import beside_the_answer, why_open
@@ -42,7 +42,6 @@ def front_data(review: Review, language: Language = ENGLISH) -> Data:
         "limit": _most_used(review, writer, lambda one: not one.strength),
         "presence": _presence(review),
         "basis": [_basis(line) for line in review.basis],
-        "topics": [_topic(writer, one) for one in review.topics],
         "cautions": list(language.cautions),
     }
 
@@ -71,20 +70,6 @@ def _presence(review: Review) -> Data:
     """How many findings that have no number there are of each answer: words, papers, presences."""
     verdicts = [str(one.verdict) for one in review.findings if one.utilisation is None]
     return {str(verdict): verdicts.count(verdict) for verdict in WORST_FIRST}
-
-
-def _topic(writer: Writer, one: TopicAnswer) -> Data:
-    told = None if one.taken_over is None else writer.message(one.taken_over)
-    return {
-        "topic": str(one.topic),
-        "name": writer.language.word(one.topic),
-        "verdict": str(one.verdict),
-        "who": list(one.who),
-        "findings": list(one.findings),
-        "not_judged": one.not_judged,
-        "taken_over": told,
-        "notes": [writer.message(note) for note in one.notes],
-    }
 
 
 def _basis(line: BasisLine) -> Data:

@@ -15,6 +15,7 @@ from backspan.core.findings import (
     Margin,
     MessageValue,
     Review,
+    TopicAnswer,
     Verdict,
 )
 from backspan.core.mechanics import FORMULAS
@@ -77,6 +78,7 @@ def review_data(
     comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
         **front_data(review, language),
+        "topics": [_topic(writer, one) for one in review.topics],
         "findings": findings,
         "not_applicable": not_applicable,
         "comparison": comparison,
@@ -126,6 +128,20 @@ def margin_data(writer: Writer, margin: Margin) -> Data:
         "value": writer.value(margin.value),
         "beyond": margin.beyond,
         "text": say_margin(margin, writer.style, language=writer.language),
+    }
+
+
+def _topic(writer: Writer, one: TopicAnswer) -> Data:
+    told = None if one.taken_over is None else writer.message(one.taken_over)
+    return {
+        "topic": str(one.topic),
+        "name": writer.language.word(one.topic),
+        "verdict": str(one.verdict),
+        "who": list(one.who),
+        "findings": list(one.findings),
+        "not_judged": one.not_judged,
+        "taken_over": told,
+        "notes": [writer.message(note) for note in one.notes],
     }
 
 

@@ -137,18 +137,24 @@ def reviews(
     on: datetime.date,
     basis: Sequence[RuleChoice] | None = None,
     compared: bool = True,
+    in_short: bool = False,
 ) -> Iterator[Review]:
-    """The reviews of some drops, one at a time, as `review` gives each and with its errors."""
+    """The reviews of some drops, one at a time, as `review` gives each and with its errors.
+
+    `in_short` leaves out the margins that a list of answers and reasons does not tell.
+    """
     refuse_days_ahead(project, plain_day(on))
     known: dict[Any, Any] = {}
     for drop in drops:
         case = case_of(project, drop, library, on=on, basis=basis, of_project=known)
-        yield _reviewed(case, library, compared=compared)
+        yield _reviewed(case, library, compared=compared, in_short=in_short)
 
 
-def _reviewed(case: Case, library: RuleLibrary, *, compared: bool) -> Review:
+def _reviewed(case: Case, library: RuleLibrary, *, compared: bool, in_short: bool) -> Review:
     found = review_findings(case)
-    found = replace(found, findings=with_margins(case, found.findings))
+    # A refusal is told with what mends it, a pass with what is left; what is open with neither.
+    if not in_short or found.verdict in {Verdict.PASS, Verdict.FAIL}:
+        found = replace(found, findings=with_margins(case, found.findings))
     if not compared:
         return found
     return replace(found, comparison=compare(case, library), envelopes=envelopes(case))
