@@ -13,8 +13,9 @@ import pytest
 import yaml
 
 from backspan.core.errors import BackspanError
-from backspan.core.findings import DoesNotApply, Finding, Review
+from backspan.core.findings import DoesNotApply, Finding, Review, Verdict
 from backspan.core.review import review
+from backspan.core.review.front import front_data
 from backspan.core.review.run import roll_up
 from backspan.core.wire import configuration_code
 from backspan.core.words import ENGLISH, counterweight, say_mend, settled
@@ -276,3 +277,27 @@ def test_the_metric_twin_has_the_answer_of_s1() -> None:
     }
     assert first["tipping"].demand == twin["tipping"].demand
     assert first["tipping"].capacity == twin["tipping"].capacity
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case["case"])
+def test_what_does_not_pass_has_a_reason_and_somebody_who_must_act(case: dict[str, Any]) -> None:
+    made = coded(case)
+    reasons = front_data(made)["reasons"]
+    told = {one["verdict"] for one in reasons}
+    if made.verdict is Verdict.PASS:
+        assert reasons == []
+        return
+    assert str(made.verdict) in told
+    assert next(iter(reasons))["verdict"] == made.verdict
+    assert "pass" not in told
+    for one in reasons:
+        assert one["text"]
+        assert one["acts"], one
+        assert all(act["who"] and act["text"] for act in one["acts"])
+    places = [at for one in reasons for at in one["findings"]]
+    open_findings = [
+        at
+        for at, one in enumerate(made.findings)
+        if one.verdict is not Verdict.PASS and at not in settled(made)
+    ]
+    assert sorted(places) == open_findings
