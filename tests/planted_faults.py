@@ -187,6 +187,15 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "more hangs than the hoists lift": lambda draw, project: put(
         project, (*rigs.STAGE, "intended_load"), rigs.mass(f"{draw.randint(1301, 3000)} lb")
     ),
+    "a rope too weak for its hoist": lambda draw, project: put(
+        project, ("kit", "ropes", "W", "breaking_force", "value"), 4448.2 * draw.uniform(1.0, 6.6)
+    ),
+    "a rope end that keeps too little": lambda draw, project: put(
+        project, ("kit", "terminations", "EYE", "efficiency", "value"), draw.uniform(0.1, 0.74)
+    ),
+    "nobody knows the rope or its end": lambda draw, project: put(
+        project, (*LEFT, draw.choice(("rope", "termination"))), None
+    ),
     "an anchor is not what it must be": _anchor,
     "a lifeline shares the anchor of a tieback": _at((*RIG, "lifelines", "LL1", "anchor"), "A1"),
     "two lifelines share an anchor": _at((*RIG, "lifelines", "LL1", "anchor"), "A4"),

@@ -55,6 +55,7 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "stages": ("kit", "stages"),
     "edges": ("site", "roofs", 0, "edges"),
     "pieces": ("kit", "pieces"),
+    "ends": ("kit", "terminations"),
 }
 
 

@@ -98,6 +98,8 @@ def without_text(record: Any) -> Any:
     """A record without what its values were written as."""
     if isinstance(record, StatedValue):
         return replace(record, text="")
+    if isinstance(record, InputUsed):
+        return replace(record, written="")
     if isinstance(record, tuple):
         return tuple(without_text(one) for one in record)
     if is_dataclass(record) and not isinstance(record, type):
@@ -116,7 +118,7 @@ def test_units_change_neither_answer_nor_configuration(rig: Project, data: st.Da
         one = put(one, place, replace(stated, value=parse(us, dimension), text=us))
         other = put(other, place, replace(stated, value=parse(metric, dimension), text=metric))
     assert without_text(one) == without_text(other)
-    assert of(one) == of(other)
+    assert without_text(of(one)) == without_text(of(other))
 
 
 @given(rigs(), st.data())
@@ -135,7 +137,10 @@ def test_the_order_of_named_lists_changes_nothing(rig: Project, data: st.DataObj
 
 
 #: Checks with a number, and those of one word.
-MEASURED = ("tipping", "stall-cap", "beam-length", "beam-label", "beam-proportion", "bearing")
+MEASURED = (
+    *("tipping", "stall-cap", "beam-length", "beam-label", "beam-proportion", "bearing"),
+    "rope-strength",
+)
 JUDGED = (*MEASURED, "counterweight-kind", "counterweight-fastening")
 
 

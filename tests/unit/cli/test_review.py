@@ -49,7 +49,10 @@ def test_a_site_of_two_drops_is_told_on_one_screen(run: Run, others: tuple[str, 
 
 def test_findings_that_want_the_same_are_one_reason(run: Run) -> None:
     told = " ".join(run("review", DEMO, "--drop", "N2", "--on", ON).out.split())
-    titles = "Counterweight against tipping; Surface under the fulcrum; Stall load of the hoist"
+    titles = (
+        "Counterweight against tipping; Strength of the suspension rope;"
+        " Surface under the fulcrum; Stall load of the hoist"
+    )
     assert f"N2, L, R ? missing {titles}: Not stated: stall load of the hoist." in told
     assert told.count("State stall load of the hoist") == 1
 

@@ -67,6 +67,8 @@ RECORDS: dict[str, Place] = {
     "piece": PIECE,
     "hoist": HOIST,
     "stage": STAGE,
+    "rope": ("kit", "ropes", "W"),
+    "termination": ("kit", "terminations", "EYE"),
 }
 
 

@@ -63,7 +63,7 @@ def test_the_calculation_is_the_governing_one_else_the_worst_of_strength() -> No
     assert part(demo(), "S4")["calculation"]["verdict"] == "fail"
     anchors = part(demo(), "S2")["calculation"]
     assert (anchors["check"], anchors["verdict"]) == ("tipping", "pass")
-    assert part(demo(), "T2")["calculation"] is None
+    assert part(demo(), "T2")["calculation"]["check"] == "rope-strength"
 
 
 def test_the_front_tells_every_drop_under_its_kind_of_reason() -> None:
@@ -99,7 +99,7 @@ def test_strength_is_compared_with_strength_only() -> None:
     rows = {row["drop"]: row for row in package(demo(), ["S3", "T2"]).data["front"]["summary"]}
     assert rows["S3"]["strength"] == "99 % Counterweight against tipping"
     assert rows["S3"]["limit"] == "97 % Label of the beam"
-    assert rows["T2"]["strength"] == "None."
+    assert rows["T2"]["strength"] == "63 % Strength of the suspension rope"
 
 
 def test_one_drop_needs_no_summary() -> None:

@@ -58,6 +58,8 @@ COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
     (OSHA, "tipping.rated-load"),
     (OSHA, "tipping.stall-load"),
+    (OSHA, "line.rated-load"),
+    (OSHA, "line.stall-load"),
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),

@@ -107,6 +107,10 @@ def test_every_factor_says_what_own_weight_does_on_its_topic() -> None:
     }
 
 
+#: The usual reading of the trade is the default though another asks for more; its note says why.
+USUAL = ("us-osha-1926-subpart-l", "line.stall-load")
+
+
 def test_the_default_reading_is_the_strictest_and_the_note_says_so() -> None:
     several = [(rule_set, value) for rule_set, value in all_values() if len(value.readings) > 1]
     assert {(rule_set.id, value.key) for rule_set, value in several} == {
@@ -116,12 +120,13 @@ def test_the_default_reading_is_the_strictest_and_the_note_says_so() -> None:
         ("hk-cap-59ac", "counterweight.accepted-fastening"),
         ("hk-cap-59ac", "tipping.load-on-projecting-part"),
         ("no-performance-of-work", "tipping.scaffold-and-load"),
+        USUAL,
     }
     for rule_set, value in several:
         default = default_of(value)
         others = [one for one in value.readings if one is not default]
         assert "default" in (value.note or ""), (rule_set.id, value.key)
-        for other in others:
+        for other in others if (rule_set.id, value.key) != USUAL else ():
             assert is_stricter(default, other), (rule_set.id, value.key, other.name)
 
 

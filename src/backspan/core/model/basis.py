@@ -43,6 +43,7 @@ class Basis:
     counterweight: tuple[RuleChoice, ...] = ()
     geometry: tuple[RuleChoice, ...] = ()
     bearing: tuple[RuleChoice, ...] = ()
+    line: tuple[RuleChoice, ...] = ()
     design: tuple[RuleChoice, ...] = ()
     anchor: tuple[RuleChoice, ...] = ()
 

@@ -172,6 +172,14 @@ class Kit:
         """The type of a hoist, by its tag or its own name."""
         return _named(self.hoists, self._type(UnitKind.HOIST, name))
 
+    def rope(self, name: str) -> Rope | None:
+        """The type of a rope, likewise."""
+        return _named(self.ropes, self._type(UnitKind.ROPE, name))
+
+    def termination(self, name: str) -> Termination | None:
+        """The way a rope end is made, by its name."""
+        return _named(self.terminations, name)
+
     def beam(self, name: str) -> Beam | None:
         """The type of a beam, likewise."""
         return _named(self.beams, self._type(UnitKind.BEAM, name))

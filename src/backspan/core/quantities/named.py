@@ -318,6 +318,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         words="breaking force of the rope",
         record="rope",
         field="breaking_force",
+        symbol="F_b",
     ),
     Quantity(
         name="mass_per_length",
@@ -339,6 +340,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=RATIO,
         record="termination",
         field="efficiency",
+        symbol="e_t",
     ),
     Quantity(
         name="lot_count",

@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from backspan.core.quantities import RATIO, Style, display
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
+from backspan.core.rules.shape import BeamWeight, Content, FactorOnLoad, Limit, WordList
 from backspan.core.words import ENGLISH, Language, shown
 
 
 def content_text(content: Content, style: Style, *, language: Language = ENGLISH) -> str:
     """What a rule value asks for, in one line; a remark stays as its rule set has it."""
     if isinstance(content, FactorOnLoad):
+        alone = content.beam_weight is BeamWeight.NO_PART
         return language.phrase(
-            "factor-on-load",
+            "factor-on-load-alone" if alone else "factor-on-load",
             factor=display(content.factor, RATIO, style),
             load=language.word(content.load),
             beam_weight=language.word(content.beam_weight),

@@ -30,6 +30,7 @@ class Topic(StrEnum):
     TIPPING = "tipping"
     GEOMETRY = "geometry"
     BEARING = "bearing"
+    LINE = "line"
     LOAD = "load"
     HOIST = "hoist"
     COUNTERWEIGHT = "counterweight"

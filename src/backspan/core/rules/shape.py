@@ -38,13 +38,15 @@ class BeamWeight(StrEnum):
     NO_CREDIT = "no credit"
     CREDITED = "credited"
     COUNTED = "counted"
+    NO_PART = "no part"
 
 
 @dataclass(frozen=True, slots=True)
 class FactorOnLoad:
     """What is held against the rule must resist `factor` times what `load` does.
 
-    On tipping that is its moment about the fulcrum, on bearing all it makes the fulcrum press.
+    On tipping that is its moment about the fulcrum, on bearing all it makes the fulcrum press,
+    on a rope the load itself.
     """
 
     factor: float

@@ -176,6 +176,15 @@ SENTENCES: dict[str, str] = {
     "proportion.pass": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.fail": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.missing": "Inboard over outboard cannot be worked out from what is stated.",
+    "rope.pass": (
+        "The suspension rope carries {strength} at its end; {required} is asked"
+        " ({factor} x {load})."
+    ),
+    "rope.fail": (
+        "The suspension rope carries only {strength} at its end; {required} is asked"
+        " ({factor} x {load})."
+    ),
+    "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
     "bearing.pass": "The fulcrum asks {pressure} of its surface, which carries {strength}.",
     "bearing.fail": "The fulcrum asks {pressure} of its surface, which carries only {strength}.",
     "bearing.missing": "What the fulcrum asks of its surface is not known, or what that carries.",

@@ -55,6 +55,7 @@ BY_MESSAGE: dict[str, str] = {
     "label-limit.fail": "Take pieces off or use a beam that may carry them; have it reviewed.",
     "label-limit-mass.fail": "Take pieces off or use a beam that may carry them; have it reviewed.",
     "proportion.fail": "Shorten the arm outboard or lengthen the beam inboard; have it reviewed.",
+    "rope.fail": "Use a stronger rope or rope end, or a smaller hoist; have it reviewed.",
     "bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
     "flowable.fail": "Use pieces made as counterweight that cannot flow.",
     "purpose-made.fail": "Use pieces made as counterweight.",

@@ -71,6 +71,7 @@ CHECKS: dict[str, str] = {
     "beam-length": "Room on the beam",
     "beam-label": "Label of the beam",
     "beam-proportion": "Inboard against outboard arm",
+    "rope-strength": "Strength of the suspension rope",
     "bearing": "Surface under the fulcrum",
     "counterweight-kind": "Kind of counterweight",
     "counterweight-marking": "Marking of counterweight",

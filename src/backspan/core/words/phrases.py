@@ -7,6 +7,7 @@ PHRASES: dict[str, str] = {
     "label-at-most-stall": "{label} at that stall load",
     # what a rule value asks, where it stands and how far it was verified
     "factor-on-load": "{factor} x {load}, beam's own weight: {beam_weight}",
+    "factor-on-load-alone": "{factor} x {load}",
     "mark-confirmed": "{mark}, confirmed",
     "mark-by": "{mark} by {by} on {at}",
     "cited": "{reference}: {asked}",

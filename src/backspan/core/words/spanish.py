@@ -104,6 +104,7 @@ DECIDERS: dict[str, str] = {
 PHRASES: dict[str, str] = {
     "label-at-most-stall": "{label} con esa carga de bloqueo",
     "factor-on-load": "{factor} x {load}, peso propio de la viga: {beam_weight}",
+    "factor-on-load-alone": "{factor} x {load}",
     "mark-confirmed": "{mark}, confirmado",
     "mark-by": "{mark} por {by} el {at}",
     "cited": "{reference}: {asked}",

@@ -53,6 +53,7 @@ BY_MESSAGE: dict[str, str] = {
     "label-limit.fail": "Quitar piezas o usar una viga que las admita; hacerlo revisar.",
     "label-limit-mass.fail": "Quitar piezas o usar una viga que las admita; hacerlo revisar.",
     "proportion.fail": "Acortar el brazo exterior o alargar el interior; hacerlo revisar.",
+    "rope.fail": "Usar un cable o extremo más fuerte, o un aparejo menor; hacerlo revisar.",
     "bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
     "flowable.fail": "Usar piezas hechas como contrapeso que no puedan derramarse.",
     "purpose-made.fail": "Usar piezas hechas como contrapeso.",

@@ -129,6 +129,7 @@ CHECKS: dict[str, str] = {
     "beam-length": "Espacio en la viga",
     "beam-label": "Etiqueta de la viga",
     "beam-proportion": "Brazo hacia dentro frente al de fuera",
+    "rope-strength": "Resistencia del cable de suspensión",
     "bearing": "Superficie bajo el fulcro",
     "counterweight-kind": "Clase de contrapeso",
     "counterweight-marking": "Marcado del contrapeso",
@@ -250,6 +251,7 @@ WORDS: dict[str, str] = {
     "no credit": "no cuenta a favor",
     "credited": "cuenta a favor",
     "counted": "se cuenta",
+    "no part": "no interviene",
     # how far a rule value was verified
     "read": "leído",
     "copy": "copia",

@@ -234,6 +234,17 @@ SENTENCES: dict[str, str] = {
         "La proporción entre el brazo hacia dentro y el de fuera no puede calcularse con lo que"
         " está declarado."
     ),
+    "rope.pass": (
+        "El cable de suspensión resiste {strength} en su extremo; se exigen {required}"
+        " ({factor} x {load})."
+    ),
+    "rope.fail": (
+        "El cable de suspensión resiste solo {strength} en su extremo; se exigen {required}"
+        " ({factor} x {load})."
+    ),
+    "rope.missing": (
+        "No se sabe lo que el cable de suspensión resiste en su extremo, o lo que debe resistir."
+    ),
     "bearing.pass": "El fulcro exige {pressure} de su superficie, que resiste {strength}.",
     "bearing.fail": "El fulcro exige {pressure} de su superficie, que resiste solo {strength}.",
     "bearing.missing": (

@@ -91,7 +91,7 @@ def kit() -> Kit:
         hoists=(one.hoists[1], hoist),
         pieces=one.pieces[::-1],
         units=one.units[::-1],
-        terminations=(Termination("E1", "Thimble end"),),
+        terminations=(*one.terminations, Termination("E1", "Thimble end")),
     )
 
 

@@ -169,6 +169,7 @@ RIGS = [
     put(PROJECT, (*ARM, "tip_beyond_line"), None),
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
     without_stall(PROJECT),
+    put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
     put(PROJECT, (*ARM, "backspan"), None),

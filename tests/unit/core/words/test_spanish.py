@@ -58,7 +58,12 @@ SINGLE = ("one_change", "stay_on", "not_judged", "one_line_caution")
 LISTS = ("cautions", "question_cautions")
 
 #: Texts that are signs and values alone, the same in every language.
-SIGNS_ALONE = {"{title}: {value}.", "{reference}: {asked}", "{value} ± {tolerance}"}
+SIGNS_ALONE = {
+    "{factor} x {load}",
+    "{title}: {value}.",
+    "{reference}: {asked}",
+    "{value} ± {tolerance}",
+}
 
 #: The words of the model that can stand in a message or beside one.
 ENUMS: tuple[type[StrEnum], ...] = (
