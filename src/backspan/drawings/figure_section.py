@@ -137,13 +137,15 @@ def _drawn(project: Project, drop: Drop, views: Sequence[View], grid: Grid) -> _
     # Without room for a row of its own the scale bar stands below the last roof surface.
     own = grid.columns > 1 or rows + BAR <= _room(grid.rows)[1]
     foot = BAR if own else MARGIN
+    # There the dimension of the rear stand keeps above it, in one row with the setback.
+    layout = IN_A_FIGURE if own else replace(IN_A_FIGURE, rear=IN_A_FIGURE.setback)
     height = foot + rows
     canvas = Canvas(Frame(grid.scale, (0.0, 0.0)), (0.0, 0.0, WIDTH, height), text=TEXT)
     boxes = cells(grid, (0.0, foot, WIDTH, height), len(views))
     room = bar_room(grid.scale, project.units, (0.0, 0.0), segments=SEGMENTS)
     bar = (WIDTH - 2 * MARGIN - room[2], MARGIN - room[1])
     canvas.placer.block(corners(bar_room(grid.scale, project.units, bar, segments=SEGMENTS)))
-    draw_views(canvas, project, drop, tuple(zip(views, boxes, strict=True)), IN_A_FIGURE)
+    draw_views(canvas, project, drop, tuple(zip(views, boxes, strict=True)), layout)
     return _Figure(canvas, boxes, bar, height)
 
 

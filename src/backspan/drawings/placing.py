@@ -16,8 +16,10 @@ from backspan.drawings.geometry import (
     Segment,
     apart,
     corners,
+    direction,
     grown,
     meet,
+    moved,
     overlap,
     passes,
     text_quad,
@@ -253,8 +255,9 @@ class Placer:
         if cost >= most:
             return cost
         lines = {line for cell in cells for line in self._lines.get(cell, ())}
+        short = _short(leader)
         return cost + LEADER_CROSSING_COSTS * sum(
-            weight for line, weight in lines if meet(line, leader)
+            weight for line, weight in lines if meet(line, short)
         )
 
     def _anywhere(self, target: Point) -> Iterator[Spot]:
@@ -308,6 +311,13 @@ def _leader(box: Box, target: Point) -> Segment | None:
         middle if not left <= target[0] <= right else (bottom if target[1] < bottom else top),
     )
     return (start, target) if math.dist(start, target) > LEADER_FROM else None
+
+
+def _short(leader: Segment) -> Segment:
+    """A leader without its very end: where it touches the line that it names, it crosses none."""
+    start, end = leader
+    length = math.dist(start, end)
+    return start, moved(start, along=direction(start, end), by=max(length - ANCHORED, 0.0))
 
 
 def _clamp(value: float, box: Box) -> float:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from backspan.core.model.rigs import CounterweightedBeam
 from backspan.drawings.beams import StackedGroup, count_text, piece_named
+from backspan.drawings.lettering import wrapped
 from backspan.drawings.scene import (
     Hatch,
     Layer,
@@ -24,6 +27,8 @@ from backspan.drawings.values import mass_text
 from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 
 CENTROID = 4.0
+SHORTEST = 26.0
+"""To what width, in millimetres, the words of a stack are broken where room is shortest."""
 
 
 def draw_beam(section: Section, support: CounterweightedBeam) -> None:
@@ -98,7 +103,17 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
         spots += _elsewhere(section, (x, y))
     spots += _above(section)
     narrow = [part for line in lines for part in _at_commas(line)]
-    section.canvas.later(lines, target, spots=spots, others=(narrow,))
+    others = [narrow, *([_shortest(section, lines)] if section.layout.narrow else [])]
+    section.canvas.later(lines, target, spots=spots, others=others)
+
+
+def _shortest(section: Section, lines: Sequence[str]) -> tuple[str, ...]:
+    """For the tightest place: number and mass, in one unit; the table has the rest."""
+    broken: list[str] = []
+    for line in lines:
+        first, _, _ = line.partition(" [")
+        broken += wrapped(first, room=SHORTEST, height=section.canvas.text)
+    return tuple(broken)
 
 
 def _elsewhere(section: Section, at: Point) -> list[Spot]:
@@ -113,7 +128,7 @@ def _elsewhere(section: Section, at: Point) -> list[Spot]:
     found += [
         Spot((x + across, roof - down), 0, -1, 6.0 + down / 2 + abs(across) / 8)
         for down in (3.0, 5.0, 7.0, 9.0, 11.0, 13.0)
-        for across in (0.0, 12.0, 24.0, 30.0, -12.0)
+        for across in (0.0, 12.0, 20.0, 24.0, 30.0, 36.0, -12.0)
     ]
     return found
 

@@ -96,6 +96,9 @@ def _span_words(section: Section, span: Span) -> tuple[str, ...]:
     beside = section.layout.narrow and span.end == section.view.first.picture.line.x
     if beside and text_width(whole, height=section.canvas.text) > section.left_room:
         return (name, length, evidence)
+    drawn = section.canvas.frame.drawn(span.end - span.start)
+    if name.endswith(":") and text_width(whole, height=section.canvas.text) > drawn:
+        return (name, f"{length}, {evidence}")
     return (whole, evidence)
 
 

@@ -36,10 +36,13 @@ def draw_fulcrum(section: Section) -> None:
         for step in (0.0, 5.0, 10.0)
         for up in heights
     ]
-    section.canvas.later(_fulcrum_words(section), target, spots=spots)
+    words, *narrower = _fulcrum_words(section)
+    others = narrower if section.layout.narrow else ()
+    section.canvas.later(words, target, spots=spots, others=others)
 
 
-def _fulcrum_words(section: Section) -> tuple[str, ...]:
+def _fulcrum_words(section: Section) -> tuple[tuple[str, ...], ...]:
+    """What it is and how high; then the same in more and shorter lines, for a small figure."""
     first = section.view.first
     kind = "Fulcrum" if first.kind is None else FULCRUM[first.kind]
     beam = first.point.counterweighted_beam
@@ -47,10 +50,15 @@ def _fulcrum_words(section: Section) -> tuple[str, ...]:
     height = known(None if fulcrum is None else fulcrum.height)
     if height is not None:
         units = section.project.units
-        return (f"{kind} {length_text(height.value, units)} high", evidence_text(height, units))
+        length, evidence = length_text(height.value, units), evidence_text(height, units)
+        return (
+            (f"{kind} {length} high", evidence),
+            (f"{kind} {length}", f"high, {evidence}"),
+            (kind, length, f"high, {evidence}"),
+        )
     if first.kind is FulcrumKind.PARAPET and first.bearing.known:
-        return (kind,)
-    return (f"{kind}: height {NOT_MEASURED}",)
+        return ((kind,),)
+    return ((f"{kind}: height {NOT_MEASURED}",), (f"{kind}:", f"height {NOT_MEASURED}"))
 
 
 def _stand(section: Section, layer: Layer, *, top: float, foot: float) -> tuple[Shape, ...]:

@@ -32,6 +32,8 @@ class SectionLayout:
     """From the roof surface down to where the face of the building is cut off."""
     tieback_end: float
     """From the tail to where a tieback is shown to end."""
+    rear: float = 0.0
+    """From the roof surface down to the dimension of the rear stand; at 0 it is told in words."""
     narrow: bool = False
     """Whether texts left of the line are broken and the answer stands below the point's name."""
     widest_left: float = 0.0
@@ -66,6 +68,7 @@ IN_A_FIGURE = SectionLayout(
     stage_height=7.0,
     cut=21.0,
     tieback_end=9.0,
+    rear=16.5,
     narrow=True,
     widest_left=68.0,
 )

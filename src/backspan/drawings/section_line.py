@@ -66,8 +66,15 @@ def _name_line(section: Section, target: Point) -> None:
         stall = hoist.stall_load
         words = NOT_STATED if stall is None else force_text(stall.value, units)
         lines.append(f"stall load {words}")
-    spots = _beside_line(section, target)
-    section.canvas.later(section.beside_line(lines), target, spots=spots, rank=_rank(section))
+    # Where a small figure lacks the room, the name of the hoist is left to the tables.
+    without = [line for line in lines if hoist is None or line != f"{hoist.name}:"]
+    section.canvas.later(
+        section.beside_line(lines),
+        target,
+        spots=_beside_line(section, target),
+        rank=_rank(section),
+        others=(section.beside_line(without),) if section.layout.narrow else (),
+    )
 
 
 def _rank(section: Section) -> Rank:
@@ -170,4 +177,11 @@ def draw_tiebacks(section: Section) -> None:
         section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
         x, y = section.canvas.frame.to_paper(end)
         spots = [Spot((x + 3.0, y + up), 1, 0, abs(up) / 2) for up in (0, 3, -3, 6)]
+        if section.layout.narrow:
+            side = 1 if place else -1
+            edge = section.cell[2] - 1.0
+            spots += [
+                Spot((x, y + side * 2.8), 0, side, 2.0, points_at=(x, y)),
+                Spot((edge, y + side * 2.8), -1, side, 2.2, points_at=(x, y + side * 2.8)),
+            ]
         section.canvas.later((tieback.id, f"to anchor {tieback.anchor}"), end, spots=spots)

@@ -88,14 +88,21 @@ class View:
     @property
     def left(self) -> float:
         """The outermost thing drawn to scale."""
-        return self.first.picture.left
+        return min(picture.left for picture in self._pictures)
 
     @property
     def width(self) -> float:
         """What is drawn to scale, from left to right."""
         wall = self.first.edge.parapet
         thick = 0.0 if wall is None else wall.thickness.value
-        return max(self.first.picture.right, thick + HEIGHT) - self.left
+        right = max(picture.right for picture in self._pictures)
+        return max(right, thick + HEIGHT) - self.left
+
+    @property
+    def _pictures(self) -> tuple[BeamPicture, ...]:
+        """The beam as it was found, and as it is planned where that differs."""
+        planned = self.first.planned
+        return (self.first.picture,) if planned is None else (self.first.picture, planned)
 
     @property
     def height(self) -> float:

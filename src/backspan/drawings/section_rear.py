@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from backspan.drawings.scene import Layer
+from backspan.drawings.scene import Layer, Point
 from backspan.drawings.section_fulcrum import stand_legs
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
-from backspan.drawings.values import evidence_text, known_length_text
+from backspan.drawings.values import Known, evidence_text, known_length_text
 
 
 def draw_rear_stand(section: Section) -> None:
@@ -18,7 +18,25 @@ def draw_rear_stand(section: Section) -> None:
     layer = Layer.FULCRUM if at.known and first.bearing.known else Layer.NOT_KNOWN
     top = first.bearing.x
     section.canvas.add(*stand_legs(section, layer, inward=at.x, top=top, foot=0.0))
-    target = section.at(inward=at.x, above=top * 0.4)
+    if section.layout.rear:
+        _dimension(section, rear, inward=at.x)
+    else:
+        _words(section, rear, target=section.at(inward=at.x, above=top * 0.4))
+
+
+def _dimension(section: Section, rear: Known, *, inward: float) -> None:
+    """Below the roof, where a small figure has room: under the beam there is none for words."""
+    units = section.project.units
+    section.canvas.dimension(
+        section.at(inward=section.view.first.picture.fulcrum.x, above=0.0),
+        section.at(inward=inward, above=0.0),
+        line_through=section.at(inward=0.0, above=-section.real(section.layout.rear)),
+        angle=0.0,
+        lines=(f"Rear stand {known_length_text(rear, units)}", evidence_text(rear, units)),
+    )
+
+
+def _words(section: Section, rear: Known, *, target: Point) -> None:
     x, y = section.canvas.frame.to_paper(target)
     spots = [
         Spot((x + side * (5.0 + step), y + up), side, 0, step / 2 + abs(up) / 3)

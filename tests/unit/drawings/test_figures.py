@@ -11,6 +11,7 @@ from backspan.drawings.dimensions import dimension_lines
 from backspan.drawings.geometry import bounds, passes, text_quad
 from backspan.drawings.paper import frame_of, standard_scales
 from backspan.drawings.scene import BLACK, Circle, Layer, Polygon, Symbol, SymbolName
+from tests.unit.core.rigs import length, put
 from tests.unit.drawings.ink import ink_beyond
 from tests.unit.drawings.inspection import (
     dimensions_of,
@@ -176,6 +177,23 @@ def test_what_nobody_stated_is_said_and_dashed_as_on_the_whole_sheet() -> None:
         assert words in said
     assert lines_on(scene, Layer.BEAM) == []
     assert lines_on(scene, Layer.NOT_KNOWN) != []
+
+
+def test_a_rear_stand_is_dimensioned_below_the_roof() -> None:
+    scene = section_of(put(beam_support(), ("rear_stand",), length("9 ft")))
+    found = dimensions_of(scene)["Rear stand 9'-0\" [2,743 mm]"]
+    assert abs(found.end[0] - found.start[0]) == pytest.approx(metres("9 ft"))
+    assert ink_beyond(scene) == []
+    assert overlapping(scene) == []
+
+
+def test_a_plan_that_says_otherwise_is_a_thin_outline_within_the_figure() -> None:
+    for reach in ("1 ft", "9 ft"):
+        scene = section_of(put(beam_support(), ("reach", "planned"), metres(reach)))
+        assert any(shape.layer is Layer.PLANNED for shape in scene.drawing)
+        assert "planned" in words_of(scene)
+        assert ink_beyond(scene) == []
+        assert overlapping(scene) == []
 
 
 def test_a_drop_without_a_rig_says_so() -> None:
