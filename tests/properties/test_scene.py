@@ -28,6 +28,7 @@ def lengths(least: float, most: float) -> st.SearchStrategy[StatedValue[float] |
         st.floats(least, most),
         st.none() | st.floats(0.0, 0.05),
         st.sampled_from([Evidence.MEASURED, Evidence.TOLD, None]),
+        planned=st.none() | st.floats(least, most),
     )
     return st.none() | values
 
@@ -40,6 +41,7 @@ SUPPORTS = st.builds(
     reach=lengths(0.05, 5.0),
     backspan=lengths(0.1, 9.0),
     tip_beyond_line=lengths(0.0, 1.0),
+    rear_stand=lengths(0.0, 9.0),
     stack=st.builds(
         Stack,
         st.lists(
