@@ -50,16 +50,17 @@ class Package:
         )
         from backspan.papers import DropDrawings, drop_content
 
-        drop = review.drop
+        drop, told = review.drop, self.language
         self.progress.doing(f"writing drop {drop}")
-        section = drop_section(self.project, drop, review)
+        section = drop_section(self.project, drop, review, language=told)
         drawn = to_svg(section)
         envelopes = {
-            one.subject: to_svg(envelope_picture(one, review.units)) for one in review.envelopes
+            one.subject: to_svg(envelope_picture(one, review.units, language=told))
+            for one in review.envelopes
         }
         drawings = DropDrawings(
-            section=to_svg(section_figure(self.project, drop, review)),
-            plan=to_svg(plan_figure(self.project, drop, review)),
+            section=to_svg(section_figure(self.project, drop, review, language=told)),
+            plan=to_svg(plan_figure(self.project, drop, review, language=told)),
             sheet=drawn,
             envelopes=tuple(envelopes.values()),
         )
@@ -106,7 +107,7 @@ class Package:
     def _plan(self, roof: str) -> str:
         from backspan.drawings import roof_plan, to_svg
 
-        scene = roof_plan(self.project, self._for_plans, roof)
+        scene = roof_plan(self.project, self._for_plans, roof, language=self.language)
         drawn = to_svg(scene)
         self._add_drawing(f"roof-{roof}", scene, drawn)
         return drawn

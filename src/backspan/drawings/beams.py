@@ -183,8 +183,3 @@ def beam_named(project: Project, name: str) -> Beam | None:
 def piece_named(project: Project, name: str) -> Piece | None:
     """The piece of that id; None where there is none."""
     return project.kit.piece(name)
-
-
-def count_text(pieces: int) -> str:
-    """A number of pieces in words."""
-    return "1 piece" if pieces == 1 else f"{pieces} pieces"

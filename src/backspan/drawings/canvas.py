@@ -11,6 +11,7 @@ from enum import IntEnum
 from itertools import pairwise
 from types import MappingProxyType
 
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.arranging import Request, arrange
 from backspan.drawings.dimensions import DimensionLines, dimension_lines
 from backspan.drawings.geometry import (
@@ -66,13 +67,17 @@ class Rank(IntEnum):
 class Canvas:
     """The shapes drawn so far and the labels placed among them."""
 
-    def __init__(self, frame: Frame, area: Box, *, text: float = TEXT) -> None:
+    def __init__(
+        self, frame: Frame, area: Box, *, text: float = TEXT, language: Language = ENGLISH
+    ) -> None:
         """Start a drawing that lies on the sheet as `frame` says and stays within `area`.
 
-        `text` is the height of the capitals of its labels, in millimetres.
+        `text` is the height of the capitals of its labels, in millimetres; what is written among
+        them is in `language`.
         """
         self.frame = frame
         self.text = text
+        self.language = language
         self.placer = Placer(area)
         self.shapes: list[Shape] = []
         self._waiting: list[tuple[Rank, Request]] = []

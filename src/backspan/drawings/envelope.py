@@ -6,9 +6,8 @@ from backspan.core.findings import Envelope
 from backspan.core.quantities import RATIO, Style, display
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
-from backspan.core.words import english
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.axes import Axis, axis_for, axis_title, tick_text
-from backspan.drawings.beams import count_text
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.flow import Flow
 from backspan.drawings.geometry import corners
@@ -29,13 +28,7 @@ from backspan.drawings.scene import (
 )
 from backspan.drawings.spots import Spot, around
 from backspan.drawings.values import length_text, mass_text, own_length
-from backspan.drawings.wording import (
-    ENVELOPE_CAUTION,
-    ENVELOPE_HEAD,
-    HELD,
-    NO_ENVELOPE,
-    NOT_HELD,
-)
+from backspan.drawings.wording import count_text
 
 WIDTH = 124.0
 HEIGHT = 136.0
@@ -43,13 +36,15 @@ PLOT = (24.0, 66.0, 116.0, 122.0)
 AS_BUILT = 4.5
 
 
-def envelope_picture(envelope: Envelope, style: Style) -> Scene:
+def envelope_picture(envelope: Envelope, style: Style, *, language: Language = ENGLISH) -> Scene:
     """Which reach the pieces that are there hold at which backspan, and where the rig stands.
 
     The line is the review's own points; the picture works nothing out.
     """
     canvas = Canvas(
-        Frame(Scale(MILLIMETRES, ""), (0.0, 0.0)), (2.0, PLOT[1] - 14.0, WIDTH - 2.0, HEIGHT - 2.0)
+        Frame(Scale(MILLIMETRES, ""), (0.0, 0.0)),
+        (2.0, PLOT[1] - 14.0, WIDTH - 2.0, HEIGHT - 2.0),
+        language=language,
     )
     axes = _axes(envelope, style)
     if len(envelope.points) > 1:
@@ -59,16 +54,21 @@ def envelope_picture(envelope: Envelope, style: Style) -> Scene:
     if len(envelope.points) > 1:
         _say_regions(canvas, envelope, axes)
     lines = (
-        "As built",
-        f"backspan {own_length(envelope.backspan_now.value, style)}",
-        f"reach {own_length(envelope.reach_now.value, style)}",
+        language.drawn("as_built"),
+        language.drawn("backspan_of", length=own_length(envelope.backspan_now.value, style)),
+        language.drawn("reach_of", length=own_length(envelope.reach_now.value, style)),
     )
     canvas.label(lines, (x, y), spots=around((x, y), away=3.0), bold=True)
-    caption = _caption(envelope, style)
-    title = f"{ENVELOPE_HEAD} {envelope.subject}"
+    caption = _caption(envelope, style, language)
+    title = language.drawn("envelope_head", point=envelope.subject)
     return Scene(
         title=title,
-        description=f"{title}, {count_text(envelope.pieces)}; as built: {_now(envelope, style)}.",
+        description=language.drawn(
+            "envelope_told",
+            title=title,
+            pieces=count_text(envelope.pieces, language),
+            as_built=_now(envelope, style, language),
+        ),
         width=WIDTH,
         height=HEIGHT,
         units=style,
@@ -116,7 +116,7 @@ def _frame(canvas: Canvas, axes: tuple[Axis, Axis], style: Style) -> None:
         Text(
             Layer.LABEL,
             (middle[0], bottom - 10.5),
-            axis_title("Backspan", style),
+            axis_title(canvas.language.drawn("backspan"), style),
             TEXT,
             Align.MIDDLE,
             bold=True,
@@ -124,7 +124,7 @@ def _frame(canvas: Canvas, axes: tuple[Axis, Axis], style: Style) -> None:
         Text(
             Layer.LABEL,
             (6.0, middle[1]),
-            axis_title("Reach", style),
+            axis_title(canvas.language.drawn("reach"), style),
             TEXT,
             Align.MIDDLE,
             90.0,
@@ -152,47 +152,52 @@ def _say_regions(canvas: Canvas, envelope: Envelope, axes: tuple[Axis, Axis]) ->
     left, bottom, _, top = PLOT
     below = (left + (x - left) * 0.72, bottom + (y - bottom) * 0.16)
     above = (left + (x - left) * 0.28, bottom + (top - bottom) * 0.86)
-    for words, target in ((HELD, below), (NOT_HELD, above)):
+    for text, target in (("held_here", below), ("not_held_here", above)):
+        words = canvas.language.drawn(text)
         canvas.label((words,), target, spots=(Spot(target, 0, 0), *around(target)), leader=False)
 
 
-def _caption(envelope: Envelope, style: Style) -> Flow:
+def _caption(envelope: Envelope, style: Style, language: Language) -> Flow:
     flow = Flow(left=5.0, right=WIDTH - 5.0, top=HEIGHT - 2.0)
-    flow.paragraph(f"{ENVELOPE_HEAD} {envelope.subject}", height=3.0, bold=True, most=1)
+    head = language.drawn("envelope_head", point=envelope.subject)
+    flow.paragraph(head, height=3.0, bold=True, most=1)
     flow.y = PLOT[1] - 15.0
-    rule = envelope.rule
-    held = (
-        f"{count_text(envelope.pieces)}, {mass_text(envelope.counterweight.value, style)} together"
-    )
-    flow.paragraph(f"As built: {_now(envelope, style)}.", most=2)
-    flow.paragraph(f"Counterweight on the beam: {held}.", most=2)
-    clause = f"{rule.rule_set}, edition {rule.edition}, {rule.provenance.clause}"
-    flow.paragraph(f"Rule: {clause}{_factor(rule)}.", most=3)
-    flow.paragraph(f"Source of the rule: {_mark(rule)}.", most=2)
+    pieces, mass = count_text(envelope.pieces, language), envelope.counterweight.value
+    held = language.drawn("together", pieces=pieces, mass=mass_text(mass, style))
+    flow.paragraph(language.drawn("now", as_built=_now(envelope, style, language)), most=2)
+    flow.paragraph(language.drawn("counterweight_on_beam", held=held), most=2)
+    flow.paragraph(language.drawn("rule", rule=_rule(envelope.rule, language)), most=3)
+    flow.paragraph(language.drawn("rule_source", mark=_mark(envelope.rule, language)), most=2)
     if not envelope.points:
-        flow.paragraph(NO_ENVELOPE, bold=True)
-    flow.paragraph(ENVELOPE_CAUTION, most=6)
+        flow.paragraph(language.drawn("no_envelope"), bold=True)
+    flow.paragraph(language.drawn("envelope_caution"), most=6)
     return flow
 
 
-def _now(envelope: Envelope, style: Style) -> str:
-    return (
-        f"backspan {length_text(envelope.backspan_now.value, style)}, "
-        f"reach {length_text(envelope.reach_now.value, style)}"
+def _now(envelope: Envelope, style: Style, language: Language) -> str:
+    backspan = length_text(envelope.backspan_now.value, style)
+    reach = length_text(envelope.reach_now.value, style)
+    return ", ".join(
+        (
+            language.drawn("backspan_of", length=backspan),
+            language.drawn("reach_of", length=reach),
+        )
     )
 
 
-def _factor(rule: SelectedValue) -> str:
-    content = rule.content
+def _rule(rule: SelectedValue, language: Language) -> str:
+    edition = language.drawn("edition", rule_set=rule.rule_set, edition=rule.edition)
+    clause, content = f"{edition}, {rule.provenance.clause}", rule.content
     if not isinstance(content, FactorOnLoad):
-        return ""
-    return (
-        f", {display(content.factor, RATIO, Style.METRIC)} times the moment of the {content.load}"
-    )
+        return clause
+    factor = display(content.factor, RATIO, Style.METRIC)
+    load = language.word(content.load)
+    return language.drawn("rule_factor", rule=clause, factor=factor, load=load)
 
 
-def _mark(rule: SelectedValue) -> str:
-    words = english.MARKS[str(rule.provenance.mark)]
-    if rule.confirmed is not None:
-        return f"{words}, confirmed by {rule.confirmed.by} on {rule.confirmed.at}"
-    return words
+def _mark(rule: SelectedValue, language: Language) -> str:
+    words = language.marks[str(rule.provenance.mark)]
+    if rule.confirmed is None:
+        return words
+    by, at = rule.confirmed.by, str(rule.confirmed.at)
+    return language.drawn("confirmed", mark=words, by=by, at=at)

@@ -11,7 +11,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Edge, Obstacle, Roof
 from backspan.core.quantities import Style
-from backspan.core.words import drop_answer
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.clipping import outline_within, segment_within, within
 from backspan.drawings.edges import EdgeLine, drop_named, edge_line, edge_of, roof_named
@@ -24,7 +24,8 @@ from backspan.drawings.plan_rig import STUB, PlannedBeam, draw_rigs, planned_bea
 from backspan.drawings.scalebar import north_arrow, scale_bar
 from backspan.drawings.scene import Layer, Point, Polygon, Scale, Scene, Shape, Text
 from backspan.drawings.spots import Spot
-from backspan.drawings.wording import NOT_REVIEWED, figure_room_note
+from backspan.drawings.values import answer_text
+from backspan.drawings.wording import figure_room_note
 
 WIDTH, HEIGHT = 86.0, 80.0
 """The most a plan takes of a page, in millimetres: half its width, beside a table."""
@@ -45,7 +46,9 @@ FURTHER = (2.5, 6.0, 10.0, 15.0, 21.0, 28.0)
 """How far from its edge the words of an edge may stand, in millimetres."""
 
 
-def plan_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
+def plan_figure(
+    project: Project, drop_id: str, review: Review | None, *, language: Language = ENGLISH
+) -> Scene:
     """The roof around one drop in plan at a standard scale, 86 mm wide and up to 80 mm high.
 
     Other drops and their rigs are left out. Without a review it says so. Raises DrawingError for
@@ -57,19 +60,19 @@ def plan_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
     reviews = {} if review is None else {drop.id: review}
     beams = planned_beams(project, roof, (drop,), reviews)
     frame, window = _placed(project.units, roof, drop, beams)
-    canvas = Canvas(frame, grown(window, -0.5), text=TEXT)
+    canvas = Canvas(frame, grown(window, -0.5), text=TEXT, language=language)
     _draw(canvas, roof, drop, beams, reviews, units=project.units, window=window)
     height = window[3] + MARGIN
     notes = _notes(canvas, roof, height)
     return Scene(
-        title=f"{project.site.name}: plan of drop {drop.id}",
-        description=_description(project, drop, review),
+        title=language.drawn("plan_figure_title", site=project.site.name, drop=drop.id),
+        description=_description(project, drop, review, language),
         width=WIDTH,
         height=height + (NOTE if notes else 0.0),
         units=project.units,
         sheet=(
             Polygon(Layer.SHEET, corners(window)),
-            *_below(project, frame.scale),
+            *_below(project, frame.scale, language),
             *notes,
         ),
         drawing=tuple(canvas.shapes),
@@ -167,7 +170,7 @@ def _name_edge(canvas: Canvas, edge: Edge, seen: Box) -> None:
     line = edge_line(replace(edge, start=part[0], end=part[1]))
     target = line.at(station=line.length / 2)
     spots = tuple(_edge_spots(canvas, line))
-    canvas.later(edge_name(edge), target, spots=spots, rank=Rank.PLACE)
+    canvas.later(edge_name(edge, canvas.language), target, spots=spots, rank=Rank.PLACE)
 
 
 def _edge_spots(canvas: Canvas, line: EdgeLine) -> Iterator[Spot]:
@@ -185,11 +188,11 @@ def _edge_spots(canvas: Canvas, line: EdgeLine) -> Iterator[Spot]:
                 yield Spot(at, across, up, cost, points_at=place)
 
 
-def _below(project: Project, scale: Scale) -> tuple[Shape, ...]:
+def _below(project: Project, scale: Scale, language: Language) -> tuple[Shape, ...]:
     """Scale bar and north arrow, below the window."""
     north = (WIDTH - MARGIN - NORTH / 2, FOOT / 2)
     return (
-        *scale_bar(scale, project.units, (AROUND, 2 * MARGIN), segments=1),
+        *scale_bar(scale, project.units, (AROUND, 2 * MARGIN), segments=1, language=language),
         *north_arrow(north, clockwise=math.degrees(project.site.north), size=NORTH),
     )
 
@@ -198,13 +201,15 @@ def _notes(canvas: Canvas, roof: Roof, height: float) -> tuple[Text, ...]:
     missing = len(canvas.placer.unplaced)
     if not missing:
         return ()
-    words = figure_room_note(missing, f"Plan {roof.id}")
+    sheet = canvas.language.drawn("plan", roof=roof.id)
+    words = figure_room_note(missing, sheet, canvas.language)
     return (Text(Layer.LABEL, (MARGIN, height), words, TEXT, bold=True),)
 
 
-def _description(project: Project, drop: Drop, review: Review | None) -> str:
-    answer = NOT_REVIEWED if review is None else drop_answer(review)
-    return (
-        f"Roof around drop {drop.id} at {project.site.name} in plan, to scale, with its tiebacks "
-        f"and lifelines to their anchors. Answer: {answer}."
+def _description(project: Project, drop: Drop, review: Review | None, language: Language) -> str:
+    return language.drawn(
+        "plan_figure_told",
+        drop=drop.id,
+        site=project.site.name,
+        answer=answer_text(review, language),
     )

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.quantities import Style
-from backspan.core.words import drop_answer
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box, corners
@@ -20,8 +21,8 @@ from backspan.drawings.section_grid import Grid, cells, grids
 from backspan.drawings.section_layout import IN_A_FIGURE
 from backspan.drawings.section_points import View, section_points, views_of
 from backspan.drawings.section_view import draw_views
-from backspan.drawings.values import WORST_FIRST
-from backspan.drawings.wording import NO_RIG, NOT_REVIEWED, figure_room_note, more_views_note
+from backspan.drawings.values import WORST_FIRST, answer_text
+from backspan.drawings.wording import figure_room_note, more_views_note
 
 WIDTH = 176.0
 """What a letter page has between its margins, in millimetres."""
@@ -59,7 +60,9 @@ class _Figure:
         return len(self.canvas.placer.unplaced)
 
 
-def section_figure(project: Project, drop_id: str, review: Review | None) -> Scene:
+def section_figure(
+    project: Project, drop_id: str, review: Review | None, *, language: Language = ENGLISH
+) -> Scene:
     """The rig of one drop in section at a standard scale, 176 mm wide.
 
     It is as high as its views need: up to 90 mm for one row of them, else 80 mm for each. Without
@@ -69,8 +72,8 @@ def section_figure(project: Project, drop_id: str, review: Review | None) -> Sce
     edge_of(project, drop)
     views = views_of(section_points(project, drop, review))
     scene = Scene(
-        title=f"{project.site.name}: section of drop {drop.id}",
-        description=_description(project, drop, review, views),
+        title=language.drawn("section_title", site=project.site.name, drop=drop.id),
+        description=_description(project, drop, review, views, language),
         width=WIDTH,
         height=BAR,
         units=project.units,
@@ -78,12 +81,13 @@ def section_figure(project: Project, drop_id: str, review: Review | None) -> Sce
         dated=None if review is None else review.on,
     )
     if not views:
-        said = Text(Layer.LABEL, (MARGIN, BAR / 2), NO_RIG, TEXT, bold=True)
+        words = language.drawn("no_rig")
+        said = Text(Layer.LABEL, (MARGIN, BAR / 2), words, TEXT, bold=True)
         return scene.with_sheet((said,))
     shown = sorted(views, key=_rank)[:MOST_VIEWS]
-    figure = _figure(project, drop, shown)
+    figure = _figure(project, drop, shown, language)
     frame = figure.canvas.frame
-    bar = scale_bar(frame.scale, project.units, figure.bar, segments=SEGMENTS)
+    bar = scale_bar(frame.scale, project.units, figure.bar, segments=SEGMENTS, language=language)
     notes = _notes(drop, figure, [view for view in views if view not in shown])
     return replace(
         scene,
@@ -102,15 +106,15 @@ def _rank(view: View) -> int:
     return len(WORST_FIRST) if answer is None else WORST_FIRST.index(answer)
 
 
-def _figure(project: Project, drop: Drop, views: Sequence[View]) -> _Figure:
+def _figure(project: Project, drop: Drop, views: Sequence[View], language: Language) -> _Figure:
     """The views at the largest scale at which all their labels find room, or nearly all."""
     # One column always has room, so there is a first.
     first, *others = _possible(project.units, views)
-    best = _drawn(project, drop, views, first)
+    best = _drawn(project, drop, views, first, language)
     for grid in others:
         if best.left_out == 0:
             break
-        figure = _drawn(project, drop, views, grid)
+        figure = _drawn(project, drop, views, grid, language)
         if figure.left_out < best.left_out:
             best = figure
     return best
@@ -131,7 +135,9 @@ def _room(rows: int) -> tuple[float, float]:
     return (WIDTH, ONE_ROW if rows == 1 else rows * EACH_ROW)
 
 
-def _drawn(project: Project, drop: Drop, views: Sequence[View], grid: Grid) -> _Figure:
+def _drawn(
+    project: Project, drop: Drop, views: Sequence[View], grid: Grid, language: Language
+) -> _Figure:
     tallest = max(view.height for view in views) * MILLIMETRES / grid.scale.ratio
     rows = grid.rows * (IN_A_FIGURE.above + IN_A_FIGURE.below + tallest)
     # Without room for a row of its own the scale bar stands below the last roof surface.
@@ -140,22 +146,27 @@ def _drawn(project: Project, drop: Drop, views: Sequence[View], grid: Grid) -> _
     # There the dimension of the rear stand keeps above it, in one row with the setback.
     layout = IN_A_FIGURE if own else replace(IN_A_FIGURE, rear=IN_A_FIGURE.setback)
     height = foot + rows
-    canvas = Canvas(Frame(grid.scale, (0.0, 0.0)), (0.0, 0.0, WIDTH, height), text=TEXT)
+    canvas = Canvas(
+        Frame(grid.scale, (0.0, 0.0)), (0.0, 0.0, WIDTH, height), text=TEXT, language=language
+    )
     boxes = cells(grid, (0.0, foot, WIDTH, height), len(views))
-    room = bar_room(grid.scale, project.units, (0.0, 0.0), segments=SEGMENTS)
+    room_at = partial(bar_room, grid.scale, project.units, segments=SEGMENTS, language=language)
+    room = room_at((0.0, 0.0))
     bar = (WIDTH - 2 * MARGIN - room[2], MARGIN - room[1])
-    canvas.placer.block(corners(bar_room(grid.scale, project.units, bar, segments=SEGMENTS)))
+    canvas.placer.block(corners(room_at(bar)))
     draw_views(canvas, project, drop, tuple(zip(views, boxes, strict=True)), layout)
     return _Figure(canvas, boxes, bar, height)
 
 
 def _notes(drop: Drop, figure: _Figure, not_drawn: Sequence[View]) -> tuple[Text, ...]:
     """What the figure leaves out, above it."""
-    said = []
+    said, language = [], figure.canvas.language
     if figure.left_out:
-        said.append(figure_room_note(figure.left_out, f"Section {drop.id}"))
+        sheet = language.drawn("section", drop=drop.id)
+        said.append(figure_room_note(figure.left_out, sheet, language))
     if not_drawn:
-        said.append(more_views_note(tuple(name for view in not_drawn for name in view.names)))
+        names = tuple(name for view in not_drawn for name in view.names)
+        said.append(more_views_note(names, language))
     return tuple(
         Text(Layer.LABEL, (MARGIN, figure.height + MARGIN + place * NOTE), words, TEXT, bold=True)
         for place, words in enumerate(reversed(said))
@@ -169,10 +180,18 @@ def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
     )
 
 
-def _description(project: Project, drop: Drop, review: Review | None, views: Sequence[View]) -> str:
-    answer = NOT_REVIEWED if review is None else drop_answer(review)
-    names = ", ".join(name for view in views for name in view.names) or "none"
-    return (
-        f"Section through drop {drop.id} at {project.site.name}, to scale; suspension points: "
-        f"{names}. Answer: {answer}."
+def _description(
+    project: Project,
+    drop: Drop,
+    review: Review | None,
+    views: Sequence[View],
+    language: Language,
+) -> str:
+    names = ", ".join(name for view in views for name in view.names)
+    return language.drawn(
+        "section_figure_told",
+        drop=drop.id,
+        site=project.site.name,
+        points=names or language.drawn("no_points"),
+        answer=answer_text(review, language),
     )

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from backspan.core.findings import Verdict
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT
 from backspan.drawings.lettering import ASCENT, DESCENT, LEADING, shortened, text_width, wrapped
 from backspan.drawings.scene import Layer, Line, Shape, Text
 from backspan.drawings.symbols import answer_layer, answer_sign
-from backspan.drawings.wording import ANSWER, NOT_REVIEWED
 
 HEADING = 3.0
 LABEL_ROOM = 30.0
@@ -16,9 +16,12 @@ LABEL_ROOM = 30.0
 class Flow:
     """A column that is filled from its top; `y` is where the next thing goes."""
 
-    def __init__(self, *, left: float, right: float, top: float) -> None:
+    def __init__(
+        self, *, left: float, right: float, top: float, language: Language = ENGLISH
+    ) -> None:
         """Start at the top of a column of the sheet (millimetres)."""
         self.left, self.right, self.y = left, right, top
+        self.language = language
         self.shapes: list[Shape] = []
 
     @property
@@ -57,7 +60,8 @@ class Flow:
     def pair(self, label: str, value: str, *, most: int = 2) -> None:
         """A label at the left and its value, in bold, beside it."""
         room = self.room - LABEL_ROOM
-        lines = wrapped(value, room=room, height=TEXT, bold=True, most=most) or (NOT_REVIEWED,)
+        lines = wrapped(value, room=room, height=TEXT, bold=True, most=most)
+        lines = lines or (self.language.drawn("not_reviewed"),)
         base = self.y - TEXT * ASCENT
         short = shortened(label, room=LABEL_ROOM - 1.0, height=TEXT)
         self.shapes.append(Text(Layer.LABEL, (self.left, base), short, TEXT))
@@ -68,7 +72,7 @@ class Flow:
         """The answer as sign and word, with a line that says what it means."""
         height = 5.0
         middle = self.y - height / 2 - 1.0
-        word = ANSWER[verdict].upper()
+        word = self.language.word(verdict).upper()
         layer = answer_layer(verdict)
         self.shapes.append(answer_sign(verdict, (self.left + 4.0, middle), size=7.0))
         at = (self.left + 10.0, middle - height * 0.4)

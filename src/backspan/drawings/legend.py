@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from types import MappingProxyType
 
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT
 from backspan.drawings.lettering import shortened
 from backspan.drawings.scene import (
@@ -18,12 +20,39 @@ from backspan.drawings.scene import (
     Text,
 )
 from backspan.drawings.symbols import WHITE
-from backspan.drawings.wording import LEGEND_LAYERS, LEGEND_SYMBOLS
 
 ROW = 5.4
 SAMPLE = 8.5
 COLUMNS = 2
 FILLED = "#e6e6e6"
+
+#: Which text of drawings names a kind of line or sign, in the order of the legend.
+LAYERS = MappingProxyType(
+    {
+        Layer.EXISTING: "legend_existing",
+        Layer.PARAPET: "legend_parapet",
+        Layer.OBSTACLE: "legend_obstacle",
+        Layer.DROP: "legend_drop",
+        Layer.BEAM: "legend_beam",
+        Layer.COUNTERWEIGHT: "legend_counterweight",
+        Layer.SUSPENSION: "legend_suspension",
+        Layer.STAGE: "legend_stage",
+        Layer.TIEBACK: "legend_tieback",
+        Layer.LIFELINE: "legend_lifeline",
+        Layer.PLANNED: "legend_planned",
+        Layer.NOT_KNOWN: "legend_not_known",
+    }
+)
+SYMBOLS = MappingProxyType(
+    {
+        SymbolName.ANCHOR: "legend_anchor",
+        SymbolName.ANCHOR_CONDITIONAL: "legend_anchor_conditional",
+        SymbolName.ANCHOR_OUT: "legend_anchor_out",
+        SymbolName.SUSPENSION_POINT: "legend_point",
+        SymbolName.FULCRUM: "legend_fulcrum",
+        SymbolName.CENTROID: "legend_centroid",
+    }
+)
 
 _BOXED = frozenset({Layer.PARAPET, Layer.OBSTACLE, Layer.COUNTERWEIGHT, Layer.DROP, Layer.STAGE})
 _SYMBOL_LAYER = {
@@ -39,8 +68,8 @@ def legend_rows(drawing: Iterable[Shape]) -> tuple[Layer | SymbolName, ...]:
     layers = {shape.layer for shape in kept if not isinstance(shape, Symbol | Text)}
     symbols = {shape.name for shape in kept if isinstance(shape, Symbol)}
     return (
-        *(layer for layer in LEGEND_LAYERS if layer in layers),
-        *(symbol for symbol in LEGEND_SYMBOLS if symbol in symbols),
+        *(layer for layer in LAYERS if layer in layers),
+        *(symbol for symbol in SYMBOLS if symbol in symbols),
     )
 
 
@@ -50,7 +79,12 @@ def legend_height(rows: tuple[Layer | SymbolName, ...]) -> float:
 
 
 def legend(
-    rows: tuple[Layer | SymbolName, ...], *, left: float, right: float, top: float
+    rows: tuple[Layer | SymbolName, ...],
+    *,
+    left: float,
+    right: float,
+    top: float,
+    language: Language = ENGLISH,
 ) -> tuple[Shape, ...]:
     """The rows in two columns downwards from `top`: a sample and what it stands for."""
     shapes: list[Shape] = []
@@ -60,7 +94,7 @@ def legend(
         column, line = divmod(place, deep)
         x, middle = left + column * width, top - ROW * (line + 0.5)
         shapes += _sample(row, (x, middle))
-        words = LEGEND_LAYERS[row] if isinstance(row, Layer) else LEGEND_SYMBOLS[row]
+        words = language.drawn(LAYERS[row] if isinstance(row, Layer) else SYMBOLS[row])
         at = (x + SAMPLE + 2.0, middle - TEXT / 2)
         room = width - SAMPLE - 2.0
         shapes.append(Text(Layer.LABEL, at, shortened(words, room=room, height=TEXT), TEXT))

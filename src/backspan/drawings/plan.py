@@ -10,7 +10,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
 from backspan.core.quantities import Style
-from backspan.core.words import drop_answer
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import backward_edges, roof_named
 from backspan.drawings.geometry import bounds, grown
@@ -31,8 +31,8 @@ from backspan.drawings.sheet import (
     sheet_size,
 )
 from backspan.drawings.tables import Cell
-from backspan.drawings.values import length_text
-from backspan.drawings.wording import ANGLES, NOT_REVIEWED, TAKEN_OVER, backward_note, no_room_note
+from backspan.drawings.values import answer_text, length_text
+from backspan.drawings.wording import backward_note, no_room_note
 
 BORDER = 5.0
 """Paper left outside the drops and their dimensions, in millimetres."""
@@ -42,7 +42,13 @@ LARGEST = 24.0
 """No roof is drawn larger than 1/2 in to the foot, or the next metric scale to it."""
 
 
-def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> Scene:
+def roof_plan(
+    project: Project,
+    reviews: Mapping[str, Review],
+    roof_id: str,
+    *,
+    language: Language = ENGLISH,
+) -> Scene:
     """The plan of one roof with every drop on it; `reviews` are by drop id.
 
     A drop without a review is drawn and said to be not reviewed.
@@ -52,29 +58,31 @@ def roof_plan(project: Project, reviews: Mapping[str, Review], roof_id: str) -> 
     drops = tuple(drop for drop in project.drops if drop.roof == roof.id)
     beams = planned_beams(project, roof, drops, reviews)
     size = sheet_size(project.units)
-    table = schedule_height(project, beams, room=size.drawing_area[3] - size.drawing_area[1])
-    canvas = _canvas(project, roof, drops, beams, size, table=table)
+    room = size.drawing_area[3] - size.drawing_area[1]
+    table = schedule_height(project, beams, language, room=room)
+    canvas = _canvas(project, roof, drops, beams, size, table=table, language=language)
     _draw(canvas, roof, drops, beams, reviews=reviews, units=project.units)
     made = tuple(reviews[drop.id] for drop in drops if drop.id in reviews)
     scale = canvas.frame.scale
     content = SheetContent(
-        name=f"Roof plan: {roof.name}",
-        number=f"Plan {roof.id}",
+        name=language.drawn("plan_name", roof=roof.name),
+        number=language.drawn("plan", roof=roof.id),
         scale=scale,
-        pairs=_pairs(project, roof, made),
+        pairs=_pairs(project, roof, made, language),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, made),
-        table=_answers(drops, reviews),
-        notes=_notes(roof, unplaced=len(canvas.placer.unplaced)),
+        table=_answers(drops, reviews, language),
+        notes=_notes(roof, language, unplaced=len(canvas.placer.unplaced)),
+        language=language,
     )
     around, parts = sheet(project, content, size)
     return Scene(
-        title=f"{project.site.name}: roof plan, {roof.name}",
-        description=_description(project, roof, drops, reviews),
+        title=language.drawn("plan_title", site=project.site.name, roof=roof.name),
+        description=_description(project, roof, drops, reviews, language),
         width=size.width,
         height=size.height,
         units=project.units,
-        sheet=(*around, *_foot(project, beams, size, scale, table)),
+        sheet=(*around, *_foot(project, beams, size, scale, table=table, language=language)),
         drawing=tuple(canvas.shapes),
         scale=scale,
         origin=canvas.frame.origin,
@@ -91,6 +99,7 @@ def _canvas(
     size: SheetSize,
     *,
     table: float,
+    language: Language,
 ) -> Canvas:
     """A canvas at the largest standard scale at which the roof fits above the schedule."""
     left, bottom, right, top = size.drawing_area
@@ -107,7 +116,8 @@ def _canvas(
         content = bounds((*built, *drops_extent(frame, roof, drops))) or content
         needed = ratio_to_fit(content, area)
         if needed <= scale.ratio * (1.0 + 1e-9):
-            return Canvas(centred(scale, content=content, area=area), grown(whole, -2.0))
+            frame = centred(scale, content=content, area=area)
+            return Canvas(frame, grown(whole, -2.0), language=language)
         scale = fitting_scale(project.units, least_ratio=scale.ratio * 1.001)
 
 
@@ -139,14 +149,21 @@ def _extent(roof: Roof, beams: tuple[PlannedBeam, ...]) -> Iterator[Point]:
         yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
 
 
-def _answers(drops: tuple[Drop, ...], reviews: Mapping[str, Review]) -> SheetTable:
+def _answers(
+    drops: tuple[Drop, ...], reviews: Mapping[str, Review], language: Language
+) -> SheetTable:
     """Every drop with its answer, configuration code and date."""
     return SheetTable(
-        "Answers",
-        ("Drop", "Answer", "Configuration", "Reviewed"),
+        language.drawn("answers"),
+        (
+            language.drawn("drop"),
+            language.drawn("answer"),
+            language.drawn("configuration"),
+            language.drawn("reviewed"),
+        ),
         (0.15, 0.28, 0.32, 0.25),
         tuple(_answer(drop.id, reviews.get(drop.id)) for drop in drops),
-        "see the section of each drop",
+        language.drawn("see_sections"),
     )
 
 
@@ -157,43 +174,65 @@ def _answer(drop: str, review: Review | None) -> tuple[Cell, ...]:
 
 
 def _pairs(
-    project: Project, roof: Roof, reviews: tuple[Review, ...]
+    project: Project, roof: Roof, reviews: tuple[Review, ...], language: Language
 ) -> tuple[tuple[str, str], ...]:
     dates = sorted(review.on.isoformat() for review in reviews)
-    reviewed = " to ".join(dict.fromkeys((dates[0], dates[-1]))) if dates else NOT_REVIEWED
+    if not dates:
+        reviewed = language.drawn("not_reviewed")
+    elif dates[0] == dates[-1]:
+        reviewed = dates[0]
+    else:
+        reviewed = language.drawn("from_to", start=dates[0], end=dates[-1])
     level = length_text(roof.level.value, project.units)
-    return (("Reviewed", reviewed), ("Configuration", "by drop, above"), ("Roof level", level))
+    return (
+        (language.drawn("reviewed"), reviewed),
+        (language.drawn("configuration"), language.drawn("by_drop")),
+        (language.drawn("roof_level"), level),
+    )
 
 
-def _notes(roof: Roof, *, unplaced: int) -> tuple[str, ...]:
-    notes = [ANGLES, TAKEN_OVER]
+def _notes(roof: Roof, language: Language, *, unplaced: int) -> tuple[str, ...]:
+    notes = [language.drawn("angles"), language.drawn("taken_over")]
     if backward_edges(roof):
-        notes.append(backward_note(backward_edges(roof)))
+        notes.append(backward_note(backward_edges(roof), language))
     if unplaced:
-        notes.append(no_room_note(unplaced))
+        notes.append(no_room_note(unplaced, language))
     return tuple(notes)
 
 
 def _foot(
-    project: Project, beams: tuple[PlannedBeam, ...], size: SheetSize, scale: Scale, table: float
+    project: Project,
+    beams: tuple[PlannedBeam, ...],
+    size: SheetSize,
+    scale: Scale,
+    *,
+    table: float,
+    language: Language,
 ) -> tuple[Shape, ...]:
     """North arrow, scale bar and schedule, below the plan."""
     left, bottom, right, top = size.drawing_area
     at = (left + 6.0, bottom + table)
-    bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0))
+    bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0), language=language)
     north = north_arrow((left + 11.0, top - 14.0), clockwise=math.degrees(project.site.north))
-    rows = schedule(project, beams, at=at, width=right - left - 12.0, height=table) if beams else ()
-    return (*bar, *north, *rows)
+    if not beams:
+        return (*bar, *north)
+    width = right - left - 12.0
+    return (*bar, *north, *schedule(project, beams, language, at=at, width=width, height=table))
 
 
 def _description(
-    project: Project, roof: Roof, drops: tuple[Drop, ...], reviews: Mapping[str, Review]
+    project: Project,
+    roof: Roof,
+    drops: tuple[Drop, ...],
+    reviews: Mapping[str, Review],
+    language: Language,
 ) -> str:
-    said = "; ".join(
-        f"{drop.id} {drop_answer(reviews[drop.id]) if drop.id in reviews else NOT_REVIEWED}"
-        for drop in drops
-    )
-    return (
-        f"Roof plan of {roof.name} at {project.site.name}, to scale, with {len(roof.anchors)} "
-        f"anchors and {len(drops)} drops. Answers: {said or 'no drops'}."
+    said = "; ".join(f"{drop.id} {answer_text(reviews.get(drop.id), language)}" for drop in drops)
+    return language.drawn(
+        "plan_told",
+        roof=roof.name,
+        site=project.site.name,
+        anchors=str(len(roof.anchors)),
+        drops=str(len(drops)),
+        answers=said or language.drawn("no_drops"),
     )

@@ -7,6 +7,7 @@ from types import MappingProxyType
 
 from backspan.core.model.site import Anchor, AnchorStanding, Edge, Obstacle, Parapet, Roof
 from backspan.core.quantities import Style
+from backspan.core.words import Language
 from backspan.drawings.canvas import Canvas, Rank
 from backspan.drawings.edges import edge_line
 from backspan.drawings.geometry import bounds, moved
@@ -15,7 +16,6 @@ from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Symbol, 
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import length_text
-from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
 
 ANCHOR_SIZE = 4.0
 HATCH = 2.0
@@ -46,7 +46,7 @@ def draw_anchors(canvas: Canvas, roof: Roof) -> None:
     for anchor in roof.anchors:
         sign = ANCHOR_SIGN[anchor.standing]
         canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
-        canvas.later(_anchor_words(anchor), anchor.at, bold=True, rank=Rank.POINT)
+        canvas.later(_anchor_words(anchor, canvas.language), anchor.at, bold=True, rank=Rank.POINT)
 
 
 def name_building(
@@ -61,13 +61,13 @@ def name_building(
         if middle is not None:
             at = canvas.frame.to_paper(middle)
             spots = (Spot(at, 0, 0), *_inside_spots(at))
-            words = _obstacle_words(obstacle, units)
+            words = _obstacle_words(obstacle, units, canvas.language)
             narrow = tuple(part for line in words for part in _halved(line))
             canvas.later(words, middle, spots=spots, rank=Rank.POINT, others=(narrow,))
     for edge in roof.edges:
         line = edge_line(edge)
         target = line.at(station=line.length / 2)
-        narrow = _edge_words(edge, units)
+        narrow = _edge_words(edge, units, canvas.language)
         wide = tuple(" ".join(narrow[at : at + 2]) for at in range(0, len(narrow), 2))
         lying = abs(line.along[0]) > abs(line.along[1])
         slim = (*narrow[:-2], *_halved(narrow[-2]), narrow[-1])
@@ -91,26 +91,28 @@ def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:
     return (Polygon(Layer.PARAPET, band, WHITE), Hatch(Layer.PARAPET, band, HATCH))
 
 
-def edge_name(edge: Edge) -> tuple[str, ...]:
+def edge_name(edge: Edge, language: Language) -> tuple[str, ...]:
     """The name of an edge and what it faces, a line each."""
-    return (f"Edge {edge.id}", *((f"faces {edge.faces}",) if edge.faces else ()))
+    name = language.drawn("edge", edge=edge.id)
+    return (name, language.drawn("faces", faces=edge.faces)) if edge.faces else (name,)
 
 
-def _edge_words(edge: Edge, units: Style) -> tuple[str, ...]:
-    name = edge_name(edge)
+def _edge_words(edge: Edge, units: Style, language: Language) -> tuple[str, ...]:
+    name = edge_name(edge, language)
     if edge.parapet is None:
-        return (*name, f"parapet: {NOT_STATED}")
-    _, high, thick = parapet_words(edge.parapet, units)
-    return (*name, f"parapet {high}", thick)
+        return (*name, language.drawn("parapet_not_stated"))
+    _, high, thick = parapet_words(edge.parapet, units, language)
+    return (*name, language.drawn("parapet_high", high=high), thick)
 
 
-def parapet_words(parapet: Parapet, units: Style) -> tuple[str, str, str]:
+def parapet_words(parapet: Parapet, units: Style, language: Language) -> tuple[str, str, str]:
     """Material, height and thickness of a parapet, a line each."""
-    made_of = f" ({parapet.material})" if parapet.material else ""
+    material, high = parapet.material, length_text(parapet.height.value, units)
+    thick = length_text(parapet.thickness.value, units)
     return (
-        f"parapet{made_of}",
-        f"{length_text(parapet.height.value, units)} high,",
-        f"{length_text(parapet.thickness.value, units)} thick",
+        language.drawn("parapet_of", material=material) if material else language.drawn("parapet"),
+        f"{language.drawn('high', height=high)},",
+        language.drawn("thick", thickness=thick),
     )
 
 
@@ -154,18 +156,20 @@ def _inside_spots(at: Point) -> Iterator[Spot]:
         yield Spot(spot.at, spot.across, spot.up, spot.cost + 6.0)
 
 
-def _obstacle_words(obstacle: Obstacle, units: Style) -> tuple[str, ...]:
+def _obstacle_words(obstacle: Obstacle, units: Style, language: Language) -> tuple[str, ...]:
     height = obstacle.height
     words = (
-        f"height {NOT_MEASURED}" if height is None else f"{length_text(height.value, units)} high"
+        language.drawn("height_not_measured")
+        if height is None
+        else language.drawn("high", height=length_text(height.value, units))
     )
     return (f"{obstacle.id} {obstacle.name}", words)
 
 
-def _anchor_words(anchor: Anchor) -> tuple[str, ...]:
+def _anchor_words(anchor: Anchor, language: Language) -> tuple[str, ...]:
     if anchor.standing is AnchorStanding.IN_SERVICE:
         return (anchor.id,)
-    return (anchor.id, str(anchor.standing))
+    return (anchor.id, language.word(anchor.standing))
 
 
 def _middle(outline: tuple[Point, ...]) -> Point | None:

@@ -9,6 +9,7 @@ from backspan.core.findings import Review, Verdict
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Roof
 from backspan.core.quantities import Style
+from backspan.core.words import Language
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.dimensions import OVERSHOOT
 from backspan.drawings.edges import EdgeLine, edge_line
@@ -27,7 +28,6 @@ from backspan.drawings.scene import Align, Layer, Point, Polygon, Text
 from backspan.drawings.spots import beside
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import length_text, own_length
-from backspan.drawings.wording import ANSWER, NOT_REVIEWED
 
 GAP = 2.0
 DEPTH = 11.0
@@ -134,8 +134,9 @@ def _draw_strip(canvas: Canvas, strip: Strip) -> None:
         _name_outside(canvas, strip, middle)
 
 
-def _words(strip: Strip) -> str:
-    return NOT_REVIEWED if strip.verdict is None else ANSWER[strip.verdict]
+def _words(strip: Strip, language: Language) -> str:
+    verdict = strip.verdict
+    return language.drawn("not_reviewed") if verdict is None else language.word(verdict)
 
 
 def _name_inside(canvas: Canvas, strip: Strip, middle: Point, room: float) -> bool:
@@ -143,7 +144,7 @@ def _name_inside(canvas: Canvas, strip: Strip, middle: Point, room: float) -> bo
     angle = readable(angle_of(strip.line.along))
     along = turned((1.0, 0.0), degrees=angle)
     up = left_of(along)
-    name, words = plain(strip.drop.id), _words(strip)
+    name, words = plain(strip.drop.id), _words(strip, canvas.language)
     word_room = text_width(words, height=TEXT, bold=True)
     sign_room = 0.0 if strip.verdict is None else SIGN + 1.5
     widest = max(text_width(name, height=TITLE, bold=True), sign_room + word_room)
@@ -183,7 +184,7 @@ def _name_inside(canvas: Canvas, strip: Strip, middle: Point, room: float) -> bo
 
 
 def _name_outside(canvas: Canvas, strip: Strip, middle: Point) -> None:
-    lines = (plain(strip.drop.id), _words(strip))
+    lines = (plain(strip.drop.id), _words(strip, canvas.language))
     at = canvas.frame.to_paper(middle)
     spots = tuple(beside(at, side=strip.line.outward, away=DEPTH))
     layer = Layer.LABEL if strip.verdict is None else answer_layer(strip.verdict)

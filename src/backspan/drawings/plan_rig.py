@@ -9,7 +9,8 @@ from backspan.core.findings import Finding, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, SuspensionPoint
 from backspan.core.model.site import Roof
-from backspan.drawings.beams import BeamPicture, beam_picture, count_text
+from backspan.core.words import Language
+from backspan.drawings.beams import BeamPicture, beam_picture
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
@@ -19,7 +20,7 @@ from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, 
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import findings_on
-from backspan.drawings.wording import NOT_STATED, PLANNED
+from backspan.drawings.wording import count_text
 
 STACK_WIDTH = 4.0
 FULCRUM = 3.2
@@ -76,7 +77,7 @@ def draw_rigs(
     clear_ties(canvas, ties)
     for beam in beams:
         _draw_planned(canvas, beam)
-    same = _drops_alike(beams)
+    same = _drops_alike(beams, canvas.language)
     for beam in beams:
         _draw_beam(canvas, beam, named_only=beam.drop.id in same)
     draw_ties(canvas, ties)
@@ -101,14 +102,14 @@ def _draw_planned(canvas: Canvas, beam: PlannedBeam) -> None:
     corners = ((-half, tip), (half, tip), (half, tail), (-half, tail))
     outline = tuple(beam.line.at(station=station + side, inward=inward) for side, inward in corners)
     canvas.add(Polygon(Layer.PLANNED, outline))
-    canvas.later((PLANNED,), beam.at(tail), near=True)
+    canvas.later((canvas.language.drawn("planned"),), beam.at(tail), near=True)
 
 
-def _drops_alike(beams: Sequence[PlannedBeam]) -> frozenset[str]:
+def _drops_alike(beams: Sequence[PlannedBeam], language: Language) -> frozenset[str]:
     """The drops whose points would all be labelled alike: there the table says it once."""
     said: dict[str, set[tuple[str, ...]]] = {}
     for beam in beams:
-        said.setdefault(beam.drop.id, set()).add(_beam_words(beam)[1:])
+        said.setdefault(beam.drop.id, set()).add(_beam_words(beam, language)[1:])
     return frozenset(drop for drop, words in said.items() if len(words) == 1)
 
 
@@ -140,7 +141,7 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam, *, named_only: bool) -> None:
         canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
     else:
         canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
-    words = _beam_words(beam)
+    words = _beam_words(beam, canvas.language)
     canvas.later(
         words[:1] if named_only else words,
         _named_at(beam),
@@ -185,15 +186,17 @@ def _beside_beam(canvas: Canvas, beam: PlannedBeam) -> Iterator[Spot]:
         yield Spot(spot.at, spot.across, spot.up, spot.cost + 3.0)
 
 
-def _beam_words(beam: PlannedBeam) -> tuple[str, ...]:
+def _beam_words(beam: PlannedBeam, language: Language) -> tuple[str, ...]:
     name = f"{beam.drop.id}/{beam.point.id}"
     if beam.point.counterweighted_beam is None:
         other = beam.point.other_support
-        return (name, NOT_STATED if other is None else str(other.kind))
+        kind = language.drawn("not_stated") if other is None else language.word(other.kind)
+        return (name, kind)
     counts = [group.count.value for group in beam.point.counterweighted_beam.stack.groups]
     if len(counts) > 1:
-        return (name, " + ".join(str(count) for count in counts) + " pieces")
-    return (name, count_text(counts[0]) if counts else "no pieces")
+        several = " + ".join(str(count) for count in counts)
+        return (name, language.drawn("pieces", count=several))
+    return (name, count_text(counts[0], language) if counts else language.drawn("no_pieces"))
 
 
 def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
@@ -245,7 +248,7 @@ def _draw_lifeline(
         by = canvas.frame.real(STUB)
         end = (anchor[0] + out[0] * by, anchor[1] + out[1] * by)
         canvas.add(Line(Layer.NOT_KNOWN, anchor, end))
-        canvas.later((lifeline.id, f"station {NOT_STATED}"), end)
+        canvas.later((lifeline.id, canvas.language.drawn("station_not_stated")), end)
         return
     over = line.at(station=lifeline.station, inward=-canvas.frame.real(1.5))
     canvas.arrow(Layer.LIFELINE, anchor, over)

@@ -50,7 +50,8 @@ def draw_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         spots = tuple(along_line(canvas, start, end))
         if tie.angle is None:
-            canvas.later((f"{tie.name}: angle not known",), middle, spots=spots, near=True)
+            words = canvas.language.drawn("angle_not_known", tieback=tie.name)
+            canvas.later((words,), middle, spots=spots, near=True)
         elif tie.angle >= STRAIGHT:
             canvas.later((f"{tie.name} {tie.angle}°",), middle, spots=spots, near=True)
 

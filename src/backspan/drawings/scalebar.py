@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.quantities import Style
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT
 from backspan.drawings.geometry import Box
 from backspan.drawings.lettering import ASCENT, text_width
@@ -46,7 +47,12 @@ def segment(scale: Scale, units: Style) -> tuple[float, float, str]:
 
 
 def scale_bar(
-    scale: Scale, units: Style, at: Point, *, segments: int = SEGMENTS
+    scale: Scale,
+    units: Style,
+    at: Point,
+    *,
+    segments: int = SEGMENTS,
+    language: Language = ENGLISH,
 ) -> tuple[Shape, ...]:
     """A bar of `segments` whose lower left corner is `at`, with its lengths and the scale."""
     step, drawn, unit = segment(scale, units)
@@ -64,14 +70,23 @@ def scale_bar(
         shapes.append(Text(Layer.LABEL, base, words, TEXT, Align.MIDDLE))
     end = x + segments * drawn
     shapes.append(Text(Layer.LABEL, (end + BEHIND, y + BAR + 2.0), unit, TEXT))
-    shapes.append(Text(Layer.LABEL, (end + BEHIND, y - 0.4), f"Scale {scale.text}", TEXT))
+    told = language.drawn("scale_bar", scale=scale.text)
+    shapes.append(Text(Layer.LABEL, (end + BEHIND, y - 0.4), told, TEXT))
     return tuple(shapes)
 
 
-def bar_room(scale: Scale, units: Style, at: Point, *, segments: int = SEGMENTS) -> Box:
+def bar_room(
+    scale: Scale,
+    units: Style,
+    at: Point,
+    *,
+    segments: int = SEGMENTS,
+    language: Language = ENGLISH,
+) -> Box:
     """The paper in millimetres that a scale bar at `at` takes with its words."""
     _, drawn, unit = segment(scale, units)
-    said = max(text_width(words, height=TEXT) for words in (f"Scale {scale.text}", unit))
+    told = language.drawn("scale_bar", scale=scale.text)
+    said = max(text_width(words, height=TEXT) for words in (told, unit))
     right = at[0] + segments * drawn + BEHIND + said
     return (at[0] - LEAST_SEGMENT / 4, at[1] - 1.2, right, at[1] + BAR + 2.0 + TEXT * ASCENT)
 

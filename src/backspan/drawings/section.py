@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from backspan.core.findings import SHORTER_BACKSPAN, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.words import drop_answer, say, say_check, settled
+from backspan.core.words import ENGLISH, Language, drop_answer, say, say_check, settled
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box
@@ -27,14 +27,8 @@ from backspan.drawings.sheet import (
     sheet,
     sheet_size,
 )
-from backspan.drawings.values import WORST_FIRST, length_text, own_length
-from backspan.drawings.wording import (
-    NO_RIG,
-    NOT_REVIEWED,
-    NOT_TO_SCALE,
-    more_views_note,
-    no_room_note,
-)
+from backspan.drawings.values import WORST_FIRST, answer_text, length_text, own_length
+from backspan.drawings.wording import more_views_note, no_room_note
 
 FOOT = 14.0
 LARGEST = 12.0
@@ -42,7 +36,9 @@ MOST_VIEWS = 4
 MOST_REFUSED = 4
 
 
-def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene:
+def drop_section(
+    project: Project, drop_id: str, review: Review | None, *, language: Language = ENGLISH
+) -> Scene:
     """The rig of one drop in section, to scale, with what was stated and what was not.
 
     Without a review the sheet says so. Raises DrawingError for a drop, roof or edge that the
@@ -56,21 +52,22 @@ def drop_section(project: Project, drop_id: str, review: Review | None) -> Scene
     left, bottom, right, top = size.drawing_area
     area = (left, bottom + FOOT, right, top)
     grid = _grid(project, shown, area)
-    canvas = Canvas(Frame(grid.scale, (left, bottom)), area)
+    canvas = Canvas(Frame(grid.scale, (left, bottom)), area, language=language)
     boxes = cells(grid, area, len(shown))
     draw_views(canvas, project, drop, tuple(zip(shown, boxes, strict=True)), WHOLE_SHEET)
     if not shown:
         middle = ((area[0] + area[2]) / 2, (area[1] + area[3]) / 2)
-        canvas.label((NO_RIG,), canvas.frame.to_drawing(middle), bold=True)
+        no_rig = language.drawn("no_rig")
+        canvas.label((no_rig,), canvas.frame.to_drawing(middle), bold=True)
     content = _content(project, drop, review, views, canvas)
     around, parts = sheet(project, content, size)
     return Scene(
-        title=f"{project.site.name}: section of drop {drop.id}",
-        description=_description(project, drop, review, points),
+        title=language.drawn("section_title", site=project.site.name, drop=drop.id),
+        description=_description(project, drop, review, points, language),
         width=size.width,
         height=size.height,
         units=project.units,
-        sheet=(*around, *_foot(project, grid.scale, size)),
+        sheet=(*around, *_foot(project, grid.scale, size, language)),
         drawing=tuple(canvas.shapes),
         scale=grid.scale,
         origin=canvas.frame.origin,
@@ -94,41 +91,48 @@ def _content(
     views: Sequence[View],
     canvas: Canvas,
 ) -> SheetContent:
-    notes = [NOT_TO_SCALE, *(() if review is None else _refused(review))]
+    language = canvas.language
+    notes = [language.drawn("not_to_scale")]
+    if review is not None:
+        notes += _refused(review, language)
     if canvas.placer.unplaced:
-        notes.append(no_room_note(len(canvas.placer.unplaced)))
+        notes.append(no_room_note(len(canvas.placer.unplaced), language))
     left_out = tuple(name for view in views[MOST_VIEWS:] for name in view.names)
     if left_out:
-        notes.append(more_views_note(left_out))
+        notes.append(more_views_note(left_out, language))
     return SheetContent(
-        name=f"Section: drop {drop.id}" + (f", {drop.name}" if drop.name else ""),
-        number=f"Section {drop.id}",
+        name=language.drawn("section_name", drop=drop.id) + (f", {drop.name}" if drop.name else ""),
+        number=language.drawn("section", drop=drop.id),
         scale=canvas.frame.scale,
-        pairs=_pairs(project, drop, review),
+        pairs=_pairs(project, drop, review, language),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, () if review is None else (review,)),
         verdict=None if review is None else review.verdict,
-        counted="" if review is None else _counted(review),
-        table=None if review is None else _findings(review),
+        counted="" if review is None else _counted(review, language),
+        table=None if review is None else _findings(review, language),
         notes=tuple(notes),
+        language=language,
     )
 
 
-def _refused(review: Review) -> list[str]:
+def _refused(review: Review, language: Language) -> list[str]:
     """What fails, and which of two backspans is judged, in the words of the findings."""
     told = [
-        say(one.message, review.units) for one in review.findings if one.verdict is Verdict.FAIL
+        say(one.message, review.units, language=language)
+        for one in review.findings
+        if one.verdict is Verdict.FAIL
     ]
     notes = [note for one in review.findings for note in one.notes if note.id == SHORTER_BACKSPAN]
-    told += [say(note, review.units) for note in notes]
+    told += [say(note, review.units, language=language) for note in notes]
     return list(dict.fromkeys(told))[:MOST_REFUSED]
 
 
-def _counted(review: Review) -> str:
-    return drop_answer(review).removeprefix(str(review.verdict)).removeprefix(", ")
+def _counted(review: Review, language: Language) -> str:
+    answer = drop_answer(review, language=language)
+    return answer.removeprefix(language.word(review.verdict)).removeprefix(", ")
 
 
-def _findings(review: Review) -> SheetTable:
+def _findings(review: Review, language: Language) -> SheetTable:
     """What was found, the worst first; one row for each check and answer."""
     own, taken = f"{review.drop}/", settled(review)
     found: dict[tuple[str, Verdict], list[str]] = {}
@@ -139,35 +143,50 @@ def _findings(review: Review) -> SheetTable:
                     finding.subject.removeprefix(own)
                 )
     rows = tuple(
-        (say_check(check), ", ".join(dict.fromkeys(subjects)), verdict)
+        (say_check(check, language=language), ", ".join(dict.fromkeys(subjects)), verdict)
         for (check, verdict), subjects in found.items()
     )
     return SheetTable(
-        "Findings", ("Check", "At", "Answer"), (0.593, 0.198, 0.209), rows, "see the report"
+        language.drawn("findings"),
+        (language.drawn("check"), language.drawn("at"), language.drawn("answer")),
+        (0.593, 0.198, 0.209),
+        rows,
+        language.drawn("see_report"),
     )
 
 
-def _pairs(project: Project, drop: Drop, review: Review | None) -> tuple[tuple[str, str], ...]:
+def _pairs(
+    project: Project, drop: Drop, review: Review | None, language: Language
+) -> tuple[tuple[str, str], ...]:
+    not_reviewed = language.drawn("not_reviewed")
     pairs = [
-        ("Reviewed", NOT_REVIEWED if review is None else review.on.isoformat()),
-        ("Configuration", NOT_REVIEWED if review is None else review.configuration),
+        (language.drawn("reviewed"), not_reviewed if review is None else review.on.isoformat()),
+        (
+            language.drawn("configuration"),
+            not_reviewed if review is None else review.configuration,
+        ),
     ]
     if review is not None and review.governing is not None:
         finding = review.findings[review.governing]
-        pairs.append(("Governing", f"{say_check(finding.check)}, {finding.subject}"))
+        check = say_check(finding.check, language=language)
+        pairs.append((language.drawn("governing"), f"{check}, {finding.subject}"))
     edge = edge_of(project, drop)
-    faces = f", faces {edge.faces}" if edge.faces else ""
-    pairs.append(("Edge", f"{edge.id}{faces}"))
-    ends = (drop.start, drop.start + drop.width.value)
-    pairs.append(("Along the edge", " to ".join(own_length(end, project.units) for end in ends)))
+    faced = edge.id
+    if edge.faces:
+        faced = language.drawn("edge_faces", edge=edge.id, faces=edge.faces)
+    pairs.append((language.drawn("edge_pair"), faced))
+    start = own_length(drop.start, project.units)
+    end = own_length(drop.start + drop.width.value, project.units)
+    pairs.append((language.drawn("along_edge"), language.drawn("from_to", start=start, end=end)))
     if drop.height is not None:
-        pairs.append(("Drop height", length_text(drop.height.value, project.units)))
+        height = length_text(drop.height.value, project.units)
+        pairs.append((language.drawn("drop_height"), height))
     return tuple(pairs)
 
 
-def _foot(project: Project, scale: Scale, size: SheetSize) -> tuple[Shape, ...]:
+def _foot(project: Project, scale: Scale, size: SheetSize, language: Language) -> tuple[Shape, ...]:
     left, bottom, _, _ = size.drawing_area
-    return scale_bar(scale, project.units, (left + 6.0, bottom + 4.0))
+    return scale_bar(scale, project.units, (left + 6.0, bottom + 4.0), language=language)
 
 
 def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
@@ -178,10 +197,16 @@ def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
 
 
 def _description(
-    project: Project, drop: Drop, review: Review | None, points: Sequence[SectionPoint]
+    project: Project,
+    drop: Drop,
+    review: Review | None,
+    points: Sequence[SectionPoint],
+    language: Language,
 ) -> str:
-    answer = NOT_REVIEWED if review is None else drop_answer(review)
-    return (
-        f"Section through drop {drop.id} at {project.site.name}, to scale, with "
-        f"{len(points)} suspension points. Answer: {answer}."
+    return language.drawn(
+        "section_told",
+        drop=drop.id,
+        site=project.site.name,
+        count=str(len(points)),
+        answer=answer_text(review, language),
     )

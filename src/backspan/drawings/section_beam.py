@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from backspan.core.model.rigs import CounterweightedBeam
-from backspan.drawings.beams import StackedGroup, count_text, piece_named
+from backspan.drawings.beams import StackedGroup, piece_named
 from backspan.drawings.lettering import wrapped
 from backspan.drawings.scene import (
     Hatch,
@@ -24,7 +24,7 @@ from backspan.drawings.section_rear import draw_rear_stand
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import mass_text
-from backspan.drawings.wording import NOT_MEASURED, NOT_STATED
+from backspan.drawings.wording import count_text
 
 CENTROID = 4.0
 SHORTEST = 26.0
@@ -69,19 +69,7 @@ def _stack(section: Section, group: StackedGroup) -> tuple[Shape, ...]:
 
 def _name_stack(section: Section, support: CounterweightedBeam) -> None:
     picture, bearing = section.view.first.picture, section.view.first.bearing
-    lines = []
-    for group in support.stack.groups:
-        piece = piece_named(section.project, group.piece)
-        words = count_text(group.count.value)
-        if piece is not None:
-            words = f"{words} of {mass_text(piece.mass.value, section.project.units)}, {piece.name}"
-        lines.append(words)
-    if not lines:
-        lines.append("No pieces")
-    held = support.stack.fastening
-    lines.append(f"held: {NOT_STATED if held is None else held.value}")
-    if not picture.stack_known and picture.groups:
-        lines.append(f"length of the stack {NOT_MEASURED}")
+    lines = _stack_words(section, support)
     inner = outer = picture.centroid.x
     if picture.groups:
         inner, outer = picture.groups[-1].inner, picture.groups[0].outer
@@ -114,6 +102,27 @@ def _shortest(section: Section, lines: Sequence[str]) -> tuple[str, ...]:
         first, _, _ = line.partition(" [")
         broken += wrapped(first, room=SHORTEST, height=section.canvas.text)
     return tuple(broken)
+
+
+def _stack_words(section: Section, support: CounterweightedBeam) -> list[str]:
+    """The pieces, how they are held, and whether the length of their stack is known."""
+    picture, language = section.view.first.picture, section.language
+    lines = []
+    for group in support.stack.groups:
+        piece = piece_named(section.project, group.piece)
+        words = count_text(group.count.value, language)
+        if piece is not None:
+            mass = mass_text(piece.mass.value, section.project.units)
+            words = f"{language.drawn('pieces_of', pieces=words, mass=mass)}, {piece.name}"
+        lines.append(words)
+    if not lines:
+        lines.append(language.drawn("no_pieces").capitalize())
+    held = support.stack.fastening
+    fastening = language.drawn("not_stated") if held is None else language.word(held.value)
+    lines.append(language.drawn("held", fastening=fastening))
+    if not picture.stack_known and picture.groups:
+        lines.append(language.drawn("stack_not_measured"))
+    return lines
 
 
 def _elsewhere(section: Section, at: Point) -> list[Spot]:

@@ -8,7 +8,6 @@ from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
-from backspan.drawings.wording import NOT_STATED
 
 SURFACE = 2.2
 
@@ -29,7 +28,8 @@ def draw_building(section: Section) -> None:
     )
     if wall is None:
         target = section.at(inward=0.0, above=0.0)
-        section.canvas.later((f"Parapet: {NOT_STATED}",), target, spots=_inside(section, target))
+        words = section.language.drawn("parapet_not_stated").capitalize()
+        section.canvas.later((words,), target, spots=_inside(section, target))
         return
     _parapet(section, wall)
 
@@ -42,8 +42,8 @@ def _parapet(section: Section, wall: Parapet) -> None:
         section.at(inward=0.0, above=wall.height.value),
     )
     section.canvas.add(Polygon(Layer.PARAPET, box, WHITE), Hatch(Layer.PARAPET, box, 1.6))
-    words = parapet_words(wall, section.project.units)
-    lines = section.beside_line((words[0].capitalize(), *words[1:]))
+    first, *others = parapet_words(wall, section.project.units, section.language)
+    lines = section.beside_line((first.capitalize(), *others))
     target = section.at(inward=wall.thickness.value / 2, above=wall.height.value / 3)
     spots = (*_outside(section, target), *_behind(section, wall, target))
     section.canvas.later(lines, target, spots=spots)

@@ -13,7 +13,6 @@ from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.tags import tagged
 from backspan.drawings.values import Known, evidence_text, known_length_text
-from backspan.drawings.wording import NOT_MEASURED
 
 TO_SCALE = 1e-6
 """What is drawn closer than this to its stated length is dimensioned, in metres."""
@@ -28,6 +27,8 @@ class Span:
     end: float
     name: str
     value: Known | None
+    not_known: str
+    """What is said where there is no value."""
 
 
 def draw_dimensions(section: Section) -> None:
@@ -37,14 +38,16 @@ def draw_dimensions(section: Section) -> None:
     outer = picture.groups[0].outer if picture.groups else picture.tail.x
     beams = [one.point.counterweighted_beam for one in section.view.points]
     names = (beam.beam for beam in beams if beam is not None)
-    name = f"Beam {tagged(section.project.kit, UnitKind.BEAM, names)}:"
+    tags = tagged(section.project.kit, UnitKind.BEAM, names, section.language)
+    name = section.language.drawn("beam", tags=tags)
+    no_length = section.language.drawn("beam_not_measured", tags=tags)
     tip, line, fulcrum, tail = picture.tip.x, picture.line.x, picture.fulcrum.x, picture.tail.x
     spans = (
-        Span(0, tip, line, "Tip beyond line", picture.tip_beyond_line),
-        Span(0, outer, tail, "Tail gap", picture.tail_gap),
-        Span(1, line, fulcrum, "Reach", picture.reach),
-        Span(1, fulcrum, picture.centroid.x, "Backspan", picture.backspan),
-        Span(2, tip, tail, name, picture.length),
+        _span(section, 0, (tip, line), "tip_beyond_line", picture.tip_beyond_line),
+        _span(section, 0, (outer, tail), "tail_gap", picture.tail_gap),
+        _span(section, 1, (line, fulcrum), "reach", picture.reach),
+        _span(section, 1, (fulcrum, picture.centroid.x), "backspan", picture.backspan),
+        Span(2, tip, tail, name, picture.length, no_length),
     )
     # No text may stand along another's line: it would be read as that one's.
     for span in filter(_to_scale, spans):
@@ -53,6 +56,13 @@ def draw_dimensions(section: Section) -> None:
     # The longer first: their text stands on the line, the others' finds its place around it.
     for span in sorted(spans, key=lambda span: span.start - span.end):
         _draw_span(section, span)
+
+
+def _span(
+    section: Section, tier: int, ends: tuple[float, float], text: str, value: Known | None
+) -> Span:
+    name = section.language.drawn(text)
+    return Span(tier, *ends, name, value, section.language.drawn("length_not_measured", name=name))
 
 
 def _to_scale(span: Span) -> bool:
@@ -88,9 +98,9 @@ def _draw_span(section: Section, span: Span) -> None:
 def _span_words(section: Section, span: Span) -> tuple[str, ...]:
     name, value = span.name, span.value
     if value is None:
-        return (f"{name}{' length' if name.endswith(':') else ''} {NOT_MEASURED}",)
+        return (span.not_known,)
     units = section.project.units
-    length, evidence = known_length_text(value, units), evidence_text(value, units)
+    length, evidence = known_length_text(value, units), _evidence(section, value)
     whole = f"{name} {length}"
     # Between tip and line nothing ever fits, and a narrow layout has little room beside it.
     beside = section.layout.narrow and span.end == section.view.first.picture.line.x
@@ -116,9 +126,8 @@ def _setback(section: Section) -> None:
     picture = section.view.first.picture
     at = section.at(inward=picture.fulcrum.x, above=0.0)
     if picture.setback is None:
-        section.canvas.later(
-            (f"Setback {NOT_MEASURED}: place on the roof not known",), at, spots=_below(section, at)
-        )
+        words = (section.language.drawn("setback_not_measured"),)
+        section.canvas.later(words, at, spots=_below(section, at))
         return
     section.canvas.dimension(
         section.at(inward=0.0, above=0.0),
@@ -130,10 +139,12 @@ def _setback(section: Section) -> None:
 
 
 def _setback_words(section: Section, setback: Known) -> Sequence[str]:
-    return (
-        f"Setback {known_length_text(setback, section.project.units)}",
-        evidence_text(setback, section.project.units),
-    )
+    length = known_length_text(setback, section.project.units)
+    return (f"{section.language.drawn('setback')} {length}", _evidence(section, setback))
+
+
+def _evidence(section: Section, value: Known) -> str:
+    return evidence_text(value, section.project.units, section.language)
 
 
 def _below(section: Section, target: Point) -> tuple[Spot, ...]:

@@ -8,7 +8,6 @@ from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import evidence_text, known, length_text
-from backspan.drawings.wording import FULCRUM, NOT_MEASURED
 
 TRIANGLE = 4.0
 HALF_WIDTH = 3.2
@@ -44,21 +43,32 @@ def draw_fulcrum(section: Section) -> None:
 def _fulcrum_words(section: Section) -> tuple[tuple[str, ...], ...]:
     """What it is and how high; then the same in more and shorter lines, for a small figure."""
     first = section.view.first
-    kind = "Fulcrum" if first.kind is None else FULCRUM[first.kind]
+    language, kind = section.language, _kind_text(section)
     beam = first.point.counterweighted_beam
     fulcrum = None if beam is None else beam.fulcrum
     height = known(None if fulcrum is None else fulcrum.height)
     if height is not None:
         units = section.project.units
-        length, evidence = length_text(height.value, units), evidence_text(height, units)
+        length = length_text(height.value, units)
+        evidence = evidence_text(height, units, language)
         return (
-            (f"{kind} {length} high", evidence),
-            (f"{kind} {length}", f"high, {evidence}"),
-            (kind, length, f"high, {evidence}"),
+            (language.drawn("kind_high", kind=kind, height=length), evidence),
+            (kind, language.drawn("high", height=length), evidence),
         )
     if first.kind is FulcrumKind.PARAPET and first.bearing.known:
         return ((kind,),)
-    return ((f"{kind}: height {NOT_MEASURED}",), (f"{kind}:", f"height {NOT_MEASURED}"))
+    unknown = language.drawn("kind_not_measured", kind=kind)
+    first_line, colon, rest = unknown.partition(": ")
+    return ((unknown,), (f"{first_line}{colon}".strip(), rest))
+
+
+def _kind_text(section: Section) -> str:
+    kind, language = section.view.first.kind, section.language
+    if kind is None:
+        return language.drawn("fulcrum")
+    if kind is FulcrumKind.PARAPET:
+        return language.drawn("on_the_parapet")
+    return language.word(kind).capitalize()
 
 
 def _stand(section: Section, layer: Layer, *, top: float, foot: float) -> tuple[Shape, ...]:

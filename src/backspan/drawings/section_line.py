@@ -16,7 +16,6 @@ from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.tags import tagged
 from backspan.drawings.values import force_text, length_text
-from backspan.drawings.wording import NOT_STATED
 
 RAIL = 5.0
 STAGE_WIDTH = 0.75
@@ -50,22 +49,24 @@ def draw_line_and_stage(section: Section) -> None:
 
 def _name_line(section: Section, target: Point) -> None:
     hoist = _hoist(section)
-    kit, units = section.project.kit, section.project.units
+    kit, units, language = section.project.kit, section.project.units, section.language
     points = [one.point for one in section.view.points]
     ropes = [point.rope for point in points if point.rope]
-    lines = ["Suspension line"]
+    lines = [language.drawn("suspension_line")]
     if ropes:
-        lines = ["Suspension line,", f"rope {tagged(kit, UnitKind.ROPE, ropes)}"]
+        tags = tagged(kit, UnitKind.ROPE, ropes, language)
+        lines = [f"{lines[0]},", language.drawn("rope", rope=tags)]
+    not_stated = language.drawn("not_stated")
     if hoist is None:
-        lines.append(f"hoist {NOT_STATED}")
+        lines.append(language.drawn("hoist", hoist=not_stated))
     else:
-        tags = tagged(kit, UnitKind.HOIST, (point.hoist for point in points))
-        lines.append(f"hoist {tags},")
+        tags = tagged(kit, UnitKind.HOIST, (point.hoist for point in points), language)
+        lines.append(f"{language.drawn('hoist', hoist=tags)},")
         lines.append(f"{hoist.name}:")
-        lines.append(f"rated load {force_text(hoist.rated_load.value, units)}")
-        stall = hoist.stall_load
-        words = NOT_STATED if stall is None else force_text(stall.value, units)
-        lines.append(f"stall load {words}")
+        rated, stall = hoist.rated_load, hoist.stall_load
+        lines.append(language.drawn("rated_load", load=force_text(rated.value, units)))
+        load = not_stated if stall is None else force_text(stall.value, units)
+        lines.append(language.drawn("stall_load", load=load))
     # Where a small figure lacks the room, the name of the hoist is left to the tables.
     without = [line for line in lines if hoist is None or line != f"{hoist.name}:"]
     section.canvas.later(
@@ -132,15 +133,18 @@ def _draw_stage(section: Section, line: float) -> None:
 
 
 def _stage_words(section: Section, stage: Stage | None) -> list[str]:
+    language = section.language
     if stage is None:
-        return [f"Stage {NOT_STATED}"]
-    units = section.project.units
+        return [language.drawn("stage_not_stated")]
+    units, width = section.project.units, stage.width
     names = (one.stage for one in section.view.points if one.stage)
-    wide = NOT_STATED if stage.width is None else length_text(stage.width.value, units)
+    tags = tagged(section.project.kit, UnitKind.STAGE, names, language)
     return [
-        f"Stage {tagged(section.project.kit, UnitKind.STAGE, names)}",
-        f"{length_text(stage.length.value, units)} long",
-        f"{wide} wide" if stage.width is not None else f"width {wide}",
+        language.drawn("stage", stage=tags),
+        language.drawn("long", length=length_text(stage.length.value, units)),
+        language.drawn("width_not_stated")
+        if width is None
+        else language.drawn("wide", width=length_text(width.value, units)),
     ]
 
 
@@ -165,7 +169,7 @@ def draw_tiebacks(section: Section) -> None:
     if not tiebacks:
         target = section.canvas.frame.to_paper(start)
         spots = [Spot((target[0] + 4.0, target[1] - down), 1, -1, down) for down in (2.0, 6.0)]
-        section.canvas.later(("No tieback stated",), start, spots=spots)
+        section.canvas.later((section.language.drawn("no_tieback"),), start, spots=spots)
     low = section.real(ANCHOR_SIZE / 2)
     for place, tieback in enumerate(tiebacks):
         end = section.at(
@@ -184,4 +188,5 @@ def draw_tiebacks(section: Section) -> None:
                 Spot((x, y + side * 2.8), 0, side, 2.0, points_at=(x, y)),
                 Spot((edge, y + side * 2.8), -1, side, 2.2, points_at=(x, y + side * 2.8)),
             ]
-        section.canvas.later((tieback.id, f"to anchor {tieback.anchor}"), end, spots=spots)
+        words = (tieback.id, section.language.drawn("to_anchor", anchor=tieback.anchor))
+        section.canvas.later(words, end, spots=spots)

@@ -5,7 +5,6 @@ from __future__ import annotations
 from backspan.drawings.scene import Layer, Point, Polygon
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import around
-from backspan.drawings.wording import PLANNED
 
 STACK_HEIGHT = 7.0
 DEPTH = 2.4
@@ -31,7 +30,7 @@ def draw_planned(section: Section) -> None:
     _outline(section, (foot, bearing), (foot - side, bearing - down), (foot + side, bearing - down))
     end = section.at(inward=planned.tail.x, above=bearing + half)
     spots = tuple(around(section.canvas.frame.to_paper(end), away=1.0))
-    section.canvas.later((PLANNED,), end, spots=spots)
+    section.canvas.later((section.language.drawn("planned"),), end, spots=spots)
 
 
 def _outline(section: Section, *places: Point) -> None:

@@ -10,6 +10,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, FulcrumKind, Stack, SuspensionPoint
 from backspan.core.model.site import Edge
 from backspan.core.model.units import UnitKind
+from backspan.core.words import Language
 from backspan.drawings.beams import BeamPicture, Place, beam_picture
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import edge_of
@@ -42,7 +43,7 @@ class SectionPoint:
     kind: FulcrumKind | None
     answer: Verdict | None
     no_answer: str
-    """Why there is no answer on tipping, where there is none."""
+    """Which text of drawings says why there is no answer on tipping, where there is none."""
     types: tuple[str | None, ...]
     """Of hoist, rope, beam and stage: which things they are makes no difference to a picture."""
     stage: str | None
@@ -206,6 +207,11 @@ class Section:
         """The drawing point that is `inward` from the face and `above` the roof surface."""
         x, y = self.canvas.frame.to_drawing(self.corner)
         return (x + inward, y + above)
+
+    @property
+    def language(self) -> Language:
+        """The language of its words."""
+        return self.canvas.language
 
     def real(self, on_paper: float) -> float:
         """Metres that are `on_paper` millimetres long."""

@@ -44,6 +44,6 @@ def _words(section: Section, rear: Known, *, target: Point) -> None:
         for side in (1, -1)
         for up in (0.0, -3.0, 3.0, -6.0, 6.0)
     ]
-    units = section.project.units
-    words = ("Rear stand, from the fulcrum", known_length_text(rear, units))
-    section.canvas.later((*words, evidence_text(rear, units)), target, spots=spots)
+    units, language = section.project.units, section.language
+    words = (language.drawn("rear_stand"), known_length_text(rear, units))
+    section.canvas.later((*words, evidence_text(rear, units, language)), target, spots=spots)

@@ -20,13 +20,7 @@ from backspan.drawings.section_points import Section, View
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import known_length_text
-from backspan.drawings.wording import (
-    ANSWER,
-    NOT_JUDGED,
-    NOT_MEASURED,
-    NOT_STATED,
-    points_title,
-)
+from backspan.drawings.wording import points_title
 
 TITLE = 3.0
 SIGN = 4.0
@@ -63,12 +57,13 @@ def _draw_view(section: Section) -> None:
 def _title(section: Section) -> None:
     """The points of the view, and the worst answer on them as sign and word."""
     left, _, right, top = section.cell
-    narrow = section.layout.narrow
+    narrow, language = section.layout.narrow, section.language
     base, text = top - (TITLE + 1.0 if narrow else 7.0), section.canvas.text
     answer = section.view.first.answer
     layer = Layer.LABEL if answer is None else answer_layer(answer)
-    word = section.view.first.no_answer if answer is None else ANSWER[answer]
-    name = points_title(section.view.names)
+    none = section.view.first.no_answer
+    word = language.drawn(none) if answer is None else language.word(answer)
+    name = points_title(section.view.names, language)
     x = left + (1.0 if narrow else 5.0)
     if narrow:
         room = section.left_room
@@ -82,8 +77,9 @@ def _title(section: Section) -> None:
         name = shortened(name, room=right - left - 60.0, height=TITLE, bold=True)
         texts = [Text(Layer.LABEL, (x, base), name, TITLE, bold=True)]
         x += text_width(name, height=TITLE, bold=True) + 8.0
-        texts.append(Text(Layer.LABEL, (x, base), "Answer:", text))
-        x += text_width("Answer:", height=text) + 2.0
+        said = f"{language.drawn('answer')}:"
+        texts.append(Text(Layer.LABEL, (x, base), said, text))
+        x += text_width(said, height=text) + 2.0
     if answer is not None:
         middle = section.canvas.frame.to_drawing((x + SIGN / 2, base + text / 2))
         section.canvas.add(answer_sign(answer, middle, size=SIGN))
@@ -108,19 +104,31 @@ def _other_support(section: Section, support: OtherSupport | None) -> None:
     )
     section.canvas.add(Polygon(Layer.NOT_KNOWN, box, WHITE))
     target = section.at(inward=right, above=bearing.x)
-    if picture.reach is not None:
-        reach = f"reach {known_length_text(picture.reach, section.project.units)}"
-    else:
-        reach = f"reach {NOT_MEASURED}"
-    kind = f"Support {NOT_STATED}" if support is None else str(support.kind).capitalize()
-    paper = None if support is None else support.document
-    held = (
-        f"tieback {tieback.id} to anchor {tieback.anchor}"
-        for one in section.view.points
-        for tieback in one.point.tied
-    )
-    lines = (kind, NOT_JUDGED, reach, f"paper: {paper or NOT_STATED}", *held)
+    lines = _other_words(section, support)
     x, y = section.canvas.frame.to_paper(target)
     spots = [Spot((x + 5.0 + step, y + 6.0), 1, 1, step) for step in (0.0, 5.0, 10.0)]
     rank = Rank.POINT if section.layout.narrow else Rank.NAME
     section.canvas.later(lines, target, spots=spots, rank=rank)
+
+
+def _other_words(section: Section, support: OtherSupport | None) -> tuple[str, ...]:
+    """Its kind, that nothing here judges it, its reach, its paper and its tiebacks."""
+    language, reach = section.language, section.view.first.picture.reach
+    if support is None:
+        kind = language.drawn("support_not_stated")
+    else:
+        kind = language.word(support.kind).capitalize()
+    paper = None if support is None else support.document
+    return (
+        kind,
+        language.drawn("not_judged"),
+        language.drawn("reach_not_measured")
+        if reach is None
+        else language.drawn("reach_of", length=known_length_text(reach, section.project.units)),
+        language.drawn("paper", paper=paper or language.drawn("not_stated")),
+        *(
+            language.drawn("tieback_to_anchor", tieback=tieback.id, anchor=tieback.anchor)
+            for one in section.view.points
+            for tieback in one.point.tied
+        ),
+    )

@@ -3,28 +3,32 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from backspan.core.findings import BasisLine, Review, Verdict
 from backspan.core.model.basis import TOPICS
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.flow import HEADING, Flow
 from backspan.drawings.geometry import Box, corners
 from backspan.drawings.legend import legend, legend_height
 from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
 from backspan.drawings.tables import Cell, Column, table
-from backspan.drawings.wording import (
-    ANSWER_MEANS,
-    BRACKETS,
-    CAUTION,
-    CAUTION_HEAD,
-    DASHED,
-    NOT_STATED,
-)
 
 MARGIN = 8.0
 COLUMN = 98.0
 INNER = 3.0
+
+#: Which text of drawings says what an answer means.
+MEANS = MappingProxyType(
+    {
+        Verdict.PASS: "means_pass",
+        Verdict.FAIL: "means_fail",
+        Verdict.REFER: "means_refer",
+        Verdict.MISSING: "means_missing",
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +86,7 @@ class SheetContent:
     """What stands beside the answer: topics refused, open or taken over."""
     table: SheetTable | None = None
     notes: tuple[str, ...] = ()
+    language: Language = ENGLISH
 
 
 def basis_of(project: Project, reviews: tuple[Review, ...]) -> tuple[BasisLine, ...]:
@@ -116,56 +121,62 @@ def sheet(
     shapes += title.shapes
     parts = (
         Part("drawing-area", content.name, size.drawing_area),
-        Part("title-block", "Title block, basis and caution", size.column),
+        Part("title-block", content.language.drawn("title_block"), size.column),
     )
     return tuple(shapes), parts
 
 
-def _flow(size: SheetSize, top: float) -> Flow:
+def _flow(size: SheetSize, top: float, language: Language) -> Flow:
     left, _, right, _ = size.column
-    return Flow(left=left + INNER, right=right - INNER, top=top)
+    return Flow(left=left + INNER, right=right - INNER, top=top, language=language)
 
 
 def _title(project: Project, content: SheetContent, size: SheetSize, top: float) -> Flow:
     """The title block proper; its height depends on its texts only."""
-    flow = _flow(size, top)
+    language = content.language
+    flow = _flow(size, top, language)
     site = project.site
+    not_stated = language.drawn("not_stated")
     flow.space(1.6)
     flow.paragraph(site.name, height=3.6, bold=True, most=2)
     flow.paragraph(site.place, most=2)
     if site.invented:
-        said = site.invented.casefold().startswith("invented")
-        words = site.invented if said else f"Invented: {site.invented}"
+        said = site.invented.casefold().startswith(language.drawn("invented_begins"))
+        words = site.invented if said else language.drawn("invented", words=site.invented)
         flow.paragraph(words, bold=True, most=3)
     flow.rule()
     flow.paragraph(content.name, height=3.6, bold=True, most=3)
     flow.space(1.0)
     if content.verdict is not None:
-        flow.answer(content.verdict, content.counted or ANSWER_MEANS[content.verdict])
+        flow.answer(content.verdict, content.counted or language.drawn(MEANS[content.verdict]))
     for label, value in content.pairs:
         flow.pair(label, value)
-    flow.pair("Scale", f"{content.scale.text} on {size.name}")
-    flow.pair("Owner", site.owner or NOT_STATED)
-    flow.pair("Prepared by", _preparer(project))
-    flow.pair("Project no.", project.number or NOT_STATED)
-    flow.pair("Sheet", content.number)
+    scale = language.drawn("scale_on", scale=content.scale.text, sheet=size.name)
+    flow.pair(language.drawn("scale"), scale)
+    flow.pair(language.drawn("owner"), site.owner or not_stated)
+    flow.pair(language.drawn("prepared_by"), _preparer(project, language))
+    flow.pair(language.drawn("project_number"), project.number or not_stated)
+    flow.pair(language.drawn("sheet"), content.number)
     return flow
 
 
-def _preparer(project: Project) -> str:
+def _preparer(project: Project, language: Language) -> str:
     for person in project.people:
         if person.id == project.prepared_by:
-            return f"{person.name}, {person.role}"
-    return project.prepared_by or NOT_STATED
+            return f"{person.name}, {language.word(person.role)}"
+    return project.prepared_by or language.drawn("not_stated")
 
 
 def _upper(content: SheetContent, size: SheetSize, top: float, floor: float) -> Flow:
     """Legend, answers, basis and caution; the table is cut where the column has no more room."""
-    flow = _flow(size, top)
+    language = content.language
+    flow = _flow(size, top, language)
     rest = _lower(content, size, 0.0)
     room_for_table = (top - floor) - _legend_height(content) + rest.y
-    flow.heading("Legend")
-    flow.shapes += legend(content.legend, left=flow.left, right=flow.right, top=flow.y)
+    flow.heading(language.drawn("legend"))
+    flow.shapes += legend(
+        content.legend, left=flow.left, right=flow.right, top=flow.y, language=language
+    )
     flow.space(legend_height(content.legend))
     _table(flow, content.table, room=room_for_table)
     flow.shapes += _lower(content, size, flow.y).shapes
@@ -177,24 +188,25 @@ def _legend_height(content: SheetContent) -> float:
 
 
 def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:
-    flow = _flow(size, top)
+    language = content.language
+    flow = _flow(size, top, language)
     flow.rule()
-    flow.heading("Basis")
+    flow.heading(language.drawn("basis"))
     for line in content.basis[:5]:
-        words = f"{line.rule_set}, edition {line.edition}"
+        words = language.drawn("edition", rule_set=line.rule_set, edition=line.edition)
         flow.paragraph(f"{words}: {line.title}" if line.title else words, most=2)
         for value, reading in line.readings[:2]:
             flow.paragraph(f"{value}: {reading}", indent=3.0, most=1)
     if len(content.basis) > 5:  # noqa: PLR2004 - what the column holds
-        flow.paragraph(f"and {len(content.basis) - 5} more, see the report of each drop")
+        flow.paragraph(language.drawn("more_basis", count=str(len(content.basis) - 5)))
     flow.rule()
-    flow.heading(CAUTION_HEAD)
-    flow.paragraph(CAUTION)
-    for note in (
-        BRACKETS,
-        *((DASHED,) if Layer.NOT_KNOWN in content.legend else ()),
-        *content.notes,
-    ):
+    flow.heading(language.drawn("caution_head"))
+    flow.paragraph(language.drawn("caution"))
+    notes = [language.note] if language.note else []
+    notes.append(language.drawn("brackets"))
+    if Layer.NOT_KNOWN in content.legend:
+        notes.append(language.drawn("dashed"))
+    for note in (*notes, *content.notes):
         flow.paragraph(note, most=3)
     return flow
 
@@ -216,6 +228,7 @@ def _table(flow: Flow, content: SheetTable | None, *, room: float) -> None:
         top=flow.y,
         room=room - HEADING * 2.5,
         more=content.more,
+        language=flow.language,
     )
     flow.shapes += shapes
     flow.space(height)

@@ -6,11 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from backspan.core.findings import Verdict
+from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT
 from backspan.drawings.lettering import shortened, wrapped
 from backspan.drawings.scene import Layer, Line, Shape, Text
 from backspan.drawings.symbols import answer_layer, answer_sign
-from backspan.drawings.wording import ANSWER, NOT_REVIEWED
 
 ROW = 5.2
 SIGN = 3.4
@@ -38,6 +38,7 @@ def table(
     top: float,
     room: float,
     more: str,
+    language: Language = ENGLISH,
 ) -> tuple[tuple[Shape, ...], float]:
     """A table from `top` down within `room`, and its height.
 
@@ -48,16 +49,18 @@ def table(
     shown = _first(broken, fit)
     shapes: list[Shape] = []
     width = sum(column.width for column in columns)
-    shapes += _row(columns, [column.heading for column in columns], left, top, bold=True)
+    shapes += _row(columns, [column.heading for column in columns], left, top, language, bold=True)
     shapes.append(Line(Layer.SHEET, (left, top - ROW), (left + width, top - ROW)))
     y = top - ROW
     for lines in shown:
         for row in lines:
-            shapes += _row(columns, row, left, y, bold=False)
+            shapes += _row(columns, row, left, y, language)
             y -= ROW
     if len(shown) < len(rows):
         at = (left, y - ROW + (ROW - TEXT) / 2)
-        words = shortened(f"and {len(rows) - len(shown)} more: {more}", room=width, height=TEXT)
+        count = str(len(rows) - len(shown))
+        words = language.drawn("more", count=count, where=more)
+        words = shortened(words, room=width, height=TEXT)
         shapes.append(Text(Layer.LABEL, at, words, TEXT))
         y -= ROW
     return tuple(shapes), top - y
@@ -89,7 +92,13 @@ def _broken(columns: Sequence[Column], cells: Sequence[Cell]) -> list[Sequence[C
 
 
 def _row(
-    columns: Sequence[Column], cells: Sequence[Cell], left: float, top: float, *, bold: bool
+    columns: Sequence[Column],
+    cells: Sequence[Cell],
+    left: float,
+    top: float,
+    language: Language,
+    *,
+    bold: bool = False,
 ) -> list[Shape]:
     shapes: list[Shape] = []
     base = top - ROW + (ROW - TEXT) / 2
@@ -99,9 +108,9 @@ def _row(
         if isinstance(cell, Verdict):
             shapes.append(answer_sign(cell, (x + SIGN / 2, top - ROW / 2), size=SIGN))
             at = (x + SIGN + 0.8, base)
-            shapes.append(Text(answer_layer(cell), at, ANSWER[cell], TEXT, bold=True))
+            shapes.append(Text(answer_layer(cell), at, language.word(cell), TEXT, bold=True))
         else:
-            words = NOT_REVIEWED if cell is None else cell
+            words = language.drawn("not_reviewed") if cell is None else cell
             text = shortened(words, room=room, height=TEXT, bold=bold)
             shapes.append(Text(Layer.LABEL, (x, base), text, TEXT, bold=bold))
         x += column.width

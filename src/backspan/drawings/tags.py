@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from backspan.core.model.kit import Kit
 from backspan.core.model.units import UnitKind
+from backspan.core.words import ENGLISH, Language
 
 
 def type_of(kit: Kit, kind: UnitKind, name: str | None) -> str | None:
@@ -14,10 +15,10 @@ def type_of(kit: Kit, kind: UnitKind, name: str | None) -> str | None:
     return name if unit is None else unit.of
 
 
-def tagged(kit: Kit, kind: UnitKind, names: Iterable[str]) -> str:
+def tagged(kit: Kit, kind: UnitKind, names: Iterable[str], language: Language = ENGLISH) -> str:
     """Things of one type: "B-01 / B-02, type B18A"; the names alone where no tag is known."""
     each = tuple(dict.fromkeys(names))
     types = (kit.unit(kind, name) for name in each)
     known = tuple(dict.fromkeys(unit.of for unit in types if unit is not None))
     tags = " / ".join(each)
-    return f"{tags}, type {' / '.join(known)}" if known else tags
+    return language.drawn("type", tags=tags, types=" / ".join(known)) if known else tags

@@ -17,8 +17,7 @@ from backspan.core.quantities import (
     display,
     display_round,
 )
-from backspan.core.words import settled
-from backspan.drawings.wording import NO_FINDING, NOT_REVIEWED
+from backspan.core.words import ENGLISH, Language, drop_answer, settled
 
 METRES_FROM = 10.0
 INCH = 0.0254
@@ -79,8 +78,15 @@ def answer_of(findings: tuple[Finding, ...]) -> Verdict | None:
 
 
 def no_answer(review: Review | None) -> str:
-    """Why there is no answer, in words."""
-    return NOT_REVIEWED if review is None else NO_FINDING
+    """Why there is no answer: which text of drawings says it."""
+    return "not_reviewed" if review is None else "no_finding"
+
+
+def answer_text(review: Review | None, language: Language) -> str:
+    """The answer of a drop in words, or that there is no review of it."""
+    if review is None:
+        return language.drawn("not_reviewed")
+    return drop_answer(review, language=language)
 
 
 def length_text(value: float, style: Style) -> str:
@@ -131,13 +137,16 @@ def _both(value: float, dimension: Dimension, style: Style) -> str:
     return f"{display(value, dimension, style)} [{display(value, dimension, other, digits=3)}]"
 
 
-def evidence_text(value: Known, style: Style) -> str:
+def evidence_text(value: Known, style: Style, language: Language = ENGLISH) -> str:
     """What stands behind a value: "measured ± 1/4 in", "told", "worked out, not measured"."""
     if value.worked_out:
-        return "worked out, not measured"
-    words = "evidence not stated" if value.evidence is None else str(value.evidence)
+        return language.drawn("worked_out")
+    if value.evidence is None:
+        words = language.drawn("evidence_not_stated")
+    else:
+        words = language.word(value.evidence)
     if value.evidence in {Evidence.TOLD, Evidence.ASSUMED}:
-        words = f"{words}, not measured"
+        words = language.drawn("evidence_not_measured", evidence=words)
     if value.tolerance:
         words = f"{words} ±{own_length(value.tolerance, style)}"
     return words

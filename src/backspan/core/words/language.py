@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from backspan.core.errors import BackspanError
-from backspan.core.words import english, labels, mends, phrases, roof_questions
+from backspan.core.words import drawing_labels, english, labels, mends, phrases, roof_questions
 
 
 class WordsError(BackspanError, KeyError):
@@ -42,6 +42,8 @@ class Language:
     """What mends a refusal that has no margin."""
     paper: Mapping[str, str]
     """The fixed words of papers and screens."""
+    drawing: Mapping[str, str]
+    """The fixed words of drawings."""
     dimensions: Mapping[str, str]
     topics_counted: Mapping[str, tuple[str, str]]
     """One of them, and several."""
@@ -66,12 +68,21 @@ class Language:
 
     def phrase(self, name: str, **values: str) -> str:
         """Values joined into a text; WordsError where the phrase or a value of it is lacking."""
-        if name not in self.phrases:
-            raise WordsError(f"phrase {name!r} has no words in {self.code!r}")
+        return self._filled("phrase", self.phrases, name, values)
+
+    def drawn(self, name: str, /, **values: str) -> str:
+        """A fixed text of drawings with its values; WordsError where it or a value is lacking."""
+        return self._filled("text of drawings", self.drawing, name, values)
+
+    def _filled(
+        self, what: str, table: Mapping[str, str], name: str, values: Mapping[str, str]
+    ) -> str:
+        if name not in table:
+            raise WordsError(f"{what} {name!r} has no words in {self.code!r}")
         try:
-            return self.phrases[name].format(**values)
+            return table[name].format(**values)
         except KeyError as error:
-            raise WordsError(f"phrase {name!r} lacks the value {error}") from error
+            raise WordsError(f"{what} {name!r} lacks the value {error}") from error
 
 
 ENGLISH = Language(
@@ -90,6 +101,7 @@ ENGLISH = Language(
     mends_by_margin=mends.BY_MARGIN,
     mends_by_message=mends.BY_MESSAGE,
     paper=labels.LABELS,
+    drawing=drawing_labels.DRAWING,
     dimensions=labels.DIMENSIONS,
     topics_counted=english.TOPICS_COUNTED,
     not_judged=english.NOT_JUDGED,

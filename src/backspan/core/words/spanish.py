@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words import (
+    spanish_drawing,
     spanish_labels,
     spanish_mends,
     spanish_names,
@@ -138,6 +139,7 @@ SPANISH = Language(
     mends_by_margin=spanish_mends.BY_MARGIN,
     mends_by_message=spanish_mends.BY_MESSAGE,
     paper=spanish_labels.LABELS,
+    drawing=spanish_drawing.DRAWING,
     dimensions=spanish_labels.DIMENSIONS,
     topics_counted=TOPICS_COUNTED,
     not_judged=NOT_JUDGED,

@@ -51,7 +51,15 @@ SPANISH = language_of("es")
 #: The tables of a language that are texts by id.
 TABLES = (
     *("sentences", "inputs", "checks", "labels", "verdict_meanings", "marks"),
-    *("deciders", "phrases", "mends_by_margin", "mends_by_message", "paper", "dimensions"),
+    *(
+        "deciders",
+        "phrases",
+        "mends_by_margin",
+        "mends_by_message",
+        "paper",
+        "dimensions",
+        "drawing",
+    ),
 )
 PAIRS = ("margins", "one_piece", "topics_counted")
 SINGLE = ("one_change", "stay_on", "not_judged", "one_line_caution")
