@@ -10,11 +10,13 @@ from backspan.core.model.basis import TOPICS
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
 from backspan.core.words import ENGLISH, Language
+from backspan.drawings.canvas import TEXT
 from backspan.drawings.flow import HEADING, Flow
 from backspan.drawings.geometry import Box, corners
 from backspan.drawings.legend import legend, legend_height
+from backspan.drawings.lettering import text_width
 from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
-from backspan.drawings.tables import Cell, Column, table
+from backspan.drawings.tables import GAP, SIGN_ROOM, Cell, Column, table
 
 MARGIN = 8.0
 COLUMN = 98.0
@@ -218,8 +220,8 @@ def _table(flow: Flow, content: SheetTable | None, *, room: float) -> None:
     flow.rule()
     flow.heading(content.heading)
     columns = [
-        Column(name, share * flow.room, wraps=True)
-        for name, share in zip(content.columns, content.shares, strict=True)
+        Column(name, width, wraps=True)
+        for name, width in zip(content.columns, _widths(flow, content), strict=True)
     ]
     shapes, height = table(
         columns,
@@ -232,3 +234,33 @@ def _table(flow: Flow, content: SheetTable | None, *, room: float) -> None:
     )
     flow.shapes += shapes
     flow.space(height)
+
+
+def _widths(flow: Flow, content: SheetTable) -> list[float]:
+    """The widths by their shares; a column whose heading or answers need more takes it."""
+    widths = [share * flow.room for share in content.shares]
+    least = [_least(flow.language, content, at) for at in range(len(widths))]
+    lacking = sum(max(need - width, 0.0) for need, width in zip(least, widths, strict=True))
+    spare = [max(width - need, 0.0) for need, width in zip(least, widths, strict=True)]
+    if not lacking or not any(spare):
+        return widths
+    part = min(lacking / sum(spare), 1.0)
+    return [
+        max(width, need) - room * part
+        for width, need, room in zip(widths, least, spare, strict=True)
+    ]
+
+
+def _least(language: Language, content: SheetTable, at: int) -> float:
+    """The width a column needs so that neither its heading nor its answers are cut."""
+    # Answers in the last column may reach a little into the margin.
+    beside = GAP if at < len(content.columns) - 1 else -INNER / 3
+    return max(
+        text_width(content.columns[at], height=TEXT, bold=True) + GAP,
+        *(
+            SIGN_ROOM + text_width(language.word(cell), height=TEXT, bold=True) + beside
+            for cell in (row[at] for row in content.rows)
+            if isinstance(cell, Verdict)
+        ),
+        0.0,
+    )

@@ -14,6 +14,11 @@ from backspan.drawings.symbols import answer_layer, answer_sign
 
 ROW = 5.2
 SIGN = 3.4
+SIGN_ROOM = SIGN + 0.8
+"""What the sign of an answer takes before its word, in millimetres."""
+
+GAP = 1.5
+"""Paper between the texts of two columns."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +87,7 @@ def _first(
 def _broken(columns: Sequence[Column], cells: Sequence[Cell]) -> list[Sequence[Cell]]:
     """A row, and the lines that its long texts go on in."""
     texts = [
-        wrapped(cell, room=column.width - 1.5, height=TEXT)
+        wrapped(cell, room=column.width - GAP, height=TEXT)
         if column.wraps and isinstance(cell, str) and not isinstance(cell, Verdict)
         else (cell,)
         for column, cell in zip(columns, cells, strict=True)
@@ -104,10 +109,10 @@ def _row(
     base = top - ROW + (ROW - TEXT) / 2
     x = left
     for column, cell in zip(columns, cells, strict=True):
-        room = column.width - 1.5
+        room = column.width - GAP
         if isinstance(cell, Verdict):
             shapes.append(answer_sign(cell, (x + SIGN / 2, top - ROW / 2), size=SIGN))
-            at = (x + SIGN + 0.8, base)
+            at = (x + SIGN_ROOM, base)
             shapes.append(Text(answer_layer(cell), at, language.word(cell), TEXT, bold=True))
         else:
             words = language.drawn("not_reviewed") if cell is None else cell

@@ -28,7 +28,7 @@ DRAWING: dict[str, str] = {
     "beam": "Viga {tags}:",
     "beam_not_measured": "Viga {tags}: longitud sin medir",
     "type": "{tags}, tipo {types}",
-    "tip_beyond_line": "Punta más allá del cable",
+    "tip_beyond_line": "Cable a punta",
     "tail_gap": "Cola a pila",
     "reach": "Voladizo",
     "backspan": "Brazo trasero",
@@ -36,9 +36,9 @@ DRAWING: dict[str, str] = {
     "setback_not_measured": "Retranqueo sin medir: no se conoce su lugar en la cubierta",
     "fulcrum": "Fulcro",
     "on_the_parapet": "Sobre el pretil",
-    "kind_high": "{kind} de {height} de alto",
+    "kind_high": "{kind}, alto {height}",
     "kind_not_measured": "{kind}: altura sin medir",
-    "rear_stand": "Caballete trasero, desde el fulcro",
+    "rear_stand": "Fulcro a caballete trasero",
     "planned": "previsto",
     "one_piece": "1 pieza",
     "pieces": "{count} piezas",
@@ -56,7 +56,7 @@ DRAWING: dict[str, str] = {
     "rope": "cable {rope}",
     "hoist": "aparejo {hoist}",
     "rated_load": "carga nominal {load}",
-    "stall_load": "carga de bloqueo {load}",
+    "stall_load": "bloqueo: {load}",
     "stage": "Plataforma {stage}",
     "stage_not_stated": "Plataforma no declarada",
     "long": "{length} de largo",
@@ -160,25 +160,24 @@ DRAWING: dict[str, str] = {
     "more_basis": "y {count} más, véase el informe de cada bajada",
     "caution_head": "Revisado por programa. No es un proyecto.",
     "caution": (
-        "Esta hoja muestra lo que se declaró y midió, y lo que el programa halló al compararlo con"
-        " las reglas nombradas aquí. No es un permiso de trabajo. Deciden la persona calificada o"
-        " con licencia y el código local. Si la cubierta difiere de esta hoja, parar, no dejar"
-        " subir a nadie a la plataforma y preguntar a esa persona."
+        "Muestra lo declarado y medido, y lo que el programa halló al compararlo con las reglas"
+        " nombradas aquí. No es permiso de trabajo. Deciden la persona calificada o con licencia"
+        " y el código local. Si la cubierta difiere de esta hoja, parar, que nadie suba a la"
+        " plataforma, y preguntar a esa persona."
     ),
-    "brackets": "Las cifras entre corchetes están redondeadas; vale la primera cifra.",
-    "dashed": "A trazos y «sin medir»: nadie lo declaró, y su lugar aquí no significa nada.",
+    "brackets": "Entre corchetes, redondeado; vale la primera cifra.",
+    "dashed": "A trazos y «sin medir»: nadie lo declaró; su lugar aquí no significa nada.",
     "no_rig": "No hay montaje declarado para esta bajada.",
     "not_to_scale": (
-        "No a escala: bajo el corte, la altura de las piezas, el ancho del caballete y el final de"
-        " un amarre."
+        "No a escala: bajo el corte, altura de las piezas, ancho del caballete, final de un amarre."
     ),
     "angles": (
         "El ángulo de un amarre es en planta, desde la línea de su viga; sin cifra es menor de"
         " 5 grados."
     ),
     "taken_over": (
-        "Una respuesta abarca todos los temas de su bajada; lo asumido por escrito se cuenta en la"
-        " sección de la bajada."
+        "Una respuesta abarca todos los temas de su bajada; lo asumido por escrito se cuenta en"
+        " su sección."
     ),
     "backward": (
         "Según el contorno, la cubierta está al otro lado del borde {edges}: un borde va de su"
@@ -186,7 +185,7 @@ DRAWING: dict[str, str] = {
     ),
     "one_label": "1 rótulo",
     "labels": "{count} rótulos",
-    "no_room": "{labels} sin sitio a esta escala: véanse las tablas y el informe.",
+    "no_room": "{labels} sin sitio a esta escala: véase el informe.",
     "left_out": "{labels} fuera de aquí: véase {sheet}.",
     "more_views": "Sin dibujar, por falta de sitio: puntos de suspensión {points}.",
     # the operating envelope
