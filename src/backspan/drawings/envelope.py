@@ -10,7 +10,8 @@ from backspan.core.words import ENGLISH, Language
 from backspan.drawings.axes import Axis, axis_for, axis_title, tick_text
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.flow import Flow
-from backspan.drawings.geometry import corners
+from backspan.drawings.geometry import corners, text_quad
+from backspan.drawings.lettering import LEADING, wrapped
 from backspan.drawings.paper import MILLIMETRES, Frame
 from backspan.drawings.scene import (
     Align,
@@ -22,6 +23,7 @@ from backspan.drawings.scene import (
     Polyline,
     Scale,
     Scene,
+    Shape,
     Symbol,
     SymbolName,
     Text,
@@ -46,6 +48,10 @@ def envelope_picture(envelope: Envelope, style: Style, *, language: Language = E
         (2.0, PLOT[1] - 14.0, WIDTH - 2.0, HEIGHT - 2.0),
         language=language,
     )
+    caption = _caption(envelope, style, language)
+    for shape in caption.shapes:
+        if isinstance(shape, Text):
+            canvas.placer.block(text_quad(shape))
     axes = _axes(envelope, style)
     if len(envelope.points) > 1:
         _region(canvas, envelope, axes)
@@ -59,7 +65,7 @@ def envelope_picture(envelope: Envelope, style: Style, *, language: Language = E
         language.drawn("reach_of", length=own_length(envelope.reach_now.value, style)),
     )
     canvas.label(lines, (x, y), spots=around((x, y), away=3.0), bold=True)
-    caption = _caption(envelope, style, language)
+    note = _note(language)
     title = language.drawn("envelope_head", point=envelope.subject)
     return Scene(
         title=title,
@@ -70,9 +76,9 @@ def envelope_picture(envelope: Envelope, style: Style, *, language: Language = E
             as_built=_now(envelope, style, language),
         ),
         width=WIDTH,
-        height=HEIGHT,
+        height=HEIGHT + len(note) * TEXT * LEADING,
         units=style,
-        sheet=(*canvas.shapes, *caption.shapes),
+        sheet=(*canvas.shapes, *caption.shapes, *note),
     )
 
 
@@ -172,6 +178,16 @@ def _caption(envelope: Envelope, style: Style, language: Language) -> Flow:
         flow.paragraph(language.drawn("no_envelope"), bold=True)
     flow.paragraph(language.drawn("envelope_caution"), most=6)
     return flow
+
+
+def _note(language: Language) -> tuple[Shape, ...]:
+    """What the language says of itself, a line each, above the picture."""
+    room = WIDTH - 10.0
+    lines = wrapped(language.note, room=room, height=TEXT)
+    return tuple(
+        Text(Layer.LABEL, (5.0, HEIGHT + place * TEXT * LEADING), words, TEXT)
+        for place, words in enumerate(reversed(lines))
+    )
 
 
 def _now(envelope: Envelope, style: Style, language: Language) -> str:

@@ -14,6 +14,7 @@ from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import backward_edges, roof_named
 from backspan.drawings.geometry import bounds, grown
+from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
 from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
 from backspan.drawings.plan_building import draw_anchors, draw_building, name_building
@@ -214,10 +215,16 @@ def _foot(
     at = (left + 6.0, bottom + table)
     bar = scale_bar(scale, project.units, (at[0], at[1] + 5.0), language=language)
     north = north_arrow((left + 11.0, top - 14.0), clockwise=math.degrees(project.site.north))
+    note = language_note(language, right=right - 3.0, bottom=at[1] + 2.0)
     if not beams:
-        return (*bar, *north)
+        return (*bar, *north, *note)
     width = right - left - 12.0
-    return (*bar, *north, *schedule(project, beams, language, at=at, width=width, height=table))
+    return (
+        *bar,
+        *north,
+        *note,
+        *schedule(project, beams, language, at=at, width=width, height=table),
+    )
 
 
 def _description(

@@ -11,6 +11,7 @@ from backspan.core.words import ENGLISH, Language, drop_answer, say, say_check, 
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box
+from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
 from backspan.drawings.paper import Frame, fitting_scale
 from backspan.drawings.scalebar import scale_bar
@@ -185,8 +186,9 @@ def _pairs(
 
 
 def _foot(project: Project, scale: Scale, size: SheetSize, language: Language) -> tuple[Shape, ...]:
-    left, bottom, _, _ = size.drawing_area
-    return scale_bar(scale, project.units, (left + 6.0, bottom + 4.0), language=language)
+    left, bottom, right, _ = size.drawing_area
+    bar = scale_bar(scale, project.units, (left + 6.0, bottom + 4.0), language=language)
+    return (*bar, *language_note(language, right=right - 3.0, bottom=bottom + 1.0))
 
 
 def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:

@@ -204,8 +204,7 @@ def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:
     flow.rule()
     flow.heading(language.drawn("caution_head"))
     flow.paragraph(language.drawn("caution"))
-    notes = [language.note] if language.note else []
-    notes.append(language.drawn("brackets"))
+    notes = [language.drawn("brackets")]
     if Layer.NOT_KNOWN in content.legend:
         notes.append(language.drawn("dashed"))
     for note in (*notes, *content.notes):

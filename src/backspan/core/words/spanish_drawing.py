@@ -19,10 +19,10 @@ DRAWING: dict[str, str] = {
     "faces": "da a {faces}",
     "parapet": "pretil",
     "parapet_of": "pretil ({material})",
-    "parapet_high": "pretil de {high}",
+    "parapet_high": "pretil: {high}",
     "parapet_not_stated": "pretil: no declarado",
-    "high": "{height} de alto",
-    "thick": "{thickness} de espesor",
+    "high": "alto {height}",
+    "thick": "espesor {thickness}",
     "height_not_measured": "altura sin medir",
     # a support
     "beam": "Viga {tags}:",
@@ -158,7 +158,7 @@ DRAWING: dict[str, str] = {
     "basis": "Base",
     "edition": "{rule_set}, edición {edition}",
     "more_basis": "y {count} más, véase el informe de cada bajada",
-    "caution_head": "Revisado por programa. No es un proyecto.",
+    "caution_head": "Revisado por programa. No es diseño.",
     "caution": (
         "Muestra lo declarado y medido, y lo que el programa halló al compararlo con las reglas"
         " nombradas aquí. No es permiso de trabajo. Deciden la persona calificada o con licencia"
@@ -191,8 +191,8 @@ DRAWING: dict[str, str] = {
     # the operating envelope
     "envelope_head": "Voladizo que sostiene cada brazo trasero, {point}",
     "envelope_told": "{title}, {pieces}; como está montado: {as_built}.",
-    "held_here": "sostenido por las piezas presentes",
-    "not_held_here": "no sostenido por las piezas presentes",
+    "held_here": "las piezas lo sostienen",
+    "not_held_here": "las piezas no lo sostienen",
     "no_envelope": "La revisión no dio ninguna línea para este punto.",
     "as_built": "Montado",
     "now": "Montado: {as_built}.",
@@ -203,7 +203,7 @@ DRAWING: dict[str, str] = {
     "rule_source": "Fuente de la regla: {mark}.",
     "confirmed": "{mark}, confirmado por {by} el {at}",
     "envelope_caution": (
-        "Una sola comprobación, en el peor extremo de las tolerancias. No es un proyecto ni un"
+        "Una sola comprobación, en el peor extremo de las tolerancias. No es un diseño ni un"
         " permiso de trabajo: deciden la revisión de toda la bajada, la persona calificada o con"
         " licencia y el código local."
     ),
