@@ -23,7 +23,6 @@ from backspan.drawings.scene import (
     Polyline,
     Scale,
     Scene,
-    Shape,
     Symbol,
     SymbolName,
     Text,
@@ -180,13 +179,13 @@ def _caption(envelope: Envelope, style: Style, language: Language) -> Flow:
     return flow
 
 
-def _note(language: Language) -> tuple[Shape, ...]:
+def _note(language: Language) -> tuple[Text, ...]:
     """What the language says of itself, a line each, above the picture."""
-    room = WIDTH - 10.0
-    lines = wrapped(language.note, room=room, height=TEXT)
+    lines = wrapped(language.note, room=WIDTH - 10.0, height=TEXT)
+    top = HEIGHT + (len(lines) - 1) * TEXT * LEADING
     return tuple(
-        Text(Layer.LABEL, (5.0, HEIGHT + place * TEXT * LEADING), words, TEXT)
-        for place, words in enumerate(reversed(lines))
+        Text(Layer.LABEL, (5.0, top - place * TEXT * LEADING), words, TEXT)
+        for place, words in enumerate(lines)
     )
 
 

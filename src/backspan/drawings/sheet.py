@@ -21,6 +21,7 @@ from backspan.drawings.tables import GAP, SIGN_ROOM, Cell, Column, table
 MARGIN = 8.0
 COLUMN = 98.0
 INNER = 3.0
+HAIR = 0.1
 
 #: Which text of drawings says what an answer means.
 MEANS = MappingProxyType(
@@ -252,8 +253,8 @@ def _widths(flow: Flow, content: SheetTable) -> list[float]:
 
 def _least(language: Language, content: SheetTable, at: int) -> float:
     """The width a column needs so that neither its heading nor its answers are cut."""
-    # Answers in the last column may reach a little into the margin.
-    beside = GAP if at < len(content.columns) - 1 else -INNER / 3
+    # Nothing stands right of the answers in the last column but the margin.
+    beside = GAP if at < len(content.columns) - 1 else -HAIR
     return max(
         text_width(content.columns[at], height=TEXT, bold=True) + GAP,
         *(
