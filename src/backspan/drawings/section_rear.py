@@ -26,13 +26,14 @@ def draw_rear_stand(section: Section) -> None:
 
 def _dimension(section: Section, rear: Known, *, inward: float) -> None:
     """Below the roof, where a small figure has room: under the beam there is none for words."""
-    units = section.project.units
+    units, language = section.project.units, section.language
+    words = language.drawn("rear_stand_at", length=known_length_text(rear, units))
     section.canvas.dimension(
         section.at(inward=section.view.first.picture.fulcrum.x, above=0.0),
         section.at(inward=inward, above=0.0),
         line_through=section.at(inward=0.0, above=-section.real(section.layout.rear)),
         angle=0.0,
-        lines=(f"Rear stand {known_length_text(rear, units)}", evidence_text(rear, units)),
+        lines=(words, evidence_text(rear, units, language)),
     )
 
 

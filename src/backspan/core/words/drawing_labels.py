@@ -39,6 +39,7 @@ DRAWING: dict[str, str] = {
     "kind_high": "{kind} {height} high",
     "kind_not_measured": "{kind}: height not measured",
     "rear_stand": "Rear stand, from the fulcrum",
+    "rear_stand_at": "Rear stand {length}",
     "planned": "planned",
     "one_piece": "1 piece",
     "pieces": "{count} pieces",

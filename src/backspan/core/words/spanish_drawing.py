@@ -39,6 +39,7 @@ DRAWING: dict[str, str] = {
     "kind_high": "{kind}, alto {height}",
     "kind_not_measured": "{kind}: altura sin medir",
     "rear_stand": "Fulcro a caballete trasero",
+    "rear_stand_at": "Caballete trasero {length}",
     "planned": "previsto",
     "one_piece": "1 pieza",
     "pieces": "{count} piezas",
