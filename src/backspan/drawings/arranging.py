@@ -90,12 +90,15 @@ def _exchanged(
         before = placed[at], placed[other]
         for one in before:
             _lift(placer, one)
-        after = _placed(placer, requests[at]), _placed(placer, requests[other])
-        if sum(map(_cost, after)) < sum(map(_cost, before)) - 1e-9:
-            placed[at], placed[other] = after
-            break
-        for one in after:
-            _lift(placer, one)
+        first = _placed(placer, requests[at])
+        # Only where the label itself stands better is the other's new place worth the search.
+        if _cost(first) < _cost(before[0]) - 1e-9:
+            second = _placed(placer, requests[other])
+            if _cost(first) + _cost(second) < sum(map(_cost, before)) - 1e-9:
+                placed[at], placed[other] = first, second
+                break
+            _lift(placer, second)
+        _lift(placer, first)
         for one in before:
             if one is not None:
                 placer.keep(one)

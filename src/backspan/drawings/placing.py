@@ -107,6 +107,8 @@ class Placer:
     _texts: dict[Cell, list[Room]] = field(default_factory=dict)
     _lines: dict[Cell, list[tuple[Segment, int]]] = field(default_factory=dict)
     _leaders: dict[Cell, list[Segment]] = field(default_factory=dict)
+    _spots: dict[tuple[Point, bool], tuple[Spot, ...]] = field(default_factory=dict)
+    """The usual places around a target, near and anywhere: many a label is placed anew."""
 
     def block(self, quad: Quad) -> None:
         """Keep this room for the text that stands there."""
@@ -164,14 +166,24 @@ class Placer:
         self, label: Label, target: Point, spots: Iterable[Spot] = (), *, near: bool = False
     ) -> Placed | None:
         """As `place`, but nothing is kept: where the label would stand by now."""
-        given, close = tuple(spots), tuple(around(target))
         most = NEAR_COSTS if near else MOST_COSTS
+        given = sorted(spots, key=lambda spot: spot.cost)
         best = self._best(label, target, given, most=most)
         if best is None or best.cost > FAR_COSTS:
-            best = self._best(label, target, close, most=most, than=best)
+            best = self._best(label, target, self._usual(target), most=most, than=best)
         if not near and (best is None or best.cost > FAR_COSTS):
-            best = self._best(label, target, tuple(self._anywhere(target)), most=most, than=best)
+            far = self._usual(target, anywhere=True)
+            best = self._best(label, target, far, most=most, than=best)
         return best
+
+    def _usual(self, target: Point, *, anywhere: bool = False) -> tuple[Spot, ...]:
+        """The places around a target, or all over the paper, the cheapest first."""
+        known = self._spots.get((target, anywhere))
+        if known is None:
+            found = self._anywhere(target) if anywhere else around(target)
+            known = tuple(sorted(found, key=lambda spot: spot.cost))
+            self._spots[target, anywhere] = known
+        return known
 
     def keep(self, placed: Placed) -> None:
         """Keep the room of a placed label and of its leader."""
@@ -205,7 +217,7 @@ class Placer:
     ) -> Placed | None:
         best, best_cost = than, most if than is None else than.cost
         forms = [(form, label_size(form), FORM_COSTS * at) for at, form in enumerate(label.forms)]
-        for spot in sorted(spots, key=lambda spot: spot.cost):
+        for spot in spots:
             if spot.cost >= best_cost:
                 break
             for form, size, dearer in forms:
