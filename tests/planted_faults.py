@@ -7,6 +7,7 @@ numbers of its own.
 
 from __future__ import annotations
 
+import math
 import random
 from collections.abc import Callable, Mapping
 from dataclasses import replace
@@ -117,8 +118,12 @@ LENGTH_INCH = parse("1 in", LENGTH)
 
 
 def _fewer(draw: Draw, project: Project) -> Project:
+    """At most half the plates, and fewer than hold: with few asked for, half of a stack may do."""
     place = (*STACK, "groups", "LOT", "count", "value")
-    return put(project, place, draw.randint(1, max(1, rigs.at(project, place) // 2)))
+    reach, backspan = (rigs.at(project, (*ARM, name)).value for name in ("reach", "backspan"))
+    needed = math.ceil(4 * 1000 * reach / (backspan * 55))
+    most = max(1, min(rigs.at(project, place) // 2, needed - 1))
+    return put(project, place, draw.randint(1, most))
 
 
 def _shifted(draw: Draw, project: Project) -> Project:

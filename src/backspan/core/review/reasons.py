@@ -20,10 +20,10 @@ from backspan.core.findings import (
 from backspan.core.review.plain import Data, Writer
 from backspan.core.words import Language, say_check, say_input, say_mend, settled
 
-#: Kinds of reasons, in the order they are told.
 #: The need of a value that nobody stated.
 _STATE = "need.input"
 
+#: Kinds of reasons, in the order they are told.
 REFUSED, OPEN, NOT_JUDGED = KINDS = ("refused", "open", "not judged")
 
 
