@@ -6,6 +6,7 @@ others away from a better place, where all of them together stand better so.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -56,8 +57,10 @@ def arrange(placer: Placer, requests: Sequence[Request]) -> tuple[Placed | None,
     return tuple(placed)
 
 
-def _placed(placer: Placer, request: Request) -> Placed | None:
-    found = placer.best(request.label, request.target, request.spots, near=request.near)
+def _placed(placer: Placer, request: Request, *, under: float = math.inf) -> Placed | None:
+    found = placer.best(
+        request.label, request.target, request.spots, near=request.near, under=under
+    )
     if found is not None:
         placer.keep(found)
     return found
@@ -90,9 +93,9 @@ def _exchanged(
         before = placed[at], placed[other]
         for one in before:
             _lift(placer, one)
-        first = _placed(placer, requests[at])
         # Only where the label itself stands better is the other's new place worth the search.
-        if _cost(first) < _cost(before[0]) - 1e-9:
+        first = _placed(placer, requests[at], under=_cost(before[0]) - 1e-9)
+        if first is not None:
             second = _placed(placer, requests[other])
             if _cost(first) + _cost(second) < sum(map(_cost, before)) - 1e-9:
                 placed[at], placed[other] = first, second

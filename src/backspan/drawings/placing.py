@@ -163,10 +163,19 @@ class Placer:
         return best
 
     def best(
-        self, label: Label, target: Point, spots: Iterable[Spot] = (), *, near: bool = False
+        self,
+        label: Label,
+        target: Point,
+        spots: Iterable[Spot] = (),
+        *,
+        near: bool = False,
+        under: float = math.inf,
     ) -> Placed | None:
-        """As `place`, but nothing is kept: where the label would stand by now."""
-        most = NEAR_COSTS if near else MOST_COSTS
+        """As `place`, but nothing is kept: where the label would stand by now.
+
+        None also where no place costs less than `under`.
+        """
+        most = min(NEAR_COSTS if near else MOST_COSTS, under)
         given = sorted(spots, key=lambda spot: spot.cost)
         best = self._best(label, target, given, most=most)
         if best is None or best.cost > FAR_COSTS:
