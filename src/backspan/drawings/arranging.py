@@ -96,11 +96,11 @@ def _exchanged(
         # Only where the label itself stands better is the other's new place worth the search.
         first = _placed(placer, requests[at], under=_cost(before[0]) - 1e-9)
         if first is not None:
-            second = _placed(placer, requests[other])
-            if _cost(first) + _cost(second) < sum(map(_cost, before)) - 1e-9:
+            left = sum(map(_cost, before)) - first.cost
+            second = _placed(placer, requests[other], under=left - 1e-9)
+            if second is not None or left > MISSING_COSTS:
                 placed[at], placed[other] = first, second
                 break
-            _lift(placer, second)
         _lift(placer, first)
         for one in before:
             if one is not None:
