@@ -71,7 +71,7 @@ LABELS: dict[str, str] = {
     "found": "As built",
     "stated_by": "Stated by",
     "points": "Points",
-    "pieces": "pieces",
+    "pieces": "Pieces",
     "piece_each": "{count} of {mass}",
     "from_stack": "follows from the stack",
     "support": "support",

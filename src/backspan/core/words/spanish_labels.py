@@ -72,7 +72,7 @@ LABELS: dict[str, str] = {
     "found": "Montado",
     "stated_by": "Declarado por",
     "points": "Puntos",
-    "pieces": "piezas",
+    "pieces": "Piezas",
     "piece_each": "{count} piezas de {mass}",
     "from_stack": "se deduce de la pila",
     "support": "apoyo",
