@@ -145,7 +145,7 @@ class Writer:
         printed = {number.name: number for number in line.numbers}
         return {
             "formula": step.formula,
-            "title": line.title,
+            "title": self.language.formulas.get(step.formula, line.title),
             "source": line.source,
             "symbol": description.symbol,
             "arguments": [

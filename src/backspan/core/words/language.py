@@ -54,6 +54,8 @@ class Language:
     deciders: Mapping[str, str]
     phrases: Mapping[str, str]
     words: Mapping[str, str]
+    formulas: Mapping[str, str]
+    """Titles of formulas by their names: empty where the formulas' own titles are in it."""
 
     def word(self, text: str) -> str:
         """A word of the model in this language; what a person wrote in own words stays as it is.
@@ -111,4 +113,5 @@ ENGLISH = Language(
     deciders=phrases.DECIDERS,
     phrases=phrases.PHRASES,
     words={},
+    formulas={},
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from backspan.core.words import (
     spanish_drawing,
+    spanish_formulas,
     spanish_labels,
     spanish_mends,
     spanish_names,
@@ -149,4 +150,5 @@ SPANISH = Language(
     deciders=DECIDERS,
     phrases=PHRASES,
     words=spanish_names.WORDS,
+    formulas=spanish_formulas.TITLES,
 )

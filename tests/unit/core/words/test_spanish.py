@@ -281,3 +281,14 @@ def test_a_rule_is_cited_in_spanish() -> None:
     told = content_text(rules[0].content, Style.US, language=SPANISH)
     assert re.fullmatch(r"4 x carga [a-z ]+, peso propio de la viga: [a-z ]+", told)
     assert cited(rules[0], Style.US, language=SPANISH).endswith(f": {told}")
+
+
+def test_every_formula_has_a_title_in_spanish_and_no_title_is_idle() -> None:
+    formulas = formula_descriptions()
+    assert set(SPANISH.formulas) == set(formulas)
+    for name, one in formulas.items():
+        title = SPANISH.formulas[name]
+        assert title != one.title
+        assert not PROMISES.search(title)
+        assert not title.endswith(".")
+    assert ENGLISH.formulas == {}

@@ -1,0 +1,48 @@
+"""Titles of the formulas in Spanish, by the name; the English ones stand beside the formulas."""
+
+from __future__ import annotations
+
+TITLES: dict[str, str] = {
+    "tipping_moment": "Momento con que una carga en el cable hace girar el soporte sobre su fulcro",
+    "required_moment": "Momento que el contrapeso debe resistir: un factor por el de vuelco",
+    "weight": "Peso de una masa con la gravedad normal",
+    "resisting_moment": "Momento con que el contrapeso sujeta el soporte sobre su fulcro",
+    "resisting_moment_with_beam": (
+        "Momento resistente con el peso de la viga: ayuda dentro, perjudica fuera (negativo)"
+    ),
+    "required_counterweight": "Peso de contrapeso que resiste un momento con un brazo trasero",
+    "required_counterweight_with_beam": (
+        "Peso de contrapeso necesario además del momento propio de la viga sobre el fulcro"
+    ),
+    "factor_reached": "Factor del momento resistente sobre un momento de vuelco",
+    "pieces_in_weight": "Piezas que suman un peso, antes de redondear a enteras",
+    "largest_rope_tension": (
+        "Mayor tensión arriba del cable: tiro del aparejo, cable y peso estabilizador"
+    ),
+    "half_dead_full_live": "Carga de un soporte de dos cuando todos están en su extremo",
+    "half_dead_half_live": "Carga de un soporte de dos cuando todo está repartido por igual",
+    "stall_cap": "Mayor carga de bloqueo que un aparejo puede tener para su carga nominal",
+    "inboard_length": "Longitud de la viga del fulcro a su cola",
+    "backspan_to_stack": "Brazo trasero: del fulcro al centro de la pila, dado desde la cola",
+    "uniform_beam_centroid": "Centro de una viga uniforme, por dentro del fulcro (negativo: fuera)",
+    "beam_centroid": "Centro de una viga conocido desde su cola, por dentro del fulcro",
+    "inboard_to_outboard": "Brazo interior entre brazo exterior",
+    "rows_length": "Longitud de viga que ocupan filas de piezas iguales",
+    "rows_centroid": "Centro de filas iguales, desde la cola de la viga",
+    "pieces_weight": "Peso de un número de piezas iguales",
+    "moment_about_tail": "Primer momento de la pila sobre la cola, con un grupo más",
+    "added_weight": "Peso de la pila, con un grupo más",
+    "added_length": "Distancia de la cola al extremo interior de las filas hasta aquí",
+    "stack_centroid": "Centro de toda la pila, desde la cola de la viga",
+    "utilisation": "Parte de lo disponible que usa lo exigido: 1 es justo lo que basta",
+    "rear_reaction": (
+        "Reacción del caballete trasero mientras carga; negativa donde la cola se levantaría"
+    ),
+    "front_reaction": (
+        "Reacción del fulcro: cuanto cuelga y está en la viga, menos lo que lleva el trasero"
+    ),
+    "plate_area": "Área sobre la que apoya un fulcro",
+    "bearing_pressure": "Presión que la superficie debe resistir, con el factor de la regla",
+    "load_to_carry": "Fuerza que un cable de suspensión debe resistir, con el factor de la regla",
+    "strength_at_end": "Fuerza que resiste un cable en su extremo: la parte que este conserva",
+}
