@@ -21,6 +21,8 @@ NAME = "name: A rig for cases"
 REACH = "reach: {value: 2 ft, tolerance: 0 in}"
 COUNT = "{piece: LOT, count: 16}"
 
+pytestmark = pytest.mark.slow
+
 SECONDS = 5
 LARGEST = 300 * 1024  # kB, as the system counts the memory of a process
 LINES, COLUMNS = 24, 80
