@@ -10,13 +10,14 @@ from typing import TYPE_CHECKING
 from backspan.cli.progress import Progress
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
+from backspan.core.review.asked import Asked
 from backspan.core.review.plain import Data
 from backspan.core.words import ENGLISH, Language
 
 if TYPE_CHECKING:
     from backspan.drawings import Scene
     from backspan.exchange.output_set import OutputSet
-    from backspan.papers import Appendix, Typesetter
+    from backspan.papers import Typesetter
 
 
 @dataclass(slots=True)
@@ -26,7 +27,7 @@ class Package:
     project: Project
     into: OutputSet
     typesetter: Typesetter
-    appendix: Appendix
+    asked: Asked
     """What is added to the two pages of each drop."""
     language: Language = ENGLISH
     progress: Progress = field(default_factory=Progress)
@@ -64,7 +65,7 @@ class Package:
             sheet=drawn,
             envelopes=tuple(envelopes.values()),
         )
-        content = drop_content(self.project, document, drawings, self.appendix, self.language)
+        content = drop_content(self.project, document, drawings, self.asked, self.language)
         self._take_paper()
         self.typesetter.begin(content, issued=review.on)
         self._in_work = drop
@@ -120,23 +121,23 @@ class Package:
 
     def _index(self, name: str, fronts: Sequence[Data]) -> str:
         """What a person reads who opens the folder: answers and papers, then every file's sum."""
-        site, first = self.project.site, fronts[0]
+        site, first, words = self.project.site, fronts[0], self.language.paper
         lines = [
-            f"Begin with {name}/package.pdf.",
+            words["begin_with"].format(file=f"{name}/package.pdf"),
             "",
             f"{site.name}, {site.place}",
             *((site.invented,) if site.invented else ()),
-            f"Reviewed as of {first['on']} by {first['program']}",
+            f"{words['reviewed_on']} {first['on']}; {first['program']}",
             "",
             *(
-                f"{one['drop']}: {one['answer']}; configuration {one['configuration']}; "
-                f"{self.papers[one['drop']]}"
+                f"{one['drop']}: {one['answer']}; {words['configuration_is']}"
+                f" {one['configuration']}; {self.papers[one['drop']]}"
                 for one in fronts
             ),
             "",
             *self.language.cautions,
             "",
-            "Files, each with its SHA-256:",
+            words["files"],
             *(f"{total}  {file}" for file, total in sorted(self.into.sums.items())),
         ]
         return "\n".join(lines) + "\n"

@@ -15,9 +15,9 @@ from backspan.core.errors import quoted
 
 if TYPE_CHECKING:
     from backspan.cli.package import Package
-    from backspan.cli.review_text import Asked
     from backspan.core.findings import Review
     from backspan.core.model.project import Project
+    from backspan.core.review.asked import Asked
     from backspan.core.review.plain import Data
     from backspan.core.rules.selected import RuleLibrary
     from backspan.core.words import Language
@@ -112,7 +112,7 @@ def command(
     on: datetime.datetime | None,
 ) -> int:
     """Load, review, write, print; the exit status of the worst answer."""
-    from backspan.cli.review_text import Asked
+    from backspan.core.review.asked import Asked
     from backspan.core.review.naming import rule_choice
     from backspan.core.words import language_of
     from backspan.exchange.files import load, load_rule_library
@@ -167,10 +167,11 @@ def _told(
     with ExitStack() as stack:
         package = None
         for review in made:
-            fronts.append(front_data(review, language))
+            front = front_data(review, language)
+            fronts.append(front)
             if not (as_json or out is not None or asked.more):
                 continue
-            document = review_data(review, formulas=formulas, language=language)
+            document = review_data(review, formulas=formulas, language=language, front=front)
             if out is not None:
                 package = package or _package(project, out, asked, language, stack)
                 package.add(review, document)
@@ -192,16 +193,10 @@ def _package(
     """The set that is written to a folder; what it needs is closed with the stack."""
     from backspan.cli.package import Package
     from backspan.exchange.output_set import OutputSet
-    from backspan.papers import Appendix, Typesetter
+    from backspan.papers import Typesetter
 
     into = stack.enter_context(OutputSet(out))
-    appendix = Appendix(
-        worked=asked.worked,
-        compare=asked.compare,
-        against=asked.against,
-        envelope=asked.envelope,
-    )
-    return Package(project, into, stack.enter_context(closing(Typesetter())), appendix, language)
+    return Package(project, into, stack.enter_context(closing(Typesetter())), asked, language)
 
 
 def reviews_of(

@@ -12,6 +12,7 @@ from backspan.cli.finding_text import drop_text
 from backspan.cli.screen import Screen
 from backspan.core.findings import WORST_FIRST, Verdict
 from backspan.core.model.project import Project
+from backspan.core.review.asked import Asked
 from backspan.core.review.plain import Data
 from backspan.core.review.reasons import NOT_JUDGED, OPEN, REFUSED, of_site
 from backspan.core.sheet.moments import TOPIC
@@ -23,30 +24,6 @@ _INDENT = 2
 _NARROW = 72
 #: Columns of a configuration code.
 _CODE = 11
-
-
-@dataclass(frozen=True, slots=True)
-class Asked:
-    """What is told beside the answers and their reasons."""
-
-    worked: bool = False
-    """Every finding of each drop with its inputs and arithmetic."""
-    compare: bool = False
-    """The counterweight under other rule sets: those that give a number here."""
-    against: tuple[str, ...] = ()
-    """The rule sets to compare with, in place of all that apply."""
-    envelope: bool = False
-    """How far out the pieces that are there hold."""
-
-    @property
-    def beyond(self) -> bool:
-        """Whether rule sets are compared or envelopes told."""
-        return self.compare or bool(self.against) or self.envelope
-
-    @property
-    def more(self) -> bool:
-        """Whether anything is told beside answers and reasons."""
-        return self.worked or self.beyond
 
 
 @dataclass(slots=True)
@@ -65,12 +42,12 @@ class ReviewText:
         """Lay out what was asked for of one drop beside its answer."""
         if self.asked.worked:
             self.parts += ["", drop_text(review, self.screen, self.language)]
-        if self.asked.compare or self.asked.against:
+        if self.asked.compared:
             self.parts += comparison_text(
                 review, self.screen, self.language, against=self.asked.against
             )
         if self.asked.envelope:
-            self.parts += envelope_text(review, self.screen)
+            self.parts += envelope_text(review, self.screen, self.language)
 
     def whole(self, fronts: Sequence[Data]) -> str:
         """All of it; `fronts` are the `front_data` of the drops that were added."""
@@ -82,12 +59,12 @@ class ReviewText:
                 *_reasons(fronts, screen, self.language),
             ]
         else:
-            parts.append("The project has no drops: there is nothing to answer.")
+            parts.append(self.language.paper["no_drops"])
         parts += [*self.parts, "", screen.paragraph(self.language.one_line_caution)]
         if self.language.note:
             parts.append(screen.paragraph(self.language.note))
         if self.written is not None:
-            parts += ["", *_files(self.written, screen)]
+            parts += ["", _files(self.written, screen, self.language)]
         return "\n".join(parts) + "\n"
 
 
@@ -183,7 +160,8 @@ def _told(one: Data, screen: Screen, language: Language) -> str:
     return screen.paragraph(text, indent=_INDENT, hanging=2 * _INDENT)
 
 
-def _files(written: Path, screen: Screen) -> Iterator[str]:
+def _files(written: Path, screen: Screen, language: Language) -> str:
     count = sum(1 for _ in written.iterdir())
-    told = f"Written to {written}: package.pdf, a paper for each drop, drawings and data"
-    yield screen.paragraph(f"{told}, {count} files. {written.parent / INDEX} names this set.")
+    index = written.parent / INDEX
+    told = language.paper["written"].format(folder=written, count=count, index=index)
+    return screen.paragraph(told)

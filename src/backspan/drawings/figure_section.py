@@ -16,8 +16,8 @@ from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box, corners
 from backspan.drawings.paper import MILLIMETRES, Frame, fitting_scale
 from backspan.drawings.scalebar import bar_room, scale_bar
-from backspan.drawings.scene import Layer, Part, Point, Scene, Text
-from backspan.drawings.section_grid import Grid, cells, grids
+from backspan.drawings.scene import Layer, Point, Scene, Text
+from backspan.drawings.section_grid import Grid, cells, grids, parts_of
 from backspan.drawings.section_layout import IN_A_FIGURE
 from backspan.drawings.section_points import View, section_points, views_of
 from backspan.drawings.section_view import draw_views
@@ -96,7 +96,7 @@ def section_figure(
         drawing=tuple(figure.canvas.shapes),
         scale=frame.scale,
         origin=frame.origin,
-        parts=_parts(shown, figure.boxes),
+        parts=parts_of(shown, figure.boxes),
     )
 
 
@@ -170,13 +170,6 @@ def _notes(drop: Drop, figure: _Figure, not_drawn: Sequence[View]) -> tuple[Text
     return tuple(
         Text(Layer.LABEL, (MARGIN, figure.height + MARGIN + place * NOTE), words, TEXT, bold=True)
         for place, words in enumerate(reversed(said))
-    )
-
-
-def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
-    return tuple(
-        Part(f"point-{place + 1}", ", ".join(view.names), box)
-        for place, (view, box) in enumerate(zip(views, boxes, strict=True))
     )
 
 

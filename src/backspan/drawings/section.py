@@ -15,8 +15,8 @@ from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
 from backspan.drawings.paper import Frame, fitting_scale
 from backspan.drawings.scalebar import scale_bar
-from backspan.drawings.scene import Part, Scale, Scene, Shape
-from backspan.drawings.section_grid import Grid, cells, grids
+from backspan.drawings.scene import Scale, Scene, Shape
+from backspan.drawings.section_grid import Grid, cells, grids, parts_of
 from backspan.drawings.section_layout import WHOLE_SHEET
 from backspan.drawings.section_points import SectionPoint, View, section_points, views_of
 from backspan.drawings.section_view import draw_views
@@ -73,7 +73,7 @@ def drop_section(
         scale=grid.scale,
         origin=canvas.frame.origin,
         dated=None if review is None else review.on,
-        parts=(*parts, *_parts(shown, boxes)),
+        parts=(*parts, *parts_of(shown, boxes)),
     )
 
 
@@ -189,13 +189,6 @@ def _foot(project: Project, scale: Scale, size: SheetSize, language: Language) -
     left, bottom, right, _ = size.drawing_area
     bar = scale_bar(scale, project.units, (left + 6.0, bottom + 4.0), language=language)
     return (*bar, *language_note(language, right=right - 3.0, bottom=bottom + 1.0))
-
-
-def _parts(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
-    return tuple(
-        Part(f"point-{place + 1}", ", ".join(view.names), box)
-        for place, (view, box) in enumerate(zip(views, boxes, strict=True))
-    )
 
 
 def _description(

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from backspan.core.quantities import Style
 from backspan.drawings.geometry import Box
 from backspan.drawings.paper import MILLIMETRES, fitting_scale
-from backspan.drawings.scene import Point, Scale
+from backspan.drawings.scene import Part, Point, Scale
 from backspan.drawings.section_layout import SectionLayout
 from backspan.drawings.section_points import View
 
@@ -59,6 +59,14 @@ def cells(grid: Grid, area: Box, views: int) -> tuple[Box, ...]:
         left, top = area[0] + column * width, area[3] - row * height
         boxes.append((left, top - height, left + width, top))
     return tuple(boxes)
+
+
+def parts_of(views: Sequence[View], boxes: Sequence[Box]) -> tuple[Part, ...]:
+    """The pictures of some views as named parts of a sheet or figure."""
+    return tuple(
+        Part(f"point-{place + 1}", ", ".join(view.names), box)
+        for place, (view, box) in enumerate(zip(views, boxes, strict=True))
+    )
 
 
 def roof_corner(view: View, scale: Scale, box: Box, layout: SectionLayout) -> Point:

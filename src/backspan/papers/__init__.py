@@ -1,7 +1,6 @@
 """The papers of a review, laid out as an engineer's office would print them."""
 
 from backspan.papers.content import (
-    Appendix,
     DropDrawings,
     PaperContent,
     drop_content,
@@ -12,7 +11,6 @@ from backspan.papers.pdf import paper_pdf
 from backspan.papers.typesetter import Typesetter
 
 __all__ = [
-    "Appendix",
     "DropDrawings",
     "PaperContent",
     "PaperError",

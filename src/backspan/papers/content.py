@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from backspan.core.model.project import Project
+from backspan.core.review.asked import Asked
 from backspan.core.review.front import cited
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told, wanted_rows
@@ -36,17 +37,7 @@ class DropDrawings:
     envelopes: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Appendix:
-    """What is added to a drop's two pages because somebody asked for it."""
-
-    worked: bool = False
-    compare: bool = False
-    against: tuple[str, ...] = ()
-    envelope: bool = False
-
-
-_NO_APPENDIX = Appendix()
+_NOTHING_MORE = Asked()
 
 
 def package_content(
@@ -74,10 +65,12 @@ def drop_content(
     project: Project,
     review: Data,
     drawings: DropDrawings,
-    appendix: Appendix = _NO_APPENDIX,
+    asked: Asked = _NOTHING_MORE,
     language: Language = ENGLISH,
 ) -> PaperContent:
     """The paper of one drop from the data of its review in that language.
+
+    Beside its two pages stands in an appendix what is `asked` for.
 
     Raises PaperError for a drawing that does not state its size.
     """
@@ -90,18 +83,16 @@ def drop_content(
     part = drop_part(project, review, language)
     part["section"] = shown(drawings.section, "section")
     part["plan"] = shown(drawings.plan, "plan")
-    more = _appendix(project, review, appendix, language)
-    if appendix.worked:
+    more = _appendix(project, review, asked, language)
+    if asked.worked:
         more["sheets"] = shown(drawings.sheet, "section")
-    if appendix.envelope:
+    if asked.envelope:
         more["envelopes"] = [one for svg in drawings.envelopes for one in shown(svg, "envelope")]
     data = {**sheet_part(project, language), "drop": part, "appendix": more}
     return PaperContent("drop.typ", data, pictures.files)
 
 
-def _appendix(
-    project: Project, review: Data, appendix: Appendix, language: Language
-) -> dict[str, Any]:
+def _appendix(project: Project, review: Data, asked: Asked, language: Language) -> dict[str, Any]:
     found: dict[str, Any] = {
         "findings": [],
         "not_applicable": [],
@@ -110,15 +101,15 @@ def _appendix(
         "envelopes": [],
         "sheets": [],
     }
-    if appendix.worked:
+    if asked.worked:
         found["findings"] = findings_of(project, review, language)
         found["not_applicable"] = [
             {**one, "subject": subjects} for subjects, (one,) in told(review, "not_applicable")
         ]
         found["sources"] = cited(review["findings"])
-    if appendix.compare or appendix.against:
+    if asked.compared:
         found["comparison"] = [
-            {"subjects": subjects, "rows": wanted_rows(rows, appendix.against)}
+            {"subjects": subjects, "rows": wanted_rows(rows, asked.against)}
             for subjects, rows in told(review, "comparison")
         ]
     return found

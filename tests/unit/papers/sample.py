@@ -11,12 +11,13 @@ from typing import Any
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.review import review
+from backspan.core.review.asked import Asked
 from backspan.core.review.front import front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.report import formula_descriptions, review_data
 from backspan.core.words import language_of
 from backspan.exchange.files import load, load_rule_library
-from backspan.papers import Appendix, DropDrawings, PaperContent, drop_content, package_content
+from backspan.papers import DropDrawings, PaperContent, drop_content, package_content
 
 ROOT = Path(__file__).resolve().parents[3]
 _FORMULAS = formula_descriptions()
@@ -26,7 +27,7 @@ PICTURE = (
     '<rect width="420" height="297" fill="none" stroke="black"/></svg>'
 )
 SMALL = PICTURE.replace("420", "80").replace("297", "60")
-NOTHING_MORE, EVERYTHING = Appendix(), Appendix(worked=True, compare=True, envelope=True)
+NOTHING_MORE, EVERYTHING = Asked(), Asked(worked=True, compare=True, envelope=True)
 
 
 @cache
@@ -56,12 +57,12 @@ def package(project: Project, drops: Sequence[str], code: str = "en") -> PaperCo
 
 
 def paper(
-    project: Project, drop: str, appendix: Appendix = NOTHING_MORE, code: str = "en"
+    project: Project, drop: str, asked: Asked = NOTHING_MORE, code: str = "en"
 ) -> PaperContent:
     """The paper of one drop, with a picture in place of each of its drawings."""
     (document,) = documents(project, [drop], code)
     drawings = DropDrawings(SMALL, SMALL, PICTURE, (PICTURE,))
-    return drop_content(project, document, drawings, appendix, language_of(code))
+    return drop_content(project, document, drawings, asked, language_of(code))
 
 
 def part(project: Project, drop: str) -> dict[str, Any]:

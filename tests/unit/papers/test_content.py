@@ -7,8 +7,9 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Verdict
+from backspan.core.review.asked import Asked
 from backspan.core.words import ENGLISH, language_of, say
-from backspan.papers import Appendix, PaperError, package_content
+from backspan.papers import PaperError, package_content
 from backspan.papers.wording import long_date
 from tests.unit.papers.sample import ON, demo, package, paper, part, reviews, worked
 
@@ -41,7 +42,7 @@ def test_every_finding_and_every_reason_of_a_review_is_in_its_appendix() -> None
 
 def test_the_appendix_holds_what_was_asked_for_and_no_more() -> None:
     assert all(not rows for rows in paper(demo(), "S1").data["appendix"].values())
-    compared = paper(demo(), "S1", Appendix(against=("eu-en-1808",))).data["appendix"]
+    compared = paper(demo(), "S1", Asked(against=("eu-en-1808",))).data["appendix"]
     rows = [row for one in compared["comparison"] for row in one["rows"]]
     assert {row["rule"]["rule_set"] for row in rows} == {"us-osha-1926-subpart-l", "eu-en-1808"}
     assert compared["findings"] == []

@@ -50,6 +50,12 @@ def test_every_demand_capacity_clause_and_code_can_be_read_in_the_pdf() -> None:
     assert "It speaks of the configuration named by its code" in front
 
 
+def test_a_drops_first_page_names_its_basis_with_the_readings_chosen() -> None:
+    first, _ = pages_of(paper_pdf(paper(demo(), "N1"), issued=ON))
+    for one in ("us-osha-1926-subpart-l 1996 (usual)", "eu-en-1808 2015 (beam not credited)"):
+        assert one in first
+
+
 @pytest.mark.parametrize("drop", ["S3", "S4", "N1"])
 def test_the_second_page_holds_the_numbers_of_the_governing_calculation(drop: str) -> None:
     _, second = pages_of(paper_pdf(paper(demo(), drop), issued=ON))

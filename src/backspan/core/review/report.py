@@ -66,8 +66,12 @@ def review_data(
     *,
     formulas: Mapping[str, FormulaDescription],
     language: Language = ENGLISH,
+    front: Data | None = None,
 ) -> dict[str, Any]:
-    """One review; every number is in SI beside its text in the review's own style of units."""
+    """One review; every number is in SI beside its text in the review's own style of units.
+
+    `front` is its `front_data` in that language, where it was made already.
+    """
     writer = Writer(review.units, formulas, language)
     taken = settled(review)
     findings = [
@@ -77,7 +81,7 @@ def review_data(
     not_applicable = [_not_applicable(writer, one) for one in review.not_applicable]
     comparison = [comparison_data(writer, row) for row in review.comparison]
     return {
-        **front_data(review, language),
+        **(front_data(review, language) if front is None else front),
         "topics": [_topic(writer, one) for one in review.topics],
         "findings": findings,
         "not_applicable": not_applicable,

@@ -1,4 +1,7 @@
-"""What mends a refused drop, in English: by the margin that is used up, else by what was found."""
+"""What mends a refused drop, in English: by the margin that is used up, else by what was found.
+
+Common practice, no source: who may mend it decides how.
+"""
 
 from __future__ import annotations
 

@@ -16,7 +16,6 @@ LABELS: dict[str, str] = {
     "reviewed_by": "Revisado por",
     "reviewed_for": "Revisado para",
     "reviewed_on": "Revisado a fecha de",
-    "program": "Calculado con",
     "card": "tarjeta",
     "to": "a",
     "not_stated": "no declarado",
@@ -64,7 +63,6 @@ LABELS: dict[str, str] = {
     "signed": "Firma",
     # a drop
     "configuration": "Configuración",
-    "reasons": "Motivos, y quién debe actuar",
     "taken_over": "asumido",
     "dimensions": "Medidas principales",
     "dimension": "Medida",
@@ -92,7 +90,6 @@ LABELS: dict[str, str] = {
     "read_again": "leído de nuevo por",
     "formulas_from": "Fórmulas de",
     "topics": "Temas",
-    "letters": "Asumido por escrito",
     "passed": "Hallado como debe ser",
     "check": "Comprobación",
     # the appendix
@@ -132,6 +129,30 @@ LABELS: dict[str, str] = {
     "counterweight": "contrapeso",
     "reviewed": "revisado el {on} por {program}",
     "some_drops": "algunas bajadas",
+    "short_rated": "carga nominal",
+    "short_stall": "carga de bloqueo",
+    "short_tension": "tensión del cable",
+    "short_full_live": "media carga muerta, toda la viva",
+    "short_half_live": "media carga muerta, media viva",
+    "column_rule": "regla",
+    "column_asks": "pide",
+    "column_needed": "necesario",
+    "column_pieces": "piezas",
+    "column_enough": "basta",
+    "column_mark": "marca",
+    "yes": "sí",
+    "not_enough": "no basta",
+    "no_drops": "El proyecto no tiene bajadas: no hay nada que responder.",
+    "written": (
+        "Escrito en {folder}: package.pdf, un documento por bajada, planos y datos, {count}"
+        " archivos. {index} nombra este conjunto."
+    ),
+    "begin_with": "Empezar por {file}.",
+    "configuration_is": "configuración",
+    "files": "Archivos, cada uno con su SHA-256:",
+    "reach_by_backspan": (
+        "Mayor voladizo por brazo trasero, {subject}, {pieces} piezas (ahora {now}): {held}"
+    ),
     "both_answers": "contrapeso: {counterweight} - bajada: {drop}",
     "share_used": "{share} usado",
     "needed_of": "Se necesita de {who}: {what}",
