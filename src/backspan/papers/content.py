@@ -109,7 +109,13 @@ def _appendix(project: Project, review: Data, asked: Asked, language: Language) 
         found["sources"] = cited(review["findings"])
     if asked.compared:
         found["comparison"] = [
-            {"subjects": subjects, "rows": wanted_rows(rows, asked.against)}
+            {
+                "subjects": subjects,
+                "rows": [
+                    {**row, "load": language.word(row["rule"]["content"].get("load", ""))}
+                    for row in wanted_rows(rows, asked.against)
+                ],
+            }
             for subjects, rows in told(review, "comparison")
         ]
     return found

@@ -165,6 +165,12 @@ def test_spanish_papers_say_that_nobody_checked_them_yet() -> None:
             assert "The pieces are not held" not in page
 
 
+def test_loads_of_other_rules_are_in_the_language_of_the_paper() -> None:
+    for code, told in (("en", "4 × hoist rated load"), ("es", "4 × carga nominal del aparejo")):
+        content = paper(demo(), "S4", EVERYTHING, code)
+        assert told in text_of(paper_pdf(content, issued=ON))
+
+
 def test_the_same_review_gives_the_same_bytes() -> None:
     once = paper_pdf(paper(demo(), "T2"), issued=ON)
 
