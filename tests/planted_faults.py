@@ -150,7 +150,7 @@ def _unstated(draw: Draw, project: Project) -> Project:
 
 
 def _seen_on_the_rig(draw: Draw, project: Project) -> Project:
-    name = draw.choice(("softeners", "power", "rescue"))
+    name = draw.choice(("power", "rescue"))
     found = draw.choice((None, rigs.seen(Found.ABSENT), rigs.seen(Found.DEFECTIVE)))
     return put(project, (*RIG, name), found)
 

@@ -73,10 +73,12 @@ def full_rows(count: float, *, per_row: int) -> float:
 
 
 def root(x: float) -> float:
-    """Square root of `x`, correctly rounded.
+    """Square root of `x`, correctly rounded; unknown where `x` is.
 
-    Raises NumberError if `x` is negative or not finite.
+    Raises NumberError if `x` is negative or without limit.
     """
+    if math.isnan(x):
+        return x
     if _finite(x, "number under the root") < 0.0:
         raise NumberError(f"the number under the root is negative: {x!r}")
     return math.sqrt(x)

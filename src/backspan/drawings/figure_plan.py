@@ -121,7 +121,7 @@ def _anchors_of(drop: Drop) -> Iterator[str]:
     if drop.rig is None:
         return
     for point in drop.rig.suspension_points:
-        yield from (tieback.anchor for tieback in point.tied)
+        yield from (tieback.anchor for tieback in point.tied if tieback.anchor is not None)
     yield from (lifeline.anchor for lifeline in drop.rig.lines)
 
 

@@ -224,7 +224,7 @@ def _ties(beam: PlannedBeam, anchors: Mapping[str, Point]) -> Iterator[Tie]:
     sure = picture.tail.known and picture.fulcrum.known
     start = beam.at(picture.tail.x if sure else picture.fulcrum.x)
     for tieback in beam.point.tied:
-        anchor = anchors.get(tieback.anchor)
+        anchor = anchors.get(tieback.anchor or "")
         if anchor is not None:
             angle = _angle(beam, start, anchor) if sure else None
             yield Tie(tieback.id, start, anchor, angle)

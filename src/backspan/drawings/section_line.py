@@ -16,6 +16,7 @@ from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.tags import tagged
 from backspan.drawings.values import force_text, length_text
+from backspan.drawings.wording import tied_to
 
 RAIL = 5.0
 STAGE_WIDTH = 0.75
@@ -177,7 +178,7 @@ def draw_tiebacks(section: Section) -> None:
             above=low + section.real(place * TIEBACK_STEP),
         )
         section.canvas.add(Line(Layer.TIEBACK, start, end))
-        sign = ANCHOR_SIGN[standings.get(tieback.anchor, AnchorStanding.IN_SERVICE)]
+        sign = ANCHOR_SIGN[standings.get(tieback.anchor or "", AnchorStanding.IN_SERVICE)]
         section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
         x, y = section.canvas.frame.to_paper(end)
         spots = [Spot((x + 3.0, y + up), 1, 0, abs(up) / 2) for up in (0, 3, -3, 6)]
@@ -188,5 +189,5 @@ def draw_tiebacks(section: Section) -> None:
                 Spot((x, y + side * 2.8), 0, side, 2.0, points_at=(x, y)),
                 Spot((edge, y + side * 2.8), -1, side, 2.2, points_at=(x, y + side * 2.8)),
             ]
-        words = (tieback.id, section.language.drawn("to_anchor", anchor=tieback.anchor))
+        words = (tieback.id, tied_to(tieback, section.language))
         section.canvas.later(words, end, spots=spots)

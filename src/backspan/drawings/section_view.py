@@ -20,7 +20,7 @@ from backspan.drawings.section_points import Section, View
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import known_length_text
-from backspan.drawings.wording import points_title
+from backspan.drawings.wording import points_title, tied_to
 
 TITLE = 3.0
 SIGN = 4.0
@@ -127,7 +127,7 @@ def _other_words(section: Section, support: OtherSupport | None) -> tuple[str, .
         else language.drawn("reach_of", length=known_length_text(reach, section.project.units)),
         language.drawn("paper", paper=paper or language.drawn("not_stated")),
         *(
-            language.drawn("tieback_to_anchor", tieback=tieback.id, anchor=tieback.anchor)
+            language.drawn("tieback_to", tieback=tieback.id, end=tied_to(tieback, language))
             for one in section.view.points
             for tieback in one.point.tied
         ),

@@ -2,7 +2,16 @@
 
 from __future__ import annotations
 
+from backspan.core.model.rigs import Tieback
 from backspan.core.words import Language
+
+
+def tied_to(tieback: Tieback, language: Language) -> str:
+    """What a tieback goes to: its anchor, or the word for what else it ends on."""
+    if tieback.anchor is not None:
+        return language.drawn("to_anchor", anchor=tieback.anchor)
+    word = language.word(tieback.goes_to) if tieback.goes_to else language.drawn("not_stated")
+    return language.drawn("to_other", end=word)
 
 
 def backward_note(edges: tuple[str, ...], language: Language) -> str:

@@ -14,6 +14,9 @@ from backspan.papers.dimensions_part import dimensions_part
 from backspan.papers.facts_part import facts_part
 from backspan.papers.reasons_part import reasons_part
 
+#: Of what passes, how many sentences of one check a page has.
+MOST_SENTENCES = 2
+
 
 def drop_part(project: Project, review: Data, language: Language) -> dict[str, Any]:
     """The pages of one drop as plain data, but for its drawings."""
@@ -110,8 +113,11 @@ def _letters(review: Data) -> list[dict[str, str]]:
 
 
 def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
-    """What passes, by check: a line for each finding but the one whose sums are shown."""
-    titles: dict[str, list[dict[str, str]]] = {}
+    """What passes, by check: a line for each finding but the one whose sums are shown.
+
+    Of a check that says more than two things it is told for whom; the appendix has each sentence.
+    """
+    titles: dict[str, list[dict[str, Any]]] = {}
     for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1):
         if finding["verdict"] == Verdict.PASS and str(number) != but:
             share = finding["utilisation"]
@@ -121,9 +127,21 @@ def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
                 "where": ", ".join(one for one in where if not _names(text, one)),
                 "text": text,
                 "share": "" if share is None else share["text"],
+                "of": where,
+                "value": 0.0 if share is None else share["value"],
             }
             titles.setdefault(finding["title"], []).append(line)
-    return [{"title": title, "lines": lines} for title, lines in titles.items()]
+    return [{"title": title, "lines": _short(lines)} for title, lines in titles.items()]
+
+
+def _short(lines: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    if len(lines) <= MOST_SENTENCES:
+        return lines
+    subjects = dict.fromkeys(name for line in lines for name in line["of"])
+    most = max(lines, key=lambda line: line["value"])
+    return [
+        {"where": ", ".join(one for one in subjects if one), "text": "", "share": most["share"]}
+    ]
 
 
 def _where(review: Data, subject: str) -> str:

@@ -51,9 +51,10 @@ def test_findings_that_want_the_same_are_one_reason(run: Run) -> None:
     told = " ".join(run("review", DEMO, "--drop", "N2", "--on", ON).out.split())
     titles = (
         "Counterweight against tipping; Strength of the suspension rope;"
-        " Surface under the fulcrum; Stall load of the hoist"
+        " Surface under the fulcrum; Stall load of the hoist; Load of the anchor"
     )
-    assert f"N2, L, R ? missing {titles}: Not stated: stall load of the hoist." in told
+    head = f"N2, L, R, L/TB-L, R/TB-R ? missing {titles}"
+    assert f"{head}: Not stated: stall load of the hoist." in told
     assert told.count("State stall load of the hoist") == 1
 
 

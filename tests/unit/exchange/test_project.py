@@ -55,7 +55,8 @@ def test_the_sample_is_read_in_si_with_its_text_and_evidence() -> None:
 def test_lists_come_in_the_order_of_their_ids() -> None:
     project = parsed()
     assert [drop.id for drop in project.drops] == ["D", "E"]
-    assert [anchor.id for anchor in project.site.roofs[0].anchors] == ["A1", "A2", "A3", "A4", "A5"]
+    anchors = [anchor.id for anchor in project.site.roofs[0].anchors]
+    assert anchors == ["A1", "A2", "A3", "A4", "A5", "AE", "AF"]
 
 
 def test_a_long_form_keeps_the_text_of_its_value() -> None:

@@ -9,10 +9,10 @@ import pytest
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.kit import PieceKind
-from backspan.core.model.rigs import Fastening, Found
+from backspan.core.model.rigs import Fastening, Found, Route, Tautness, TiebackEnd, TiebackStart
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState
-from backspan.core.quantities import FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
+from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
     Limit,
     Mark,
@@ -63,6 +63,7 @@ COPIED = {
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
+    (OSHA, "anchor.lifeline-load"),
     (OSHA, "counterweight.masons-scaffold"),
     (OSHA, "counterweight.refused-flowable"),
     (OSHA, "counterweight.purpose-made"),
@@ -107,9 +108,14 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.least-rated-load": ("500 lb", FORCE),
     "plausible.most-hoist-mass-to-rated-load": ("1", RATIO),
     "plausible.most-stage-length": ("60 ft", LENGTH),
+    "tieback.most-angle": ("15 deg", ANGLE),
+    "tolerance.tieback-angle": ("2 deg", ANGLE),
+    "tolerance.plan-position": ("3 in", LENGTH),
+    "anchor.lifeline-load": ("5000 lb", FORCE),
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
+PIPES = {TiebackEnd.VENT, TiebackEnd.PIPE, TiebackEnd.CONDUIT, TiebackEnd.STANDPIPE}
 FLOWING = {PieceKind.SAND, PieceKind.GRAVEL, PieceKind.WATER}
 
 
@@ -124,7 +130,7 @@ class Role(StrEnum):
 
 
 # What each list of words may be made of, as the project file spells it.
-WORDS_OF: Mapping[str, Collection[StrEnum]] = {
+WORDS_OF: Mapping[str, Collection[str]] = {
     "counterweight.refused-flowable": FLOWING,
     "counterweight.purpose-made": PURPOSE_MADE,
     "counterweight.accepted-fastening": {Fastening.LOCKED_PIN, Fastening.BOLTED},
@@ -135,7 +141,13 @@ WORDS_OF: Mapping[str, Collection[StrEnum]] = {
         f"presence.{name}": {Found.SOUND} for name in ("tieback", "rope-ends", "lifeline", "rescue")
     },
     "condition.in-use": {Condition.SOUND},
-    "presence.softeners": {Found.SOUND, Found.NONE_NEEDED},
+    "presence.softeners": {Found.SOUND},
+    "tieback.strength": {"the rope as it is", "the rope as it has to be"},
+    "tieback.refused-ends": PIPES,
+    "tieback.refused-by-trade": set(TiebackEnd) - {TiebackEnd.STRUCTURE},
+    "tieback.accepted-starts": {TiebackStart.TAIL, TiebackStart.SHACKLE},
+    "tieback.accepted-tautness": {Tautness.TAUT},
+    "tieback.accepted-routes": {Route.STRAIGHT, Route.OVER_AN_EDGE},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -191,7 +203,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

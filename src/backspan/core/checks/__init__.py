@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from backspan.core.checks import (
     anchor_dates,
+    anchor_pull,
     anchor_use,
     as_planned,
     beam_label,
@@ -22,9 +23,13 @@ from backspan.core.checks import (
     plausible_values,
     rig_described,
     rope_strength,
+    softener,
     stall_cap,
     stations,
     stop_list,
+    tieback_angle,
+    tieback_strength,
+    tieback_words,
     tipping,
     units,
 )
@@ -58,5 +63,10 @@ CHECKS: tuple[Check, ...] = (
     edge_protection.CHECK,
     anchor_dates.CHECK,
     *anchor_use.CHECKS,
+    *anchor_pull.CHECKS,
+    *tieback_words.CHECKS,
+    tieback_angle.CHECK,
+    tieback_strength.CHECK,
+    softener.CHECK,
     plausible_values.CHECK,
 )

@@ -40,8 +40,9 @@ def judge(case: Case) -> Iterator[Answer]:
     """Two findings for each anchor that a line of the drop goes to: inspection and test."""
     rig = case.drop.rig
     lines = () if rig is None else rig.lines
-    tied = [line.anchor for point in case.points for line in point.tied]
-    used = in_order([*tied, *(line.anchor for line in lines)])
+    tied = [line for point in case.points for line in point.tied]
+    named = [*(line.anchor for line in tied), *(line.anchor for line in lines)]
+    used = in_order(name for name in named if name is not None)
     if not used:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.no-anchor"))
     for roof in case.project.site.roofs:

@@ -43,8 +43,9 @@ def lines_of(project: Project) -> Iterator[tuple[str, Line]]:
     for drop, rig in project.standing_rigs:
         for point in rig.suspension_points:
             for tie in point.tied:
-                name = f"{drop}/{point.id}/{tie.id}"
-                yield drop, Line("tieback", name, tie.anchor, point.hoist)
+                if tie.anchor is not None:
+                    name = f"{drop}/{point.id}/{tie.id}"
+                    yield drop, Line("tieback", name, tie.anchor, point.hoist)
         for life in rig.lines:
             yield drop, Line("lifeline", f"{drop}/{life.id}", life.anchor)
 

@@ -15,18 +15,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
-from backspan.core.mechanics.ropes import load_to_carry, strength_at_end
-from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.mechanics.ropes import load_to_carry
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.decide import ENDINGS
-from backspan.core.sheet.load_on_line import LineReads, line_reads, load_on_line
+from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import factor_values
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
-from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.rope_reads import RopeReads, rope_reads, strength_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import no_rule
 
@@ -40,20 +39,10 @@ class Carried(Compared):
     load: str
 
 
-@dataclass(frozen=True, slots=True)
-class OnTheRope:
-    """A suspension line: the load on it, its breaking force and what its end keeps of that."""
-
-    line: LineReads
-    breaking_force: Read
-    efficiency: Read
-
-
-def work(sheet: Sheet, one: Asked[OnTheRope]) -> Iterator[Carried]:
+def work(sheet: Sheet, one: Asked[RopeReads]) -> Iterator[Carried]:
     """What each branch of the rule asks against the rope's strength at its end."""
     rope = one.subject
-    breaking, kept = sheet.read(rope.breaking_force), sheet.read(rope.efficiency)
-    strength = sheet.do(strength_at_end, breaking_force=breaking, efficiency=kept)
+    strength = strength_of(sheet, rope)
     for value in one.values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
@@ -68,7 +57,7 @@ def work(sheet: Sheet, one: Asked[OnTheRope]) -> Iterator[Carried]:
         yield Carried(required, strength, numbers=numbers, value=value, load=str(rule.load))
 
 
-def tells(judged: Judged[OnTheRope, Carried]) -> Told:
+def tells(judged: Judged[RopeReads, Carried]) -> Told:
     """What is asked, on which load, and what the rope carries."""
     shown = judged.weighed.shown
     values = () if shown is None else (*shown.told(), ("load", shown.load))
@@ -83,7 +72,7 @@ def judge(case: Case) -> Iterator[Answer]:
     return asked_each(QUESTION, case, asked(case))
 
 
-def asked(case: Case) -> Iterator[Asked[OnTheRope] | DoesNotApply]:
+def asked(case: Case) -> Iterator[Asked[RopeReads] | DoesNotApply]:
     """The rope of each suspension point under the branches of each rule set."""
     having = [values for rules in case.under(TOPIC) if (values := factor_values(rules, TOPIC))]
     if not case.points:
@@ -93,21 +82,7 @@ def asked(case: Case) -> Iterator[Asked[OnTheRope] | DoesNotApply]:
         if not having:
             yield DoesNotApply(ID, name, place, no_rule(case, TOPIC))
         for values in having:
-            yield Asked(_line(case, point), name, place, values)
-
-
-def _line(case: Case, point: SuspensionPoint) -> OnTheRope:
-    """The rope of a point by its tag, and its end; what nobody named is not stated."""
-    kit, place = case.project.kit, case.place_of(point)
-    rope = None if point.rope is None else kit.rope(point.rope)
-    end = None if point.termination is None else kit.termination(point.termination)
-    of_rope = (*place, "rope") if rope is None else ("kit", "ropes", rope.id)
-    of_end = (*place, "termination") if end is None else ("kit", "terminations", end.id)
-    return OnTheRope(
-        line_reads(case, point),
-        read_of("breaking_force", rope, of_rope),
-        read_of("efficiency", end, of_end),
-    )
+            yield Asked(rope_reads(case, point), name, place, values)
 
 
 CHECK = Check(ID, Topic.LINE, judge)

@@ -105,7 +105,6 @@ CHECKS: tuple[Check, ...] = (
     _check("tieback", Topic.TIEBACK, tiebacks),
     _check("rope-ends", Topic.LINE, rope_ends),
     _check("lifeline", Topic.FALL_ARREST, lifelines),
-    _check("softeners", Topic.EDGES, _of_rig("softeners")),
     _check("power", Topic.POWER, _of_rig("power")),
     _check("rescue", Topic.RESCUE, _of_rig("rescue")),
 )

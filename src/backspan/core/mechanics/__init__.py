@@ -4,13 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from backspan.core.mechanics import beam_geometry, bearing, loads, ropes, share, stack, tipping
+from backspan.core.mechanics import (
+    beam_geometry,
+    bearing,
+    loads,
+    ropes,
+    share,
+    stack,
+    tiebacks,
+    tipping,
+)
 from backspan.core.worked.formula import AnyFormula, Formula
 
 
 def _formulas() -> Mapping[str, AnyFormula]:
     found: dict[str, AnyFormula] = {}
-    for module in (tipping, loads, beam_geometry, stack, share, bearing, ropes):
+    for module in (tipping, loads, beam_geometry, stack, share, bearing, ropes, tiebacks):
         for value in vars(module).values():
             if isinstance(value, Formula) and value.__wrapped__.__module__ == module.__name__:
                 found[value.name] = value

@@ -25,6 +25,9 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",
         "load_to_carry": "factor * load",
         "moment_about_tail": "moment_before + counterweight * centroid",
+        "pair_tension": (
+            "held * other_slope / (own_slope + other_slope) * root(1 + own_slope * own_slope)"
+        ),
         "pieces_in_weight": "counterweight / piece_weight",
         "pieces_weight": "pieces * piece_weight",
         "plate_area": "plate_length * plate_width",
@@ -40,6 +43,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         ),
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
+        "sloped_tension": "held * root(1 + own_slope * own_slope)",
         "stack_centroid": "moment / counterweight",
         "stall_cap": "cap_factor * rated_load",
         "strength_at_end": "efficiency * breaking_force",

@@ -44,6 +44,7 @@ class Basis:
     geometry: tuple[RuleChoice, ...] = ()
     bearing: tuple[RuleChoice, ...] = ()
     line: tuple[RuleChoice, ...] = ()
+    tieback: tuple[RuleChoice, ...] = ()
     design: tuple[RuleChoice, ...] = ()
     anchor: tuple[RuleChoice, ...] = ()
 

@@ -14,7 +14,7 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.units import Unit, UnitKind
-from backspan.core.quantities import Force, Length, LinearMass, Mass, Ratio
+from backspan.core.quantities import Force, Length, LinearMass, Mass, Moment, Ratio
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,15 +59,88 @@ class Rope:
     values_from: Statement | None = None
 
 
+class TerminationKind(StrEnum):
+    """What the end of a rope is made with."""
+
+    SWAGED = "swaged"
+    SPLICED = "hand-tucked splice"
+    POURED_SOCKET = "poured socket"
+    WEDGE_SOCKET = "wedge socket"
+    U_BOLT_CLIPS = "U-bolt clips"
+    FIST_GRIP_CLIPS = "fist grip clips"
+    KNOT = "knot"
+
+
+#: Ends that are held by clips, which are counted, spaced, tightened and tightened again.
+CLIPPED = frozenset({TerminationKind.U_BOLT_CLIPS, TerminationKind.FIST_GRIP_CLIPS})
+
+
+class TerminationMaker(StrEnum):
+    """Who made the end of a rope."""
+
+    ROPE_MAKER = "rope maker"
+    QUALIFIED_PERSON = "qualified person"
+    CREW = "crew"
+
+
+@dataclass(frozen=True, slots=True)
+class ClipSheet:
+    """What the maker of clips asks for, on ropes of the termination's diameter.
+
+    `turnback` is the length of rope turned back for that count of clips.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    count: StatedPositive[int] | None = None
+    turnback: StatedPositive[Length] | None = None
+    torque: StatedPositive[Moment] | None = None
+
+
 @dataclass(frozen=True, slots=True)
 class Termination:
-    """How a rope end is made, and the share of the rope's strength it keeps."""
+    """How a rope end is made, and the share of the rope's strength it keeps.
+
+    `rope_diameter` is of the ropes that its maker made it for; of clips `clips` is their sheet.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     id: str
     name: str
+    kind: TerminationKind | None = None
+    made_by: TerminationMaker | None = None
     efficiency: StatedPositive[Ratio] | None = None
+    rope_diameter: StatedPositive[Length] | None = None
+    clips: ClipSheet | None = None
+    values_from: Statement | None = None
+
+
+class ConnectorKind(StrEnum):
+    """What joins a rope end to what holds it."""
+
+    SHACKLE = "shackle"
+    CLEVIS = "clevis"
+    LINK = "link"
+    HOOK = "hook with latch"
+
+
+@dataclass(frozen=True, slots=True)
+class Connector:
+    """A piece of connecting hardware as its maker marks it.
+
+    `working_load` times `working_load_factor` stands for a breaking force nobody states.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    name: str
+    kind: ConnectorKind
+    size: StatedPositive[Length] | None = None
+    breaking_force: StatedPositive[Force] | None = None
+    working_load: StatedPositive[Force] | None = None
+    working_load_factor: StatedPositive[Ratio] | None = None
     values_from: Statement | None = None
 
 
@@ -158,6 +231,7 @@ class Kit:
     hoists: tuple[Hoist, ...] = ()
     ropes: tuple[Rope, ...] = ()
     terminations: tuple[Termination, ...] = ()
+    connectors: tuple[Connector, ...] = ()
     beams: tuple[Beam, ...] = ()
     pieces: tuple[Piece, ...] = ()
     stages: tuple[Stage, ...] = ()
@@ -179,6 +253,10 @@ class Kit:
     def termination(self, name: str) -> Termination | None:
         """The way a rope end is made, by its name."""
         return _named(self.terminations, name)
+
+    def connector(self, name: str) -> Connector | None:
+        """A piece of connecting hardware, by its name."""
+        return _named(self.connectors, name)
 
     def beam(self, name: str) -> Beam | None:
         """The type of a beam, likewise."""

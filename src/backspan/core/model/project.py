@@ -11,9 +11,10 @@ from backspan.core.model.kit import Kit
 from backspan.core.model.people import Person
 from backspan.core.model.plan import Plan
 from backspan.core.model.rigs import Drop, Rig
+from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import Site
 from backspan.core.model.topics import TakeOver
-from backspan.core.quantities import Style
+from backspan.core.quantities import Angle, Style
 
 #: The format number this program writes and reads.
 FORMAT = 1
@@ -40,7 +41,8 @@ class Project:
     """A site, its kit, its people, its drops and the basis they are reviewed on.
 
     `anchor_dates_required_by` names the owner's or project's paper under which no anchor is used
-    past its dates.
+    past its dates. `most_tieback_angle` is how far a single tieback may turn off the perpendicular
+    to the face, where that is not as usual.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -57,8 +59,10 @@ class Project:
     number: str | None = None
     plan: Plan | None = None
     taken_over: tuple[TakeOver, ...] = ()
+    signed_limits: tuple[SignedLimits, ...] = ()
     ages: Ages | None = None
     anchor_dates_required_by: str | None = None
+    most_tieback_angle: Angle | None = None
     values_from: Statement | None = None
 
     def moved_to(self, drop: str) -> tuple[str, ...]:

@@ -24,7 +24,7 @@ __all__ = ["Path", "ReferenceProblem", "name_problems", "place_problems", "probl
 _SLACK: Length = 0.001
 #: Fields whose text is the id of a person, wherever they stand.
 _PERSON_FIELDS = frozenset({"by", "checked_by", "designer", "worker", "prepared_by"})
-_KIT = ("hoist", "rope", "termination", "beam", "piece", "stage")
+_KIT = ("hoist", "rope", "termination", "connector", "beam", "piece", "stage")
 
 _Problems = Iterator[ReferenceProblem]
 
@@ -51,6 +51,11 @@ def name_problems(project: Project) -> tuple[ReferenceProblem, ...]:
         for index, one in enumerate(taken.drops):
             place = ("taken_over", number, "drops", index, "drop")
             found.extend(lists["drop"].lookup(one.drop, place))
+    for number, signed in enumerate(project.signed_limits):
+        for field, kind in (("drops", "drop"), ("hoists", "hoist"), ("beams", "beam")):
+            for index, name in enumerate(getattr(signed, field)):
+                at = ("signed_limits", number, field, index)
+                found.extend(lists[kind].lookup(name, at))
     return tuple(found)
 
 
@@ -187,9 +192,13 @@ def _point(point: SuspensionPoint, path: Path, lists: dict[str, Identifiers]) ->
         for index, group in enumerate(beam.stack.groups):
             group_path = (*beam_path, "stack", "groups", index, "piece")
             yield from lists["piece"].lookup(group.piece, group_path)
+    for index, fitted in enumerate(point.connectors or ()):
+        place = (*path, "connectors", index, "connector")
+        yield from lists["connector"].lookup(fitted.connector, place)
     for index, tieback in enumerate(point.tied):
-        yield from lists["anchor"].lookup(tieback.anchor, (*path, "tiebacks", index, "anchor"))
-        yield from lists["rope"].lookup(tieback.rope, (*path, "tiebacks", index, "rope"))
+        for kind in ("anchor", "rope", "termination"):
+            place = (*path, "tiebacks", index, kind)
+            yield from lists[kind].lookup(getattr(tieback, kind), place)
 
 
 def _edge_of(drop: Drop, project: Project) -> Edge | None:

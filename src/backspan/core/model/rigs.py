@@ -15,7 +15,7 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.plan import Plan
-from backspan.core.quantities import Length, Mass, Pressure
+from backspan.core.quantities import Angle, Length, Mass, Moment, Pressure
 
 
 class Fastening(StrEnum):
@@ -51,6 +51,17 @@ class Fulcrum:
     kind: FulcrumKind
     setback: StatedNotNegative[Length] | None = None
     height: StatedNotNegative[Length] | None = None
+    plate_length: StatedPositive[Length] | None = None
+    plate_width: StatedPositive[Length] | None = None
+    surface_strength: StatedPositive[Pressure] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RearBearing:
+    """What the rear stand stands with on the roof, and what that carries without failure."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
     plate_length: StatedPositive[Length] | None = None
     plate_width: StatedPositive[Length] | None = None
     surface_strength: StatedPositive[Pressure] | None = None
@@ -94,7 +105,7 @@ class CounterweightedBeam:
 
     `reach` is fulcrum to suspension line; `backspan` is fulcrum to the centroid of the stack;
     `tip_beyond_line` is from the suspension line to the beam's front end; `rear_stand` is from the
-    fulcrum to what carries the beam behind. With `backspan_from`
+    fulcrum to what carries the beam behind, `rear` what that stands on. With `backspan_from`
     "worked out from the stack" the backspan follows from the beam's length and the stack.
     """
 
@@ -107,6 +118,7 @@ class CounterweightedBeam:
     backspan_from: BackspanFrom = BackspanFrom.MEASURED
     tip_beyond_line: StatedNotNegative[Length] | None = None
     rear_stand: StatedPositive[Length] | None = None
+    rear: RearBearing | None = None
     stack: Stack = field(default_factory=Stack)
 
 
@@ -139,16 +151,71 @@ class Found(StrEnum):
     NONE_NEEDED = "none needed"
 
 
+class TiebackEnd(StrEnum):
+    """What a tieback ends on, where that is no anchor of the roof."""
+
+    STRUCTURE = "structural member"
+    VENT = "vent"
+    PIPE = "pipe"
+    CONDUIT = "conduit"
+    STANDPIPE = "standpipe"
+    PARAPET_CAP = "cap of the parapet"
+    OWN_BEAM = "its own beam"
+    OTHER_SUPPORT = "another support"
+
+
+class TiebackStart(StrEnum):
+    """Where on the support a tieback is made fast."""
+
+    TAIL = "tail of the beam"
+    SHACKLE = "suspension shackle"
+    STACK = "counterweight"
+    STAND = "stand"
+
+
+class Tautness(StrEnum):
+    """Whether a tieback can move before it holds."""
+
+    TAUT = "taut"
+    SLACK = "slack"
+
+
+class Route(StrEnum):
+    """How a tieback runs from its support to its end."""
+
+    STRAIGHT = "straight, touching nothing"
+    OVER_AN_EDGE = "over an edge"
+    BENT = "bent round something"
+
+
 @dataclass(frozen=True, slots=True)
 class Tieback:
-    """A rope from the support back to an anchor; `found` is what was seen of it, to its end."""
+    """A rope from the support back to an anchor; `found` is what was seen of it, to its end.
+
+    `ends_on` says what it ends on that is no anchor. `angle` is how far it turns off the
+    perpendicular to the face, more than zero towards the end of the edge; where nobody measured
+    it, it follows from the plan.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     id: str
-    anchor: str
+    anchor: str | None = None
+    ends_on: Stated[TiebackEnd] | None = None
     rope: str | None = None
+    termination: str | None = None
+    attached: Stated[TiebackStart] | None = None
+    taut: Stated[Tautness] | None = None
+    route: Stated[Route] | None = None
+    angle: Stated[Angle] | None = None
     found: Stated[Found] | None = None
+    softener: Stated[Found] | None = None
+
+    @property
+    def goes_to(self) -> str:
+        """What it ends on: its anchor by name, else the word for it; empty where nobody said."""
+        word = "" if self.ends_on is None else str(self.ends_on.value)
+        return self.anchor or word
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,14 +233,69 @@ class Lifeline:
     worker: str | None = None
     station: Length | None = None
     found: Stated[Found] | None = None
+    softener: Stated[Found] | None = None
+
+
+class Pin(StrEnum):
+    """How the pin or latch of a piece of connecting hardware is held."""
+
+    BOLTED = "bolt, nut and cotter"
+    MOUSED = "screw pin, moused"
+    LATCHED = "latch closed"
+    SOLID = "no pin in it"
+    NOT_MOUSED = "screw pin, not moused"
+    OPEN = "open or missing"
+
+
+@dataclass(frozen=True, slots=True)
+class Fitted:
+    """A piece of connecting hardware where it is fitted: how its pin is held, what was found."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    connector: str
+    pin: Stated[Pin] | None = None
+    found: Stated[Found] | None = None
+
+
+class Saddle(StrEnum):
+    """On which part of the rope the saddles of clips lie."""
+
+    LIVE = "on the live end"
+    DEAD = "on the dead end"
+    MIXED = "some on either"
+    NEITHER = "fist grips, no saddle"
+
+
+class Tightened(StrEnum):
+    """Since when clips were tightened."""
+
+    THIS_SHIFT = "after first loading, and for this shift"
+    FIRST_LOADING = "after first loading only"
+    NOT_AGAIN = "not since they were fitted"
+
+
+@dataclass(frozen=True, slots=True)
+class Clips:
+    """What was found of the clips at a rope's end; `spacing` is from middle to middle."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    count: StatedNotNegative[int] | None = None
+    spacing: StatedPositive[Length] | None = None
+    turnback: StatedPositive[Length] | None = None
+    torque: StatedPositive[Moment] | None = None
+    saddle: Stated[Saddle] | None = None
+    tightened: Stated[Tightened] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class SuspensionPoint:
     """One place where a suspension line hangs; `station` is along the edge from its start.
 
-    `rope_ends` is what was seen of the suspension rope's termination and of its lower end. An
-    empty list of tiebacks says that there is none; no list, that nobody said.
+    `rope_ends` is what was seen of the suspension rope's termination and of its lower end,
+    `end_stop` of what keeps that end from running through the hoist. An empty list of tiebacks, or
+    of connecting hardware, says that there is none; no list, that nobody said.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -189,6 +311,11 @@ class SuspensionPoint:
     rope_mass: StatedPositive[Mass] | None = None
     bottom_weight: StatedNotNegative[Mass] | None = None
     rope_ends: Stated[Found] | None = None
+    thimble: Stated[Found] | None = None
+    end_stop: Stated[Found] | None = None
+    clips: Clips | None = None
+    connectors: tuple[Fitted, ...] | None = None
+    softener: Stated[Found] | None = None
     tiebacks: tuple[Tieback, ...] | None = None
 
     @property
@@ -223,7 +350,6 @@ class Rig:
     lifelines: tuple[Lifeline, ...] | None = None
     moved_from: str | None = None
     riders: StatedPositive[int] | None = None
-    softeners: Stated[Found] | None = None
     power: Stated[Found] | None = None
     rescue: Stated[Found] | None = None
     values_from: Statement | None = None

@@ -87,10 +87,27 @@ class AnchorFixing(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
+class AnchorRating:
+    """What an anchor carries without failure in one use, and in which direction of pull.
+
+    `toward` is the direction in plan, clockwise from the sheet's up; `within` how far the pull may
+    turn off it to either side: 180 degrees is any direction.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    use: AnchorUse
+    load: StatedPositive[Force] | None = None
+    toward: Stated[Angle] | None = None
+    within: StatedNotNegative[Angle] | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Anchor:
     """A fixed point on the roof, with what its papers say.
 
-    `certified` is the day of its last load test or certificate.
+    `certified` is the day of its last load test or certificate; `ratings` are what its papers say
+    for each use.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -101,6 +118,7 @@ class Anchor:
     uses: tuple[AnchorUse, ...] = ()
     standing: AnchorStanding = AnchorStanding.IN_SERVICE
     rating: StatedPositive[Force] | None = None
+    ratings: tuple[AnchorRating, ...] = ()
     inspected: str | None = None
     certified: str | None = None
     fixed_by: AnchorFixing | None = None

@@ -10,7 +10,14 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any, ClassVar
 
-from backspan.core.model.evidence import STRICT, Stated, StatedPositive, Statement
+from backspan.core.model.evidence import (
+    STRICT,
+    Stated,
+    StatedNotNegative,
+    StatedPositive,
+    Statement,
+)
+from backspan.core.quantities import Ratio
 
 
 class UnitKind(StrEnum):
@@ -53,11 +60,39 @@ class Test:
     document: str | None = None
 
 
+class RopeDamage(StrEnum):
+    """What somebody who looked along a rope saw of it; one thing of it is enough to refuse it."""
+
+    NONE = "none seen"
+    KINK = "kink"
+    HEAT = "heat"
+    BRAKE = "the secondary brake has gripped it"
+    CRUSHED = "crushed, flattened or bird-caged"
+    CORRODED = "corroded"
+    REPAIRED = "repaired"
+
+
+@dataclass(frozen=True, slots=True)
+class RopeWear:
+    """What was counted and seen of a wire rope where it is worst.
+
+    Broken wires are those of one lay, and those in one strand of one lay; `wire_worn` is the
+    share of an outside wire's diameter that is gone.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    broken_in_lay: StatedNotNegative[int] | None = None
+    broken_in_strand: StatedNotNegative[int] | None = None
+    wire_worn: StatedNotNegative[Ratio] | None = None
+    damage: Stated[RopeDamage] | None = None
+
+
 @dataclass(frozen=True, slots=True)
 class Unit:
     """One thing with its tag as `id`, or one lot of equal pieces; `of` names its type.
 
-    `count` is how many pieces a lot has.
+    `count` is how many pieces a lot has; `wear` is of a wire rope.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -69,5 +104,6 @@ class Unit:
     condition: Stated[Condition] | None = None
     label: Stated[LabelState] | None = None
     count: StatedPositive[int] | None = None
+    wear: RopeWear | None = None
     tests: tuple[Test, ...] = ()
     values_from: Statement | None = None

@@ -9,31 +9,28 @@ plausible-value questions, the nomenclature page and the values of `ask` come fr
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import partial
 from types import MappingProxyType
 
-from backspan.core.quantities.quantity import COUNT, GEOMETRY, MASSES, RATING, Quantity
-from backspan.core.quantities.units import FORCE, LENGTH, LINEAR_MASS, MASS, PRESSURE, RATIO
+from backspan.core.quantities.load_path import LOAD_PATH
+from backspan.core.quantities.quantity import COUNT, GEOMETRY, MASSES, Quantity
+from backspan.core.quantities.rows import mass, rated, rated_force, taped
+from backspan.core.quantities.units import (
+    LENGTH,
+    LINEAR_MASS,
+    MASS,
+    PRESSURE,
+    RATIO,
+)
 
 
 def _by_name(*quantities: Quantity) -> Mapping[str, Quantity]:
     return MappingProxyType({one.name: one for one in quantities})
 
 
-#: A length that is measured on the roof.
-_taped = partial(Quantity, dimension=LENGTH, evidence=GEOMETRY, tolerance="tolerance.taped-length")
-
-
-#: A mass from a stamp or a label; what a label, a certificate or an engineer's paper rates.
-_mass = partial(Quantity, dimension=MASS, evidence=MASSES)
-_rated = partial(Quantity, evidence=RATING)
-_rated_force = partial(_rated, dimension=FORCE)
-
-
 #: Every quantity by its name.
 QUANTITIES: Mapping[str, Quantity] = _by_name(
     # The beam where it stands
-    _taped(
+    taped(
         name="reach",
         words="reach, fulcrum to suspension line",
         record="counterweighted_beam",
@@ -43,7 +40,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="reach",
         most="reach",
     ),
-    _taped(
+    taped(
         name="backspan",
         words="backspan, fulcrum to centroid of the counterweight",
         record="counterweighted_beam",
@@ -53,7 +50,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="backspan",
         most="backspan",
     ),
-    _taped(
+    taped(
         name="tip_beyond_line",
         words="suspension line to front end of the beam",
         record="counterweighted_beam",
@@ -62,7 +59,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="tip",
         zero=True,
     ),
-    _taped(
+    taped(
         name="tail_gap",
         words="tail end to outer end of the stack",
         record="stack",
@@ -79,7 +76,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="rig",
         field="riders",
     ),
-    _taped(
+    taped(
         name="setback",
         words="face of the building to the middle of the fulcrum",
         record="fulcrum",
@@ -87,7 +84,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
         most="setback",
     ),
-    _taped(
+    taped(
         name="fulcrum_height",
         words="height of the fulcrum, from what it stands on",
         record="fulcrum",
@@ -95,14 +92,14 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
         most="fulcrum-height",
     ),
-    _taped(
+    taped(
         name="parapet_height",
         words="height of the parapet above the roof",
         record="parapet",
         field="height",
         zero=True,
     ),
-    _taped(
+    taped(
         name="parapet_thickness",
         words="thickness of the parapet",
         record="parapet",
@@ -110,7 +107,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
     ),
     # What it stands on
-    _taped(
+    taped(
         name="rear_stand",
         words="fulcrum to rear stand",
         record="counterweighted_beam",
@@ -120,7 +117,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="backspan",
         most="backspan",
     ),
-    _taped(
+    taped(
         name="plate_length",
         words="length of the plate under the fulcrum",
         record="fulcrum",
@@ -129,7 +126,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="plate-length",
         most="plate",
     ),
-    _taped(
+    taped(
         name="plate_width",
         words="width of the plate under the fulcrum",
         record="fulcrum",
@@ -138,7 +135,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="plate-width",
         most="plate",
     ),
-    _rated(
+    rated(
         name="surface_strength",
         words="pressure that the surface under the fulcrum carries without failure",
         dimension=PRESSURE,
@@ -148,7 +145,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         most="surface-strength",
     ),
     # The beam itself
-    _taped(
+    taped(
         name="beam_length",
         words="length of the beam as assembled",
         record="beam",
@@ -156,14 +153,14 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         symbol="L",
         asked="beam",
     ),
-    _taped(
+    taped(
         name="centroid_from_tail",
         words="beam's centroid from its tail end",
         record="beam",
         field="centroid_from_tail",
         symbol="c_G",
     ),
-    _mass(
+    mass(
         name="beam_mass",
         words="mass of the beam",
         record="beam",
@@ -171,14 +168,14 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="beam-mass",
         hint="wanted where its own weight counts",
     ),
-    _rated(
+    rated(
         name="label_pieces",
         words="pieces the label allows",
         dimension=None,
         record="beam_label",
         field="most_pieces",
     ),
-    _rated(
+    rated(
         name="label_mass",
         words="counterweight the label allows",
         dimension=MASS,
@@ -198,7 +195,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
         most="pieces",
     ),
-    _mass(
+    mass(
         name="piece_mass",
         words="mass of one piece",
         record="piece",
@@ -208,7 +205,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="piece-mass",
         most="piece-mass",
     ),
-    _taped(
+    taped(
         name="piece_length",
         words="length of beam one row of pieces takes",
         record="piece",
@@ -218,7 +215,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         tolerance="tolerance.piece-length",
     ),
     # What hangs from it
-    _rated_force(
+    rated_force(
         name="rated_load",
         words="rated load of the hoist",
         record="hoist",
@@ -229,7 +226,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         least="rated-load",
         most="rated-load",
     ),
-    _rated_force(
+    rated_force(
         name="stall_load",
         words="stall load of the hoist",
         record="hoist",
@@ -237,21 +234,21 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="stall",
         hint="or the load at which its limiter cuts power",
     ),
-    _rated_force(
+    rated_force(
         name="limiter_trip",
         words="load at which the hoist's limiter cuts power",
         record="hoist",
         field="limiter_trip",
         asked="limiter",
     ),
-    _mass(
+    mass(
         name="rope_mass",
         words="mass of the suspension line",
         record="suspension_point",
         field="rope_mass",
         asked="rope",
     ),
-    _mass(
+    mass(
         name="bottom_weight",
         words="weight hung on the line to steady it",
         record="suspension_point",
@@ -259,14 +256,14 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="bottom",
         zero=True,
     ),
-    _mass(
+    mass(
         name="dead_mass",
         words="mass of all that hangs, without people and material",
         record="stage",
         field="dead_mass",
         asked="dead",
     ),
-    _mass(
+    mass(
         name="intended_load",
         words="people, tools and material intended",
         record="stage",
@@ -275,7 +272,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
         least="intended-load",
     ),
-    _taped(
+    taped(
         name="stage_length",
         words="length of the stage",
         record="stage",
@@ -292,28 +289,28 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         tolerance="tolerance.taped-length",
     ),
     # What stands in papers and plans, and no sum reads yet
-    _taped(name="drop_width", words="width of the drop", record="drop", field="width"),
-    _taped(name="drop_height", words="height of the drop", record="drop", field="height"),
-    _taped(name="roof_level", words="level of the roof", record="roof", field="level", zero=True),
-    _taped(
+    taped(name="drop_width", words="width of the drop", record="drop", field="width"),
+    taped(name="drop_height", words="height of the drop", record="drop", field="height"),
+    taped(name="roof_level", words="level of the roof", record="roof", field="level", zero=True),
+    taped(
         name="obstacle_height",
         words="height of the obstacle above the roof",
         record="obstacle",
         field="height",
     ),
-    _rated_force(
+    rated_force(
         name="anchor_rating", words="rating of the anchor", record="anchor", field="rating"
     ),
-    _taped(name="stage_width", words="width of the stage", record="stage", field="width"),
-    _mass(name="hoist_own_mass", words="mass of the hoist", record="hoist", field="mass"),
-    _rated(
+    taped(name="stage_width", words="width of the stage", record="stage", field="width"),
+    mass(name="hoist_own_mass", words="mass of the hoist", record="hoist", field="mass"),
+    rated(
         name="rope_diameter",
         words="diameter of the rope",
         dimension=LENGTH,
         record="rope",
         field="diameter",
     ),
-    _rated_force(
+    rated_force(
         name="breaking_force",
         words="breaking force of the rope",
         record="rope",
@@ -328,13 +325,13 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="rope",
         field="mass_per_length",
     ),
-    _taped(
+    taped(
         name="rope_length",
         words="length of the suspension rope",
         record="suspension_point",
         field="rope_length",
     ),
-    _rated(
+    rated(
         name="efficiency",
         words="share of the rope's strength that its termination keeps",
         dimension=RATIO,
@@ -350,7 +347,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="unit",
         field="count",
     ),
-    _taped(
+    taped(
         name="other_reach",
         words="reach of the other support",
         record="other_support",
@@ -387,4 +384,5 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=RATIO,
         most="hoist-mass-to-rated-load",
     ),
+    *LOAD_PATH,
 )

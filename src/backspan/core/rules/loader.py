@@ -31,6 +31,7 @@ class Topic(StrEnum):
     GEOMETRY = "geometry"
     BEARING = "bearing"
     LINE = "line"
+    TIEBACK = "tieback"
     LOAD = "load"
     HOIST = "hoist"
     COUNTERWEIGHT = "counterweight"

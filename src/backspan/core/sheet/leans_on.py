@@ -22,6 +22,10 @@ _WORDS = {
     ("unit", "label"): "label_state",
     ("tieback", "found"): "tieback",
     ("lifeline", "found"): "lifeline",
+    ("fitted", "found"): "connector",
+    ("tieback", "softener"): "tieback_softener",
+    ("lifeline", "softener"): "lifeline_softener",
+    ("suspension_point", "softener"): "line_softener",
 }
 _NUMBERS = {(one.record, one.field): one.name for one in QUANTITIES.values() if one.record}
 
@@ -81,7 +85,7 @@ def _leans_on(case: Case) -> Iterator[tuple[object, Place]]:
     yield drop, case.place
     ties = () if rig is None else (one for point in rig.suspension_points for one in point.tied)
     lines = [*ties, *(() if rig is None else rig.lines)]
-    used = {line.anchor for line in lines}
+    used = {line.anchor for line in lines if line.anchor is not None}
     for roof in case.project.site.roofs:
         anchors = tuple(one for one in roof.anchors if one.id in used)
         edges = tuple(one for one in roof.edges if (roof.id, one.id) == (drop.roof, drop.edge))
@@ -103,7 +107,12 @@ def _kit(case: Case, rig: Rig, ropes: set[str | None]) -> Iterator[tuple[object,
         for one in getattr(kit, f"{kind}s"):
             if one.id in names:
                 yield one, ("kit", f"{kind}s", one.id)
-    ends = {point.termination for point in rig.suspension_points}
-    yield from (
-        (one, ("kit", "terminations", one.id)) for one in kit.terminations if one.id in ends
-    )
+    points = rig.suspension_points
+    ends = {point.termination for point in points}
+    ends |= {line.termination for point in points for line in point.tied}
+    fitted = {one.connector for point in points for one in point.connectors or ()}
+    for name, things, named in (
+        ("terminations", kit.terminations, ends),
+        ("connectors", kit.connectors, fitted),
+    ):
+        yield from ((one, ("kit", name, one.id)) for one in things if one.id in named)

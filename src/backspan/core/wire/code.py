@@ -30,7 +30,8 @@ _FORMAT = 1
 _NOT_CONTENT = frozenset(
     {
         *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
-        *("found", "rope_ends", "softeners", "power", "rescue"),
+        *("found", "rope_ends", "power", "rescue", "thimble", "end_stop"),
+        *("softener", "taut", "tightened", "pin"),
     }
 )
 
@@ -147,22 +148,26 @@ def _roof_facts(roof: Roof) -> dict[str, Any]:
 def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
     points = rig.suspension_points
     roped: list[Any] = [*points, *_tiebacks(rig), *rig.lines]
+    ended: list[Any] = [*points, *_tiebacks(rig)]
+    fitted = [one for point in points for one in point.connectors or ()]
     beams = [point.counterweighted_beam for point in points if point.counterweighted_beam]
     wanted: tuple[tuple[str, tuple[Any, ...], Iterable[str | None]], ...] = (
         ("hoist", kit.hoists, (point.hoist for point in points)),
         ("rope", kit.ropes, (line.rope for line in roped)),
-        ("termination", kit.terminations, (point.termination for point in points)),
+        ("termination", kit.terminations, (line.termination for line in ended)),
+        ("connector", kit.connectors, (one.connector for one in fitted)),
         ("beam", kit.beams, (beam.beam for beam in beams)),
         ("piece", kit.pieces, (group.piece for beam in beams for group in beam.stack.groups)),
         ("stage", kit.stages, (hung.stage for hung in rig.stages)),
     )
-    return {
+    used = {
         kind: {
             name: _thing(kit, kind, name, items)
             for name in sorted({name for name in names if name is not None})
         }
         for kind, items, names in wanted
     }
+    return {kind: things for kind, things in used.items() if things or kind != "connector"}
 
 
 def _thing(kit: Kit, kind: str, name: str, items: tuple[Any, ...]) -> dict[str, Any]:
@@ -181,7 +186,7 @@ def _tiebacks(rig: Rig) -> list[Tieback]:
 def _anchor_facts(project: Project, rig: Rig) -> dict[str, Any]:
     lines: list[Any] = [*_tiebacks(rig), *rig.lines]
     facts = {}
-    for name in sorted({line.anchor for line in lines}):
+    for name in sorted({line.anchor for line in lines if line.anchor is not None}):
         roof = next((one for one in project.site.roofs if _holds(one.anchors, name)), None)
         if roof is None:
             raise WireError(f"the rig names the anchor {name!r}, which no roof has")

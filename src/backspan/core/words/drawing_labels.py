@@ -65,7 +65,8 @@ DRAWING: dict[str, str] = {
     "width_not_stated": "width not stated",
     "no_tieback": "No tieback stated",
     "to_anchor": "to anchor {anchor}",
-    "tieback_to_anchor": "tieback {tieback} to anchor {anchor}",
+    "to_other": "to: {end}",
+    "tieback_to": "tieback {tieback} {end}",
     "angle_not_known": "{tieback}: angle not known",
     "station_not_stated": "station not stated",
     # titles of views and drawings

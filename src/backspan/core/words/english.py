@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from backspan.core.words.english_load_path import LOAD_PATH
 from backspan.core.words.names import CHECKS, INPUTS
 
 __all__ = ["CHECKS", "INPUTS"]
 
 SENTENCES: dict[str, str] = {
+    **LOAD_PATH,
     # topics a person judged instead of the program, and why that has no effect
     "topic.taken-over": (
         "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."
@@ -138,16 +140,6 @@ SENTENCES: dict[str, str] = {
     "hoists-by-half.pass": "Half of what hangs is {load}; the weaker hoist lifts {rated}.",
     "hoists-by-half.fail": "Half of what hangs is {load}; the weaker hoist lifts only {rated}.",
     "hoists-by-half.missing": "Half of what hangs cannot be compared with what a hoist lifts.",
-    "anchor-use.pass": "Anchor {anchor} is in service and for this: {use}.",
-    "anchor-use.out": "Anchor {anchor} is out of service.",
-    "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",
-    "anchor-use.missing": "What anchor {anchor} may be used for is not stated.",
-    "anchor-use.conditional": "Anchor {anchor} is in service on a condition.",
-    "anchor-use.two-tiebacks": (
-        "Anchor {anchor} holds {lines}: their hoists are rated for {load} together."
-    ),
-    "alone.pass": "Nothing else goes to anchor {anchor}.",
-    "alone.shared": "Anchor {anchor} also holds {others}: the lifeline is not independent.",
     "fulcrum.pass": "The beam bears on a {kind}.",
     "fulcrum.refer": "The beam bears on a {kind}.",
     "fulcrum.refer-with-load": "The beam bears on a {kind}; at the most {most} comes on it.",
@@ -176,15 +168,6 @@ SENTENCES: dict[str, str] = {
     "proportion.pass": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.fail": "Inboard over outboard is {ratio}; at least {least} is asked.",
     "proportion.missing": "Inboard over outboard cannot be worked out from what is stated.",
-    "rope.pass": (
-        "The suspension rope carries {strength} at its end; {required} is asked"
-        " ({factor} x {load})."
-    ),
-    "rope.fail": (
-        "The suspension rope carries only {strength} at its end; {required} is asked"
-        " ({factor} x {load})."
-    ),
-    "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
     "bearing.pass": "The fulcrum asks {pressure} of its surface, which carries {strength}.",
     "bearing.fail": "The fulcrum asks {pressure} of its surface, which carries only {strength}.",
     "bearing.missing": "What the fulcrum asks of its surface is not known, or what that carries.",
@@ -207,6 +190,8 @@ SENTENCES: dict[str, str] = {
     "na.nothing-planned": "No planned value stands beside one that was found.",
     "na.no-anchor": "No line of the drop goes to an anchor.",
     "na.nothing-of-it": "The rig names none.",
+    "na.no-tieback": "No tieback is stated here.",
+    "na.no-edge": "No line is stated that passes an edge.",
     "na.no-lifeline": "No lifeline is stated.",
     "na.stack-not-known": "Where the stack around a taped middle ends is not known, or follows.",
     "na.bolted": "Its tail is bolted or otherwise connected.",
@@ -228,6 +213,7 @@ SENTENCES: dict[str, str] = {
     "need.test": "Have {unit} tested again ({what}) before {until}.",
     "need.anchor-condition": "Say in writing whether the condition of anchor {anchor} is met.",
     "need.two-tiebacks": "Say in writing that anchor {anchor} may hold {lines}, {load} together.",
+    "need.tieback-end": "Judge what tieback {tieback} ends on, and sign for it.",
     "need.fulcrum": "Judge the {kind} under the fulcrum and what it stands on, and sign for it.",
     "need.two-backspans": (
         "Measure again: the tape gives a backspan of {taped}, beam and stack {computed}, within"

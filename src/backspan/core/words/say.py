@@ -34,8 +34,10 @@ WORD_VALUES = frozenset(
 WORD_INPUTS = frozenset(
     {
         *("anchor_standing", "anchor_uses", "condition", "fastening", "fulcrum", "label_state"),
-        *("lifeline", "lifelines", "piece_kind", "power", "rescue", "rope_ends", "softeners"),
-        *("support", "tieback"),
+        *("lifeline", "lifelines", "piece_kind", "power", "rescue", "rope_ends"),
+        *("support", "tieback", "attached", "ends_on", "taut", "route", "thimble", "end_stop"),
+        *("connector", "pin", "saddle", "tightened", "damage"),
+        *("line_softener", "tieback_softener", "lifeline_softener"),
     }
 )
 #: What stands where a name would, if there is none.

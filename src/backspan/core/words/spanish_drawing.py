@@ -65,7 +65,8 @@ DRAWING: dict[str, str] = {
     "width_not_stated": "ancho no declarado",
     "no_tieback": "Ningún amarre declarado",
     "to_anchor": "al anclaje {anchor}",
-    "tieback_to_anchor": "amarre {tieback} al anclaje {anchor}",
+    "to_other": "a: {end}",
+    "tieback_to": "amarre {tieback} {end}",
     "angle_not_known": "{tieback}: ángulo no conocido",
     "station_not_stated": "posición no declarada",
     # titles of views and drawings

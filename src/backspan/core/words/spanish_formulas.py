@@ -45,4 +45,11 @@ TITLES: dict[str, str] = {
     "bearing_pressure": "Presión que la superficie debe resistir, con el factor de la regla",
     "load_to_carry": "Fuerza que un cable de suspensión debe resistir, con el factor de la regla",
     "strength_at_end": "Fuerza que resiste un cable en su extremo: la parte que este conserva",
+    "pair_tension": (
+        "Tiro de uno de dos amarres a lados opuestos que sujetan juntos una fuerza a lo largo de la"
+        " viga"
+    ),
+    "sloped_tension": (
+        "Tiro de una línea inclinada que sujeta una fuerza en su recorrido, como una eslinga"
+    ),
 }

@@ -5,7 +5,10 @@ A word of the model stands after a colon or in brackets, where its gender and nu
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_load_path import LOAD_PATH
+
 SENTENCES: dict[str, str] = {
+    **LOAD_PATH,
     # topics a person judged instead of the program, and why that has no effect
     "topic.taken-over": (
         "Asumido por {person}, {role}, tarjeta {card}, en {document} del {at}, hasta el {until}."
@@ -177,20 +180,6 @@ SENTENCES: dict[str, str] = {
     "hoists-by-half.missing": (
         "La mitad de lo que cuelga no puede compararse con lo que eleva un aparejo."
     ),
-    "anchor-use.pass": "El anclaje {anchor} está en servicio y sirve para esto: {use}.",
-    "anchor-use.out": "El anclaje {anchor} está fuera de servicio.",
-    "anchor-use.not-for-it": (
-        "El anclaje {anchor} no es para {use}; sus documentos permiten: {uses}."
-    ),
-    "anchor-use.missing": "No está declarado para qué puede usarse el anclaje {anchor}.",
-    "anchor-use.conditional": "El anclaje {anchor} está en servicio con una condición.",
-    "anchor-use.two-tiebacks": (
-        "El anclaje {anchor} sujeta {lines}: la carga nominal de sus aparejos suma {load}."
-    ),
-    "alone.pass": "Nada más va al anclaje {anchor}.",
-    "alone.shared": (
-        "El anclaje {anchor} sujeta también {others}: la línea de vida no es independiente."
-    ),
     "fulcrum.pass": "La viga apoya sobre: {kind}.",
     "fulcrum.refer": "La viga apoya sobre: {kind}.",
     "fulcrum.refer-with-load": ("La viga apoya sobre: {kind}; como máximo le llegan {most}."),
@@ -234,17 +223,6 @@ SENTENCES: dict[str, str] = {
         "La proporción entre el brazo hacia dentro y el de fuera no puede calcularse con lo que"
         " está declarado."
     ),
-    "rope.pass": (
-        "El cable de suspensión resiste {strength} en su extremo; se exigen {required}"
-        " ({factor} x {load})."
-    ),
-    "rope.fail": (
-        "El cable de suspensión resiste solo {strength} en su extremo; se exigen {required}"
-        " ({factor} x {load})."
-    ),
-    "rope.missing": (
-        "No se sabe lo que el cable de suspensión resiste en su extremo, o lo que debe resistir."
-    ),
     "bearing.pass": "El fulcro exige {pressure} de su superficie, que resiste {strength}.",
     "bearing.fail": "El fulcro exige {pressure} de su superficie, que resiste solo {strength}.",
     "bearing.missing": (
@@ -275,6 +253,8 @@ SENTENCES: dict[str, str] = {
     "na.nothing-planned": "Ningún valor previsto está al lado de uno encontrado.",
     "na.no-anchor": "Ninguna línea de la bajada va a un anclaje.",
     "na.nothing-of-it": "El montaje no nombra ninguno.",
+    "na.no-tieback": "Aquí no hay ningún amarre declarado.",
+    "na.no-edge": "No hay declarada ninguna línea que pase un borde.",
     "na.no-lifeline": "No hay ninguna línea de vida declarada.",
     "na.stack-not-known": (
         "No se sabe dónde termina la pila en torno a un centro medido con cinta, o se deduce."
@@ -301,6 +281,7 @@ SENTENCES: dict[str, str] = {
     "need.two-tiebacks": (
         "Decir por escrito que el anclaje {anchor} puede sujetar {lines}, en total {load}."
     ),
+    "need.tieback-end": "Juzgar en qué termina el amarre {tieback} y firmarlo.",
     "need.fulcrum": (
         "Juzgar lo que hay bajo la viga en el fulcro ({kind}) y aquello sobre lo que descansa, y"
         " firmarlo."

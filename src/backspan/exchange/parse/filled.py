@@ -1,8 +1,9 @@
 """What a file need not say: names, an outline, the equipment of a rig that was moved here.
 
-A rig moved from another drop brings its hoists, ropes, beams, stages and kinds of pieces, and what
-was read from their plates, with who read it and when; its drop is as wide. Whatever is of the roof
-or was looked at stays blank: reach, backspan, rear stand, counts, pins, anchors, lines. A line
+A rig moved from another drop brings its hoists, ropes and those of its tiebacks, beams, stages and
+kinds of pieces, and what was read from their plates, with who read it and when; its drop is as
+wide. Whatever is of the roof or was looked at stays blank: reach, backspan, rear stand, counts,
+pins, anchors, lines. A line
 without a name of its own has that of its anchor, a thing without one is called by its id, and a
 roof without an outline has the one that its edges draw. A stage of no stated points hangs from all
 of its rig.
@@ -13,7 +14,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from backspan.core.model.kit import Beam, Hoist, Piece, Rope, Stage, Termination
+from backspan.core.model.kit import (
+    Beam,
+    Connector,
+    Hoist,
+    Piece,
+    Rope,
+    Stage,
+    Termination,
+)
 from backspan.core.model.rigs import (
     CounterweightedBeam,
     Drop,
@@ -31,7 +40,7 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
     {
         (Roof, "name"),
         (Roof, "outline"),
-        *((kind, "name") for kind in (Hoist, Rope, Termination, Beam, Piece, Stage)),
+        *((kind, "name") for kind in (Hoist, Rope, Termination, Connector, Beam, Piece, Stage)),
         (Drop, "roof"),
         (Drop, "width"),
         (HungStage, "from_points"),
@@ -46,9 +55,10 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
 
 _Data = dict[str, Any]
 _OF_POINT = ("hoist", "rope", "termination")
+_OF_TIEBACK = ("rope", "termination")
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
-_TYPES = ("hoists", "ropes", "terminations", "beams", "pieces", "stages")
+_TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages")
 _WITNESS = ("evidence", "by", "at", "document")
 
 
@@ -135,6 +145,12 @@ def _point(own: _Data, source: _Data, statement: _Data) -> _Data:
         **_witnessed(_kept(source, _READ_OF_POINT), statement),
         **own,
     }
+    ties, old_ties = own.get("tiebacks"), _records(source.get("tiebacks"))
+    if isinstance(ties, list) and len(ties) == len(old_ties):
+        point["tiebacks"] = [
+            {**_kept(old, _OF_TIEBACK), **new} if isinstance(new, dict) else new
+            for new, old in zip(ties, old_ties, strict=True)
+        ]
     beam, before = own.get("counterweighted_beam"), source.get("counterweighted_beam")
     if isinstance(beam, dict) and isinstance(before, dict):
         point["counterweighted_beam"] = _beam(beam, before, statement)

@@ -36,6 +36,7 @@ SELECTORS: dict[str, list[Callable[[float], float]]] = {
         lambda x: numbers.at_least(x, least=0.0),
         lambda x: numbers.at_least(1.0, least=x),
     ],
+    "root": [numbers.root],
     "full_rows": [lambda x: numbers.full_rows(x, per_row=2)],
 }
 #: What decides a branch: unknown is never surely so, and what it decides goes on unknown.
@@ -57,7 +58,6 @@ REFUSES: dict[str, list[Callable[[float], object]]] = {
         lambda x: numbers.meets(demand=1.0, capacity=x),
     ],
     "exact_sum": [lambda x: numbers.exact_sum([1.0, x])],
-    "root": [numbers.root],
     "whole_up": [numbers.whole_up],
     "whole_down": [numbers.whole_down],
     "step_up": [lambda x: numbers.step_up(x, step=1.0), lambda x: numbers.step_up(1.0, step=x)],

@@ -98,7 +98,7 @@ def kit() -> Kit:
 def roof() -> Roof:
     """The rig's roof with a second edge and an obstacle; three anchors, turned round."""
     (one,) = SOUND.site.roofs
-    (south,), (first, second, third, _) = one.edges, one.anchors
+    (south,), (first, second, third, *_) = one.edges, one.anchors
     tenth = replace(third, id="A10", uses=(AnchorUse.FALL_ARREST, AnchorUse.TIEBACK))
     return replace(
         one,

@@ -25,16 +25,18 @@ from backspan.core.model.rigs import (
     OtherSupportKind,
     Rig,
     Tieback,
+    TiebackEnd,
 )
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
-from backspan.core.quantities import Style
+from backspan.core.quantities import ANGLE, Style
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.review import review
 from backspan.core.words import ENGLISH, language_of, say
 from backspan.core.words.english import CHECKS, INPUTS, MARGINS, SENTENCES
 from backspan.core.words.say import NO_NAME, WORD_VALUES
 from tests.architecture.source import SRC, read_module
+from tests.unit.core import rigs
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -131,6 +133,37 @@ def with_person(**changes: Any) -> Project:
     return replace(PROJECT, people=tuple(people))
 
 
+TIE = (*LEFT, "tiebacks", "TL")
+TIED_TO_STRUCTURE = put(
+    put(PROJECT, (*TIE, "anchor"), None), (*TIE, "ends_on"), seen(TiebackEnd.STRUCTURE)
+)
+
+
+def turned(degrees: float) -> StatedValue[float]:
+    """An angle that somebody measured."""
+    return rigs.stated(f"{degrees} deg", ANGLE)
+
+
+OF_PAIR = replace(rigs.at(PROJECT, TIE), id="T2", anchor="A2", angle=turned(30))
+PAIR = put(
+    put(PROJECT, (*LEFT, "tiebacks"), (rigs.at(PROJECT, TIE), OF_PAIR)),
+    (*TIE, "angle"),
+    turned(30),
+)
+WEAK_TIE = put(
+    replace(
+        PROJECT,
+        kit=replace(
+            PROJECT.kit,
+            ropes=(
+                *PROJECT.kit.ropes,
+                replace(PROJECT.kit.ropes[0], id="T", breaking_force=force("5000 lb")),
+            ),
+        ),
+    ),
+    (*TIE, "rope"),
+    "T",
+)
 ON_TOWER = put(PROJECT, (*ARM, "fulcrum", "kind"), FulcrumKind.TOWER)
 
 RIGS = [
@@ -253,6 +286,17 @@ RIGS = [
         (*PIECE, "mass"),
         mass("55 lb", tolerance="1 lb"),
     ),
+    put(TIED_TO_STRUCTURE, (*TIE, "ends_on"), None),
+    put(TIED_TO_STRUCTURE, (*TIE, "ends_on"), seen(TiebackEnd.VENT)),
+    TIED_TO_STRUCTURE,
+    *(put(PAIR, (*LEFT, "tiebacks", "T2", "angle"), turned(one)) for one in (-30, 30, -100)),
+    WEAK_TIE,
+    put(PROJECT, (*ANCHOR, "ratings", 0, "load"), force("3000 lb")),
+    put(PROJECT, (*ANCHOR, "ratings", 0, "toward", "value"), 0.0),
+    put(PROJECT, (*ANCHOR, "ratings"), ()),
+    put(put(PROJECT, (*TIE, "angle"), None), (*TIE, "attached"), None),
+    put(PROJECT, (*TIE, "angle"), turned(30)),
+    put(PROJECT, (*TIE, "rope"), None),
 ]
 
 
@@ -344,7 +388,11 @@ def test_every_margin_of_the_source_has_words_and_no_words_are_idle() -> None:
     assert idle == []
 
 
+#: Words a project file may state that no check reads yet.
+AWAITED = {"connector", "connectors", "damage", "end_stop", "pin", "saddle", "thimble", "tightened"}
+
+
 def test_no_words_for_inputs_or_checks_are_idle() -> None:
     beside_their_plan = {one.name for one in QUANTITIES.values() if one.record}
-    assert set(INPUTS) - beside_their_plan <= constants()
+    assert set(INPUTS) - beside_their_plan - AWAITED <= constants()
     assert set(CHECKS) <= constants()

@@ -1,0 +1,57 @@
+"""Sentences on the load path from the rope to the roof, in English, by message id."""
+
+from __future__ import annotations
+
+LOAD_PATH: dict[str, str] = {
+    "rope.pass": (
+        "The suspension rope carries {strength} at its end; {required} is asked"
+        " ({factor} x {load})."
+    ),
+    "rope.fail": (
+        "The suspension rope carries only {strength} at its end; {required} is asked"
+        " ({factor} x {load})."
+    ),
+    "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
+    "anchor-use.pass": "Anchor {anchor} is in service and for this: {use}.",
+    "anchor-use.out": "Anchor {anchor} is out of service.",
+    "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",
+    "anchor-use.missing": "What anchor {anchor} may be used for is not stated.",
+    "anchor-use.conditional": "Anchor {anchor} is in service on a condition.",
+    "anchor-use.two-tiebacks": (
+        "Anchor {anchor} holds {lines}: their hoists are rated for {load} together."
+    ),
+    "alone.pass": "Nothing else goes to anchor {anchor}.",
+    "alone.shared": "Anchor {anchor} also holds {others}: the lifeline is not independent.",
+    "tieback-end.pass": "The tieback ends on: {anchor}{found}.",
+    "tieback-end.fail": "The tieback ends on a {found}: nothing may be tied to it.",
+    "tieback-end.refer": "The tieback ends on a {found}, which no paper rates.",
+    "tieback-end.missing": "What the tieback ends on nobody stated.",
+    "tieback-angle.pass": "Tieback {tieback} turns {angle} off straight back; one may {most}.",
+    "tieback-angle.fail": (
+        "Tieback {tieback} turns {angle} off straight back; one alone may only {most}."
+    ),
+    "tieback-angle.missing": "How far a tieback turns off straight back is not known.",
+    "tieback-pair.pass": "The tiebacks hold as a pair; {tieback} turns {angle} off straight back.",
+    "tieback-pair.fail": "Tieback {tieback} turns {angle} off straight back: it pulls outboard.",
+    "outside.one_side": (
+        "Two tiebacks at an angle on the same side: no pair, the beam is pulled sideways."
+    ),
+    "tieback-strength.pass": "The tieback carries {strength}; as strong as the rope is {required}.",
+    "tieback-strength.fail": (
+        "The tieback carries only {strength}; as strong as the rope is {required}."
+    ),
+    "tieback-strength.missing": "What the tieback carries, or has to carry, is not known.",
+    "anchor-load.pass": "Anchor {anchor} is rated for {rated} in this use; {required} is asked.",
+    "anchor-load.fail": (
+        "Anchor {anchor} is rated for only {rated} in this use; {required} is asked."
+    ),
+    "anchor-load.missing": "What anchor {anchor} is rated for in this use is not known.",
+    "anchor-direction.pass": (
+        "The pull on anchor {anchor} is {off} off the direction of its rating, within {within}."
+    ),
+    "anchor-direction.fail": (
+        "The pull on anchor {anchor} is {off} off the direction of its rating; it holds within"
+        " {within}."
+    ),
+    "anchor-direction.missing": "In which direction anchor {anchor} may be pulled is not known.",
+}

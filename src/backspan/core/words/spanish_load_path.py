@@ -1,0 +1,72 @@
+"""Sentences on the load path from the rope to the roof, in Spanish, by message id."""
+
+from __future__ import annotations
+
+LOAD_PATH: dict[str, str] = {
+    "rope.pass": (
+        "El cable de suspensión resiste {strength} en su extremo; se exigen {required}"
+        " ({factor} x {load})."
+    ),
+    "rope.fail": (
+        "El cable de suspensión resiste solo {strength} en su extremo; se exigen {required}"
+        " ({factor} x {load})."
+    ),
+    "rope.missing": (
+        "No se sabe lo que el cable de suspensión resiste en su extremo, o lo que debe resistir."
+    ),
+    "anchor-use.pass": "El anclaje {anchor} está en servicio y sirve para esto: {use}.",
+    "anchor-use.out": "El anclaje {anchor} está fuera de servicio.",
+    "anchor-use.not-for-it": (
+        "El anclaje {anchor} no es para {use}; sus documentos permiten: {uses}."
+    ),
+    "anchor-use.missing": "No está declarado para qué puede usarse el anclaje {anchor}.",
+    "anchor-use.conditional": "El anclaje {anchor} está en servicio con una condición.",
+    "anchor-use.two-tiebacks": (
+        "El anclaje {anchor} sujeta {lines}: la carga nominal de sus aparejos suma {load}."
+    ),
+    "alone.pass": "Nada más va al anclaje {anchor}.",
+    "alone.shared": (
+        "El anclaje {anchor} sujeta también {others}: la línea de vida no es independiente."
+    ),
+    "tieback-end.pass": "El amarre termina en: {anchor}{found}.",
+    "tieback-end.fail": "El amarre termina en: {found}. No se puede amarrar a eso.",
+    "tieback-end.refer": "El amarre termina en: {found}, sin documento que diga qué admite.",
+    "tieback-end.missing": "Nadie ha declarado en qué termina el amarre.",
+    "tieback-angle.pass": (
+        "El amarre {tieback} se desvía {angle} de la perpendicular; uno solo puede {most}."
+    ),
+    "tieback-angle.fail": (
+        "El amarre {tieback} se desvía {angle} de la perpendicular; uno solo puede solo {most}."
+    ),
+    "tieback-angle.missing": "No se sabe cuánto se desvía un amarre de la perpendicular.",
+    "tieback-pair.pass": (
+        "Los amarres sujetan como par; {tieback} se desvía {angle} de la perpendicular."
+    ),
+    "tieback-pair.fail": (
+        "El amarre {tieback} se desvía {angle} de la perpendicular: tira hacia fuera."
+    ),
+    "outside.one_side": (
+        "Dos amarres en ángulo del mismo lado: no son un par, tiran de la viga hacia un lado."
+    ),
+    "tieback-strength.pass": (
+        "El amarre resiste {strength}; tan fuerte como el cable son {required}."
+    ),
+    "tieback-strength.fail": (
+        "El amarre resiste solo {strength}; tan fuerte como el cable son {required}."
+    ),
+    "tieback-strength.missing": "No se sabe qué resiste el amarre, o qué debe resistir.",
+    "anchor-load.pass": "El anclaje {anchor} admite {rated} en este uso; se piden {required}.",
+    "anchor-load.fail": (
+        "El anclaje {anchor} admite solo {rated} en este uso; se piden {required}."
+    ),
+    "anchor-load.missing": "No se sabe qué admite el anclaje {anchor} en este uso.",
+    "anchor-direction.pass": (
+        "El tiro en el anclaje {anchor} se desvía {off} de la dirección para la que vale; puede"
+        " {within}."
+    ),
+    "anchor-direction.fail": (
+        "El tiro en el anclaje {anchor} se desvía {off} de la dirección para la que vale; puede"
+        " solo {within}."
+    ),
+    "anchor-direction.missing": "No se sabe en qué dirección se puede tirar del anclaje {anchor}.",
+}
