@@ -192,6 +192,12 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "more hangs than the hoists lift": lambda draw, project: put(
         project, (*rigs.STAGE, "intended_load"), rigs.mass(f"{draw.randint(1301, 3000)} lb")
     ),
+    "a roof too weak under the rear stand": lambda draw, project: put(
+        project, (*ARM, "rear", "surface_strength", "value"), 6894.8 * draw.uniform(0.1, 2.0)
+    ),
+    "nobody knows what the rear stand stands on": lambda draw, project: put(
+        project, (*ARM, "rear", draw.choice(("plate_length", "surface_strength"))), None
+    ),
     "a rope too weak for its hoist": lambda draw, project: put(
         project, ("kit", "ropes", "W", "breaking_force", "value"), 4448.2 * draw.uniform(1.0, 6.6)
     ),

@@ -132,7 +132,8 @@ def rigs(
         project = put(project, (*BEAM, "centroid_from_tail"), draw(inches(60, 260)))
     project = put(project, (*ARM, "rear_stand"), draw(inches(36, 200)))
     strength = stated(f"{draw(st.integers(200, 6000))} psf", PRESSURE, Evidence.CERTIFICATE)
-    project = put(project, (*ARM, "fulcrum", "surface_strength"), strength)
+    for stand in ("fulcrum", "rear"):
+        project = put(project, (*ARM, stand, "surface_strength"), strength)
     project = replace(project, units=draw(st.sampled_from(list(Style))))
     return confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
 

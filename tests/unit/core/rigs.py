@@ -59,6 +59,7 @@ STACK: Place = (*ARM, "stack")
 RECORDS: dict[str, Place] = {
     "counterweighted_beam": ARM,
     "fulcrum": (*ARM, "fulcrum"),
+    "rear_bearing": (*ARM, "rear"),
     "stack": STACK,
     "piece_group": (*STACK, "groups", 0),
     "suspension_point": LEFT,

@@ -125,11 +125,11 @@ def answer_bearing(asked: Asked) -> Answer:
     at = posed(asked)
     findings = findings_of(at.case, (bearing.CHECK,))
     (one,) = bearing.asked(at.case)
-    if "surface" in asked.values or isinstance(one, DoesNotApply):
-        if findings:
-            return answer_of(at, findings, None, (), notes=ONE_BEAM)
+    if isinstance(one, DoesNotApply):
         rules = at.case.under(bearing.TOPIC)[0].rule_set.id
         return Answer(Message("ask.no-number", (("rule_set", rules),)), verdict=Verdict.REFER)
+    if "surface" in asked.values:
+        return answer_of(at, findings, None, (), notes=ONE_BEAM)
     known = [
         branch
         for branch in bearing.QUESTION.bare({}, one, {}).branches

@@ -1,18 +1,25 @@
-"""Does the surface carry what the fulcrum presses on it, under each rule set that asks.
+"""Does the surface carry what the two stands press on it, under each rule set that asks.
 
 The place of the rear stand decides (core/sheet/reactions.py); where it is not known nothing is.
 
-What lies behind the rear stand (b or x_G above c) presses the front less the heavier it is, once
-the stand carries, and more until then: the worst of a doubtful mass then lies inside its range, at
-N = 0, where no corner is. With one N is not taken off, which is never less than what is pressed.
+The front is pressed more by each pound on the line, R' = 1 + a/c: with nothing on it it is only
+asked whether it stays down. What lies behind the rear stand (b or x_G above c) presses the front
+less the heavier it is, once the stand carries, and more until then: the worst of a doubtful mass
+then lies inside its range, at N = 0, where no corner is. With one N is not taken off, which is
+never less than what is pressed.
+
+The rear is pressed less by each pound, N' = -a/c: the largest of idle and loaded is idle under
+every load, so no load is read. It is dead load, and the text speaks of the load imposed with the
+scaffold working at a load of its hoist: that each factor of it goes on the idle reaction is this
+program's strict reading. Of a backspan known two ways the longer presses it more.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, replace
 
-from backspan.core.findings import DoesNotApply, Message
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.bearing import bearing_pressure, plate_area
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, surely_above
@@ -21,15 +28,19 @@ from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.decide import ENDINGS
+from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
+from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
-from backspan.core.sheet.reactions import on_two_stands
+from backspan.core.sheet.reactions import TwoStands, most_behind, on_two_stands
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
-from backspan.core.sheet.subjects import counterweighted, no_rule
+from backspan.core.sheet.signed import signed_for
+from backspan.core.sheet.subjects import BeamSubject, counterweighted, no_rule
 
 ID = TOPIC = "bearing"
+REAR_ID = "rear-bearing"
 
 
 @dataclass(slots=True, kw_only=True)
@@ -41,77 +52,135 @@ class Pressed(Compared):
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """A beam with what it stands on."""
+    """A beam with what one of its stands stands on; `rear` says which of the two."""
 
     support: SupportReads
     rear_stand: Read
     plate_length: Read
     plate_width: Read
     strength: Read
+    rear: bool = False
 
 
 def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     """The pressure under each load of the rule against what the surface is said to carry."""
     standing, support = one.subject, one.subject.support
     stands = on_two_stands(sheet, support.beam, standing.rear_stand)
-    built, own, stand = stands.built, stands.own, stands.stand
     length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
-    area = sheet.positive("plate", sheet.do(plate_area, plate_length=length, plate_width=width))
+    area = sheet.do(plate_area, plate_length=length, plate_width=width)
+    area = sheet.positive("rear-plate" if standing.rear else "plate", area)
     strength = sheet.read(standing.strength)
-    furthest = built.inboard - built.tail_gap if support.beam.from_stack else built.backspan
-    behind = any(surely_above(one, limit=stand) for one in (furthest, own.centroid_inboard))
-    masses = (support.beam.mass, *(group.mass for group in support.beam.groups))
-    in_full = behind and any(one.stated is not None and one.stated.tolerance for one in masses)
+    idle = most_behind(sheet, stands, support.beam, standing.rear_stand)
+    # Less than nothing at the front: the beam would lift off and turn about its rear stand.
+    sheet.positive("front", stands.front(0.0, carried_behind=idle))
+    in_full = not standing.rear and _in_full(standing, stands)
     for value in one.values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
             continue
-        load = load_on_line(sheet, support.line, rule.load)
-        carried = 0.0 if in_full else at_least(stands.rear(load), least=0.0)
-        front = stands.front(load, carried_behind=carried)
-        # Less than nothing at the front: the beam would lift off and turn about its rear stand.
-        sheet.positive("front", front)
-        pressure = sheet.do(bearing_pressure, factor=rule.factor, reaction=front, plate_area=area)
+        reaction = idle
+        if not standing.rear:
+            load = load_on_line(sheet, support.line, rule.load)
+            carried = 0.0 if in_full else at_least(stands.rear(load), least=0.0)
+            reaction = stands.front(load, carried_behind=carried)
+        pressure = sheet.do(
+            bearing_pressure, factor=rule.factor, reaction=reaction, plate_area=area
+        )
         numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
         yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)
+
+
+def _in_full(standing: Standing, stands: TwoStands) -> bool:
+    """Whether something of a doubtful mass lies behind the rear stand."""
+    beam, built = standing.support.beam, stands.built
+    furthest = built.inboard - built.tail_gap if beam.from_stack else built.backspan
+    arms = (furthest, stands.own.centroid_inboard)
+    behind = any(surely_above(one, limit=stands.stand) for one in arms)
+    masses = (beam.mass, *(group.mass for group in beam.groups))
+    return behind and any(one.stated is not None and bool(one.stated.tolerance) for one in masses)
 
 
 def tells(judged: Judged[Standing, Pressed]) -> Told:
     """The pressure and the strength, and whether the rear stand got no credit."""
     ending = ENDINGS[judged.weighed.met]
     shown = judged.weighed.shown
+    says = REAR_ID if judged.asked.subject.rear else ID
     full = any(one.in_full for one in judged.weighed.branches)
     notes = (Message("note.behind-rear-stand"),) if full else ()
-    return Told(Message(f"bearing.{ending}", () if shown is None else tuple(shown.told())), notes)
+    return Told(Message(f"{says}.{ending}", () if shown is None else tuple(shown.told())), notes)
 
 
-QUESTION = Question(ID, "bearing", PRESSURE, work, tells)
-
-
-def judge(case: Case) -> Iterator[Answer]:
-    """One finding a beam and rule set that says what its surface must carry."""
-    return asked_each(QUESTION, case, asked(case))
+QUESTION = Question(ID, ID, PRESSURE, work, tells)
+REAR_QUESTION = Question(REAR_ID, REAR_ID, PRESSURE, work, tells)
 
 
 def asked(case: Case) -> Iterator[Asked[Standing] | DoesNotApply]:
-    """Each counterweighted beam under the branches of each rule set."""
+    """Each fulcrum under the branches of each rule set."""
+    return _asked(case, rear=False)
+
+
+def asked_of_rear(case: Case) -> Iterator[Asked[Standing] | DoesNotApply]:
+    """Each rear stand likewise."""
+    return _asked(case, rear=True)
+
+
+def _asked(case: Case, *, rear: bool) -> Iterator[Asked[Standing] | DoesNotApply]:
+    check = REAR_ID if rear else ID
     having = [values for rules in case.under(TOPIC) if (values := factor_values(rules, TOPIC))]
-    for beam in counterweighted(case, ID):
+    for beam in counterweighted(case, check):
         if isinstance(beam, DoesNotApply):
             yield beam
             continue
-        if not having:
-            yield DoesNotApply(ID, beam.name, beam.place, no_rule(case, TOPIC))
-        fulcrum, place = beam.support.fulcrum, (*beam.place, "fulcrum")
-        standing = Standing(
-            support_reads(case, beam),
-            read_of("rear_stand", beam.support, beam.place),
-            read_of("plate_length", fulcrum, place),
-            read_of("plate_width", fulcrum, place),
-            read_of("surface_strength", fulcrum, place),
-        )
-        for values in having:
-            yield Asked(standing, beam.name, beam.place, values)
+        standing = _standing(case, beam, rear=rear)
+        signed = signed_for(case, beam, "most_rear" if rear else "most_front")
+        if signed is not None and (standing.strength.stated is None or not having):
+            yield DoesNotApply(check, beam.name, beam.place, Message("na.signed-for", signed))
+        elif not having:
+            yield DoesNotApply(check, beam.name, beam.place, no_rule(case, TOPIC))
+        else:
+            for values in having:
+                yield Asked(standing, beam.name, beam.place, values)
 
 
-CHECK = Check(ID, Topic.STANDS_ON, judge)
+def _standing(case: Case, beam: BeamSubject, *, rear: bool) -> Standing:
+    record = beam.support.rear if rear else beam.support.fulcrum
+    place = (*beam.place, "rear" if rear else "fulcrum")
+    before = "rear_" if rear else ""
+    names = ("plate_length", "plate_width", "surface_strength")
+    length, width, strength = (read_of(f"{before}{name}", record, place) for name in names)
+    stand = read_of("rear_stand", beam.support, beam.place)
+    return Standing(support_reads(case, beam), stand, length, width, strength, rear)
+
+
+def _check(
+    question: Question[Standing, Pressed],
+    ask: Callable[[Case], Iterator[Asked[Standing] | DoesNotApply]],
+) -> Check:
+    def judge(case: Case) -> Iterator[Answer]:
+        """One finding a beam and rule set that says what its surface must carry."""
+        for one in ask(case):
+            if isinstance(one, DoesNotApply) and one.reason.id == "na.no-rule":
+                yield _silent(case, one)
+            else:
+                yield from asked_each(question, case, (one,))
+
+    return Check(question.check, Topic.STANDS_ON, judge)
+
+
+def _silent(case: Case, one: DoesNotApply) -> Finding:
+    """No rule set in force says what a surface must carry: an engineer does."""
+    found = judge_presence(
+        Inputs(case),
+        check=one.check,
+        subject=one.subject,
+        place=one.place,
+        message=Message(f"{one.check}.silent", one.reason.values),
+        met=True,
+        refer=(Need(Decider.LICENSED_ENGINEER, Message("need.surface")),),
+        question=one.check,
+    )
+    return replace(found, not_judged=True)
+
+
+CHECK = _check(QUESTION, asked)
+REAR = _check(REAR_QUESTION, asked_of_rear)

@@ -1,8 +1,9 @@
 """A fulcrum on a tower or on the parapet: the structural engineer says what it may carry.
 
-Told with what comes on it and on the rear stand, as stated: at rated load and with nothing on the
-line. Where the rear stand or the beam's own weight is not known, with the most that can come on it:
-all that hangs at rated load and all that lies on the beam.
+What an engineer signed for it, and the beam keeps within, stands. Else it is told with what comes
+on it and on the rear stand, as stated: at rated load and with nothing on the line. Where the rear
+stand or the beam's own weight is not known, with the most that can come on it: all that hangs at
+rated load and all that lies on the beam.
 """
 
 from __future__ import annotations
@@ -25,6 +26,7 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.reactions import on_two_stands
 from backspan.core.sheet.reads import hoist_reads, read_of
 from backspan.core.sheet.sheet import BareSheet
+from backspan.core.sheet.signed import signed_for
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
 
@@ -45,7 +47,10 @@ def judge(case: Case) -> Iterator[Answer]:
         words: list[tuple[str, MessageValue]] = [("kind", kind)]
         refer = tuple[Need, ...]()
         ending = "missing" if fulcrum is None else "pass"
-        if kind in {str(FulcrumKind.TOWER), str(FulcrumKind.PARAPET)}:
+        signed = signed_for(case, subject, "most_front")
+        if kind in {str(FulcrumKind.TOWER), str(FulcrumKind.PARAPET)} and signed is not None:
+            ending, words = "signed-for", [*words, *signed]
+        elif kind in {str(FulcrumKind.TOWER), str(FulcrumKind.PARAPET)}:
             ending, loads = _loads(case, subject)
             words += loads
             refer = (Need(Decider.LICENSED_ENGINEER, Message("need.fulcrum", (("kind", kind),))),)

@@ -9,6 +9,7 @@ from typing import Any
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import StatedValue, Statement
 from backspan.core.model.plan import Plan
+from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import Anchor
 from backspan.core.model.topics import TakeOver
 from backspan.core.model.units import Test
@@ -40,6 +41,8 @@ _DATES = {
     (Anchor, "certified"),
     (Plan, "begins"),
     (Plan, "ends"),
+    (SignedLimits, "at"),
+    (SignedLimits, "until"),
     (TakeOver, "at"),
     (TakeOver, "until"),
     (Test, "at"),

@@ -10,12 +10,14 @@ from collections.abc import Iterator
 from dataclasses import fields, replace
 from typing import Any
 
+from backspan.core.model.evidence import is_before
 from backspan.core.model.identifiers import Identifiers, Path, ReferenceProblem, identifiers
 from backspan.core.model.kit import Kit
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.signed import LIMITS
 from backspan.core.model.site import Edge, Roof
-from backspan.core.numbers import root
+from backspan.core.numbers import root, surely_above
 from backspan.core.quantities import LENGTH, Length, display
 
 __all__ = ["Path", "ReferenceProblem", "name_problems", "place_problems", "problems"]
@@ -70,6 +72,7 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
             if _length(edge) <= _SLACK:
                 path = ("site", "roofs", number, "edges", index, "end")
                 found.append(ReferenceProblem(path, "the start again", "the other end of the edge"))
+    found.extend(_signed(project))
     for index, drop in enumerate(project.drops):
         if _comes_from_itself(drop, project):
             back: Path = ("drops", index, "rig", "moved_from")
@@ -78,6 +81,18 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
         if of_drop is not None and _length(of_drop) > _SLACK:
             found.extend(_outside(drop, ("drops", index), of_drop, project))
     return tuple(found)
+
+
+def _signed(project: Project) -> _Problems:
+    """Papers that end before they were signed, and limits of nothing."""
+    for number, one in enumerate(project.signed_limits):
+        if is_before(one.until, one.at):
+            place = ("signed_limits", number, "until")
+            yield ReferenceProblem(place, one.until, f"the day it was signed, {one.at}, or later")
+        for field in LIMITS:
+            limit = getattr(one, field)
+            if limit is not None and not surely_above(limit, limit=0.0):
+                yield ReferenceProblem(("signed_limits", number, field), "nothing", "more than 0")
 
 
 def _comes_from_itself(drop: Drop, project: Project) -> bool:

@@ -8,6 +8,9 @@ from typing import Any, ClassVar
 from backspan.core.model.evidence import STRICT
 from backspan.core.quantities import Force, Length
 
+#: The numbers a paper may limit.
+LIMITS = ("most_reach", "least_backspan", "most_rated_load", "most_front", "most_rear")
+
 
 @dataclass(frozen=True, slots=True)
 class SignedLimits:

@@ -19,7 +19,7 @@ from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.witness import words_of
 
 #: The topics whose every question a check of this version asks.
-JUDGED_WHOLE = frozenset({Topic.TIPPING})
+JUDGED_WHOLE = frozenset({Topic.TIPPING, Topic.STANDS_ON})
 
 _TOPIC_OF = {check.id: check.topic for check in CHECKS}
 
@@ -42,13 +42,19 @@ def who_may(case: Case, topic: Topic) -> tuple[str, ...]:
     return words_of(needed_value(case.practice, key))
 
 
+def _judged_whole(case: Case, topic: Topic) -> bool:
+    """What a support of another kind stands on no check asks."""
+    other = topic is Topic.STANDS_ON and any(one.other_support for one in case.points)
+    return topic in JUDGED_WHOLE and not other
+
+
 def _answer(
     case: Case, topic: Topic, findings: Sequence[Finding], configuration: str
 ) -> TopicAnswer:
     own = tuple(at for at, one in enumerate(findings) if _TOPIC_OF[one.check] is topic)
     found = [findings[at] for at in own]
     verdict = worst([one.verdict for one in found]) if found else Verdict.REFER
-    whole = topic in JUDGED_WHOLE and found and not any(one.not_judged for one in found)
+    whole = _judged_whole(case, topic) and found and not any(one.not_judged for one in found)
     open_to_all = all(one.not_judged for one in found if one.verdict is Verdict.REFER)
     stays = verdict in {Verdict.FAIL, Verdict.MISSING} or not open_to_all
     if verdict is Verdict.PASS and not whole:

@@ -6,10 +6,11 @@ above nothing; at the tipping limit it carries none, and the front carries all.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.mechanics.bearing import front_reaction, rear_reaction
 from backspan.core.mechanics.tipping import resisting_moment_with_beam
+from backspan.core.numbers import at_least
 from backspan.core.sheet.beam_as_built import AsBuilt, BeamReads, OwnWeight, as_built, own_weight
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import Sheet
@@ -59,3 +60,19 @@ def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
         beam_centroid_inboard=own.centroid_inboard,
     )
     return TwoStands(sheet, built, own, held, stand)
+
+
+def most_behind(sheet: Sheet, stands: TwoStands, beam: BeamReads, rear_stand: Read) -> float:
+    """The most the rear stand carries: with nothing on the line, at the longer of two backspans.
+
+    A beam is judged by its shorter backspan where it is known both ways, which asks less of the
+    rear stand. None where the beam would lift it even so; the other way is looked at aside.
+    """
+    most = at_least(stands.rear(0.0), least=0.0)
+    if not beam.both:
+        return most
+    for from_stack in (True, False):
+        one_way = replace(beam, from_stack=from_stack, both=False)
+        beside = sheet if from_stack is beam.from_stack else sheet.without_doubt()
+        most = at_least(on_two_stands(beside, one_way, rear_stand).rear(0.0), least=most)
+    return most

@@ -67,6 +67,8 @@ BY_MESSAGE: dict[str, str] = {
     "proportion.fail": "Shorten the arm outboard or lengthen the beam inboard; have it reviewed.",
     "rope.fail": "Use a stronger rope or rope end, or a smaller hoist; have it reviewed.",
     "bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
+    "rear-bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
+    "outside.rear-plate": "Measure the plate under the rear stand again.",
     "flowable.fail": "Use pieces made as counterweight that cannot flow.",
     "purpose-made.fail": "Use pieces made as counterweight.",
     "marking.fail": "Use pieces stamped with their mass, or weigh and mark them.",

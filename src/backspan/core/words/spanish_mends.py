@@ -62,6 +62,8 @@ BY_MESSAGE: dict[str, str] = {
     "proportion.fail": "Acortar el brazo exterior o alargar el interior; hacerlo revisar.",
     "rope.fail": "Usar un cable o extremo más fuerte, o un aparejo menor; hacerlo revisar.",
     "bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
+    "rear-bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
+    "outside.rear-plate": "Medir de nuevo la placa bajo el caballete trasero.",
     "flowable.fail": "Usar piezas hechas como contrapeso que no puedan derramarse.",
     "purpose-made.fail": "Usar piezas hechas como contrapeso.",
     "marking.fail": "Usar piezas con su masa estampada, o pesarlas y marcarlas.",

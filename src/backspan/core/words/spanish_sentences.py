@@ -6,6 +6,7 @@ A word of the model stands after a colon or in brackets, where its gender and nu
 from __future__ import annotations
 
 from backspan.core.words.spanish_load_path import LOAD_PATH
+from backspan.core.words.spanish_stands_on import STANDS_ON
 
 SENTENCES: dict[str, str] = {
     **LOAD_PATH,
@@ -228,6 +229,7 @@ SENTENCES: dict[str, str] = {
     "bearing.missing": (
         "No se conoce lo que el fulcro exige de su superficie, o lo que esta resiste."
     ),
+    **STANDS_ON,
     "flowable.pass": "Nada de lo que hay en la viga puede fluir: {found}.",
     "flowable.fail": "El material que fluye no es contrapeso: {found}.",
     "flowable.missing": "No hay piezas registradas en la viga.",

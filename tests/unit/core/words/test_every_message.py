@@ -27,6 +27,7 @@ from backspan.core.model.rigs import (
     Tieback,
     TiebackEnd,
 )
+from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
 from backspan.core.quantities import ANGLE, Style
@@ -55,6 +56,7 @@ from tests.unit.core.rigs import (
     STACK,
     STACKED,
     STAGE,
+    TODAY,
     count,
     force,
     labelled,
@@ -164,6 +166,19 @@ WEAK_TIE = put(
     (*TIE, "rope"),
     "T",
 )
+SIGNED = SignedLimits(
+    "LE", "S-301", TODAY, "2026-12-20", ("D",), "C", most_front=1e6, most_rear=1e6
+)
+NO_STRENGTH = put(PROJECT, (*ARM, "fulcrum", "surface_strength"), None)
+#: Papers that do not reach so far, that ended or will, that nobody may sign.
+PAPERS: tuple[dict[str, Any], ...] = (
+    {},
+    {"most_reach": 0.1},
+    {"hoists": ("WEAK",)},
+    {"until": "2026-12-01"},
+    {"until": "2026-11-24"},
+    {"by": "PE"},
+)
 ON_TOWER = put(PROJECT, (*ARM, "fulcrum", "kind"), FulcrumKind.TOWER)
 
 RIGS = [
@@ -217,6 +232,13 @@ RIGS = [
     on_basis(put(PROJECT, (*ARM, "reach"), length("0 in")), QUEBEC),
     put(PROJECT, (*ARM, "rear_stand"), length("0 in")),
     put(PROJECT, (*ARM, "rear_stand"), length("2 ft")),
+    put(PROJECT, (*ARM, "rear", "plate_length"), length("0 in")),
+    put(PROJECT, (*ARM, "rear", "plate_length"), length("3 in")),
+    put(PROJECT, (*ARM, "rear"), None),
+    put(ON_TOWER, ("signed_limits",), (SIGNED,)),
+    *(put(NO_STRENGTH, ("signed_limits",), (replace(SIGNED, **one),)) for one in PAPERS),
+    put(put(PROJECT, ("people", "LE", "card"), None), ("signed_limits",), (SIGNED,)),
+    put(put(PROJECT, (*BEAM, "mass"), None), ("signed_limits",), (SIGNED,)),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("0 in")),
     put(PROJECT, (*ARM, "fulcrum", "plate_length"), length("3 in")),
     put(PROJECT, (*ARM, "fulcrum"), None),
@@ -282,7 +304,7 @@ RIGS = [
         PROJECT, taken_over=tuple(replace(one, until="2026-12-01") for one in PROJECT.taken_over)
     ),
     put(
-        put(PROJECT, (*ARM, "rear_stand"), length("4 ft")),
+        put(PROJECT, (*ARM, "rear_stand"), length("9 ft 9 in")),
         (*PIECE, "mass"),
         mass("55 lb", tolerance="1 lb"),
     ),
