@@ -33,6 +33,8 @@ class Package:
     progress: Progress = field(default_factory=Progress)
     papers: dict[str, str] = field(default_factory=dict)
     """The paper of each drop, by the drop's id."""
+    _reactions: list[Data] = field(default_factory=list)
+    """What the sheet for the structural engineer needs of each review."""
     _for_plans: dict[str, Review] = field(default_factory=dict)
     _in_work: str | None = None
     """The drop whose paper is being set."""
@@ -73,6 +75,12 @@ class Package:
         for subject, svg in envelopes.items():
             name = f"envelope-{subject.replace('/', '-')}"
             self.into.write(name, "svg", svg.encode("utf-8"))
+        self._reactions.append(
+            {
+                name: document[name]
+                for name in ("drop", "configuration", "on", "program", "reactions")
+            }
+        )
         self._for_plans[drop] = _in_short(review)
 
     def finish(self, fronts: Sequence[Data], report: str) -> Path:
@@ -81,10 +89,15 @@ class Package:
         `fronts` are the `front_data` of all that were added, `report` the text of all their data.
         Raises FileError where a file cannot be written: then the set before stays in force.
         """
-        from backspan.papers import package_content, paper_pdf
+        from backspan.papers import package_content, paper_pdf, reactions_content
 
         self.progress.doing("writing the package")
         self._take_paper()
+        issued = next(iter(self._for_plans.values())).on
+        # Set beside the drawing of the plans and the setting of the package.
+        self.typesetter.begin(
+            reactions_content(self.project, self._reactions, self.language), issued=issued
+        )
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
@@ -92,8 +105,8 @@ class Package:
         shown = plans if len(fronts) > 1 else []
         self.into.write("review", "json", report.encode("utf-8"))
         content = package_content(self.project, fronts, shown, self.papers, self.language)
-        issued = next(iter(self._for_plans.values())).on
         self.into.write("package", "pdf", paper_pdf(content, issued=issued))
+        self.into.write("reactions", "pdf", self.typesetter.take())
         return self.into.finish(issued.isoformat(), lambda name: self._index(name, fronts))
 
     def _take_paper(self) -> None:

@@ -195,6 +195,43 @@ class Envelope:
 
 
 @dataclass(frozen=True, slots=True)
+class Imposed:
+    """What a surface has to carry under one branch of a rule, its factor counted."""
+
+    rule: SelectedValue
+    load: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class Pressed:
+    """What one stand of a beam presses on the roof, and on what; None where it is not known.
+
+    `at` is on the plan. `most` is the most in service: on a fulcrum with the tail about to lift.
+    """
+
+    at: tuple[Amount, Amount] | None
+    idle: Amount | None
+    rated: Amount | None
+    imposed: tuple[Imposed, ...]
+    most: Amount | None
+    plate_length: Amount | None
+    plate_width: Amount | None
+    surface_strength: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class Reactions:
+    """What a counterweighted beam presses on the roof, as stated."""
+
+    subject: str
+    kind: str | None
+    """What it bears on in front."""
+    rated_load: Amount | None
+    front: Pressed
+    rear: Pressed
+
+
+@dataclass(frozen=True, slots=True)
 class BasisLine:
     """One rule set of the basis, with the readings chosen, as every paper prints it."""
 
@@ -244,3 +281,4 @@ class Review:
     """Every topic's answer: together they make the verdict."""
     comparison: tuple[ComparisonRow, ...] = ()
     envelopes: tuple[Envelope, ...] = ()
+    reactions: tuple[Reactions, ...] = ()

@@ -5,6 +5,7 @@ from backspan.papers.content import (
     PaperContent,
     drop_content,
     package_content,
+    reactions_content,
 )
 from backspan.papers.errors import PaperError
 from backspan.papers.pdf import paper_pdf
@@ -18,4 +19,5 @@ __all__ = [
     "drop_content",
     "package_content",
     "paper_pdf",
+    "reactions_content",
 ]

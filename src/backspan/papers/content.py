@@ -13,9 +13,10 @@ from backspan.core.review.plain import Data
 from backspan.core.review.told import told, wanted_rows
 from backspan.core.words import ENGLISH, Language
 from backspan.papers.drop_part import drop_part, findings_of
-from backspan.papers.facts_part import sheet_part
+from backspan.papers.facts_part import facts_part, sheet_part
 from backspan.papers.front_part import front_part
 from backspan.papers.pictures import Pictures
+from backspan.papers.reactions_part import reactions_part
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +60,21 @@ def package_content(
         "plans": [pictures.add(plan, title=language.paper["roof_plan"]) for plan in plans],
     }
     return PaperContent("package.typ", data, pictures.files)
+
+
+def reactions_content(
+    project: Project, drops: Sequence[Data], language: Language = ENGLISH
+) -> PaperContent:
+    """The sheet for the structural engineer: what every beam reviewed presses on the roof.
+
+    `drops` hold of each review's data its head and its reactions.
+    """
+    data = {
+        **sheet_part(project, language),
+        "facts": facts_part(project, drops[0] if drops else None, language),
+        "reactions": reactions_part(project, drops, language),
+    }
+    return PaperContent("reactions.typ", data, {})
 
 
 def drop_content(

@@ -20,6 +20,7 @@ TEMPLATES = (
     "appendix.typ",
     "finding.typ",
     "parts.typ",
+    "reactions.typ",
 )
 
 

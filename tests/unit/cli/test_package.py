@@ -34,19 +34,20 @@ def test_a_set_holds_the_papers_the_drawings_and_the_data(run: Run, tmp_path: Pa
         "package.pdf",
         "drop-S1.pdf",
         "drop-T2.pdf",
+        "reactions.pdf",
         "review.json",
         *(f"roof-{roof}.{kind}" for roof in ("MAIN", "TERRACE") for kind in ("svg", "dxf")),
         *(f"section-{drop}.{kind}" for drop in ("S1", "T2") for kind in ("svg", "dxf")),
         "envelope-S1-L.svg",
         "envelope-S1-R.svg",
     }
-    for name in ("package.pdf", "drop-S1.pdf", "drop-T2.pdf"):
+    for name in ("package.pdf", "drop-S1.pdf", "drop-T2.pdf", "reactions.pdf"):
         assert files[name].startswith(b"%PDF-")
     assert b"<svg" in files["roof-MAIN.svg"]
     data = json.loads(files["review.json"])
     assert [one["drop"] for one in data["reviews"]] == ["S1", "T2"]
     told = " ".join(ran.out.split())
-    assert "package.pdf, a paper for each drop, drawings and data, 14 files." in told
+    assert "package.pdf, a paper for each drop, drawings and data, 15 files." in told
 
 
 def test_the_index_tells_the_answers_and_the_sum_of_every_file(run: Run, tmp_path: Path) -> None:
@@ -76,6 +77,7 @@ def test_a_drop_has_two_pages_and_the_demo_no_more_than_twenty_eight(
     counts = {
         name: pages_of(data) for name, data in content(tmp_path).items() if name.endswith(".pdf")
     }
+    assert counts.pop("reactions.pdf") == 3
     assert {name: count for name, count in counts.items() if name != "package.pdf"} == {
         name: 2 for name in counts if name.startswith("drop-")
     }

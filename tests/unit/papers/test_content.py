@@ -10,8 +10,10 @@ from backspan.core.findings import Verdict
 from backspan.core.review.asked import Asked
 from backspan.core.words import ENGLISH, language_of, say, say_check
 from backspan.papers import PaperError, package_content
+from backspan.core.words import ENGLISH, language_of, say
+from backspan.papers import PaperError, package_content, reactions_content
 from backspan.papers.wording import long_date
-from tests.unit.papers.sample import ON, demo, package, paper, part, reviews, worked
+from tests.unit.papers.sample import ON, demo, documents, package, paper, part, reviews, worked
 
 
 def test_findings_that_do_not_pass_come_first() -> None:
@@ -220,3 +222,19 @@ def test_a_confirmed_value_says_who_confirmed_it() -> None:
 def test_dates_are_written_out() -> None:
     assert long_date(ON, ENGLISH) == "November 25, 2026"
     assert long_date(ON, language_of("es")) == "25 de noviembre de 2026"
+
+
+def test_the_sheet_for_the_structural_engineer_has_a_row_for_each_stand() -> None:
+    data = reactions_content(demo(), documents(demo(), ["S1", "S5"])).data
+    assert [one["drop"] for one in data["reactions"]["drops"]] == ["S1", "S5"]
+    rows = data["reactions"]["drops"][0]["rows"]
+    assert [row["point"] for row in rows] == ["L", "", "R", ""]
+    assert [one["factor"] for one in rows[0]["imposed"]] == ["4 × rated load", "1.5 × stall load"]
+    assert [one["factor"] for one in rows[1]["imposed"]] == ["4 × idle", "1.5 × idle"]
+    assert len(data["reactions"]["rules"]) == 2
+
+
+def test_what_nobody_stated_is_a_dash_on_the_engineers_sheet() -> None:
+    (document,) = documents(demo(), ["N2"])
+    rows = reactions_content(demo(), [document], language_of("es")).data["reactions"]["drops"][0]
+    assert rows["rows"][0]["imposed"][1]["load"] == "–"

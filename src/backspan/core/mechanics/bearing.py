@@ -26,6 +26,15 @@ def front_reaction(
     return load + counterweight + beam_weight - carried_behind
 
 
+@formula(symbol="F")
+def imposed_load(*, factor: Ratio, reaction: Force) -> Force:
+    """What a surface has to carry without failure: the factor of a rule on what is imposed.
+
+    Source: 29 CFR 1926.451(d)(1).
+    """
+    return factor * reaction
+
+
 @formula(symbol="A")
 def plate_area(*, plate_length: Length, plate_width: Length) -> Area:
     """Area on which a fulcrum stands.

@@ -20,6 +20,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "front_reaction": "load + counterweight + beam_weight - carried_behind",
         "half_dead_full_live": "dead_load / 2 + live_load",
         "half_dead_half_live": "dead_load / 2 + live_load / 2",
+        "imposed_load": "factor * reaction",
         "inboard_length": "beam_length - tip_beyond_line - reach",
         "inboard_to_outboard": "inboard / reach",
         "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",

@@ -14,6 +14,8 @@ from backspan.core.findings import (
     InputUsed,
     Margin,
     MessageValue,
+    Pressed,
+    Reactions,
     Review,
     TopicAnswer,
     Verdict,
@@ -92,6 +94,7 @@ def review_data(
             "comparison": tables(comparison),
         },
         "envelopes": [_envelope(writer, envelope) for envelope in review.envelopes],
+        "reactions": [_reactions(writer, one) for one in review.reactions],
     }
 
 
@@ -213,6 +216,35 @@ def _not_applicable(writer: Writer, one: DoesNotApply) -> Data:
         "subject": one.subject,
         "place": list(one.place),
         "reason": writer.message(one.reason),
+    }
+
+
+def _reactions(writer: Writer, one: Reactions) -> Data:
+    """What a beam presses on the roof; all its forces in one unit."""
+    return {
+        "subject": one.subject,
+        "kind": one.kind,
+        "kind_text": None if one.kind is None else writer.language.word(one.kind),
+        "rated_load": writer.amount(one.rated_load),
+        "front": _pressed(writer, one.front),
+        "rear": _pressed(writer, one.rear),
+    }
+
+
+def _pressed(writer: Writer, one: Pressed) -> Data:
+    plate = (one.plate_length, one.plate_width)
+    return {
+        "at": None if one.at is None else [writer.amount(each, *one.at) for each in one.at],
+        "idle": writer.amount(one.idle),
+        "rated": writer.amount(one.rated),
+        "imposed": [
+            {"rule": writer.rule(each.rule), "load": writer.amount(each.load)}
+            for each in one.imposed
+        ],
+        "most": writer.amount(one.most),
+        "plate_length": writer.amount(one.plate_length, *plate),
+        "plate_width": writer.amount(one.plate_width, *plate),
+        "surface_strength": writer.amount(one.surface_strength),
     }
 
 

@@ -22,6 +22,7 @@ from backspan.core.review.basis import PRACTICE, basis_lines, rules_of, selected
 from backspan.core.review.comparison import compare
 from backspan.core.review.dates import plain_day, refuse_days_ahead
 from backspan.core.review.envelope import envelopes
+from backspan.core.review.reactions import reactions
 from backspan.core.review.topics import topic_answers, worst
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import AbsentError, Case
@@ -106,6 +107,7 @@ def review_findings(case: Case) -> Review:
         not_applicable=tuple(one for one in answers if isinstance(one, DoesNotApply)),
         governing=None,
         topics=topics,
+        reactions=reactions(case),
     )
     return replace(made, governing=governing_of(findings, settled(made)))
 

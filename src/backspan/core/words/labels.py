@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from backspan.core.words.reactions_labels import REACTIONS
+
 LABELS: dict[str, str] = {
     # the front
     "paper": "Review of the contractor's rig",
@@ -124,6 +126,7 @@ LABELS: dict[str, str] = {
     "months": (
         "January February March April May June July August September October November December"
     ),
+    **REACTIONS,
     # the screen
     "counterweight": "counterweight",
     "reviewed": "reviewed on {on} by {program}",

@@ -42,6 +42,7 @@ TITLES: dict[str, str] = {
         "Reacción del fulcro: cuanto cuelga y está en la viga, menos lo que lleva el trasero"
     ),
     "plate_area": "Área sobre la que apoya un fulcro",
+    "imposed_load": "Lo que una superficie debe resistir: el factor de la regla sobre lo que carga",
     "bearing_pressure": "Presión que la superficie debe resistir, con el factor de la regla",
     "load_to_carry": "Fuerza que un cable de suspensión debe resistir, con el factor de la regla",
     "strength_at_end": "Fuerza que resiste un cable en su extremo: la parte que este conserva",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_reactions_labels import REACTIONS
+
 LABELS: dict[str, str] = {
     # the front
     "paper": "Revisión del montaje del contratista",
@@ -126,6 +128,7 @@ LABELS: dict[str, str] = {
     "months": (
         "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
     ),
+    **REACTIONS,
     "counterweight": "contrapeso",
     "reviewed": "revisado el {on} por {program}",
     "some_drops": "algunas bajadas",
