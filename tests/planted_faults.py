@@ -14,12 +14,12 @@ from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind
+from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Fastening, Found
+from backspan.core.model.rigs import Fastening, Found, Pin, Saddle, Tightened
 from backspan.core.model.site import AnchorStanding, AnchorUse
-from backspan.core.model.units import Condition, LabelState
-from backspan.core.quantities import LENGTH, parse
+from backspan.core.model.units import Condition, LabelState, RopeDamage
+from backspan.core.quantities import LENGTH, MOMENT, RATIO, parse
 from backspan.core.sheet.case import Place
 from backspan.core.wire import configuration_code
 from tests.unit.core import rigs
@@ -177,6 +177,41 @@ def _anchor(draw: Draw, project: Project) -> Project:
     return put(project, (*place, field), value)
 
 
+def _clips(draw: Draw, project: Project) -> Project:
+    """Too few, too close, too little turned back, too loose or too tight, or nobody said."""
+    field, value = draw.choice(
+        (
+            ("count", rigs.count(draw.randint(0, 2))),
+            ("spacing", inches(draw.uniform(0.5, 1.8))),
+            ("turnback", inches(draw.uniform(1.0, 8.1))),
+            ("torque", rigs.stated(f"{draw.uniform(1.0, 29.5):.1f} lb ft", MOMENT)),
+            ("torque", rigs.stated(f"{draw.uniform(38.0, 90.0):.1f} lb ft", MOMENT)),
+            ("saddle", rigs.seen(Saddle.DEAD)),
+            ("saddle", rigs.seen(Saddle.MIXED)),
+            ("tightened", rigs.seen(Tightened.FIRST_LOADING)),
+            ("tightened", rigs.seen(Tightened.NOT_AGAIN)),
+        )
+    )
+    stated: object = draw.choice((value, None))
+    return put(project, (*rigs.RIGHT, "clips", field), stated)
+
+
+def _worn(draw: Draw, project: Project) -> Project:
+    """Broken or worn wires, other damage, or nobody looked."""
+    share = replace(rigs.stated("0.1", RATIO), value=draw.uniform(1 / 3, 0.9))
+    damages = [one for one in RopeDamage if one is not RopeDamage.NONE]
+    field, value = draw.choice(
+        (
+            ("broken_in_lay", rigs.count(draw.randint(6, 30))),
+            ("broken_in_strand", rigs.count(draw.randint(3, 9))),
+            ("wire_worn", share),
+            ("damage", rigs.seen(draw.choice(damages))),
+        )
+    )
+    stated: object = draw.choice((value, None))
+    return put(project, ("kit", "units", "W-1", "wear", field), stated)
+
+
 #: Every fault, by what anybody would say of it.
 FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "half the plates are gone": _fewer,
@@ -203,6 +238,59 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     ),
     "a rope end that keeps too little": lambda draw, project: put(
         project, ("kit", "terminations", "EYE", "efficiency", "value"), draw.uniform(0.1, 0.74)
+    ),
+    "hardware too weak for its hoist": lambda draw, project: put(
+        project,
+        ("kit", "connectors", "SH", "breaking_force", "value"),
+        4448.2 * draw.uniform(1, 5.9),
+    ),
+    "nobody knows the strength of a shackle": lambda draw, project: put(
+        project,
+        ("kit", "connectors", "WLL", draw.choice(("working_load", "working_load_factor"))),
+        None,
+    ),
+    "no hardware joins the eye": lambda draw, project: put(
+        project, (*LEFT, "connectors"), draw.choice(((), None))
+    ),
+    "a pin that can come out": lambda draw, project: put(
+        project,
+        (*LEFT, "connectors", 0, "pin"),
+        draw.choice((None, rigs.seen(Pin.NOT_MOUSED), rigs.seen(Pin.OPEN))),
+    ),
+    "a piece of hardware that is not sound": lambda draw, project: put(
+        project,
+        (*LEFT, "connectors", 1, "found"),
+        draw.choice((None, rigs.seen(Found.ABSENT), rigs.seen(Found.DEFECTIVE))),
+    ),
+    "no sound thimble": lambda draw, project: put(
+        project,
+        (*LEFT, "thimble"),
+        draw.choice((None, *(rigs.seen(one) for one in Found if one is not Found.SOUND))),
+    ),
+    "an end that holds no hoist's rope": lambda draw, project: put(
+        project,
+        ("kit", "terminations", "GRIPS", "kind"),
+        draw.choice((None, TerminationKind.KNOT, TerminationKind.U_BOLT_CLIPS)),
+    ),
+    "an end that the crew made": lambda draw, project: put(
+        project,
+        ("kit", "terminations", "EYE", "made_by"),
+        draw.choice((None, TerminationMaker.CREW)),
+    ),
+    "an end for another rope": lambda draw, project: put(
+        project,
+        ("kit", "terminations", "EYE", "rope_diameter", "value"),
+        draw.choice((0.006, 0.0079, 0.0081, 0.0095)),
+    ),
+    "clips that do not hold": _clips,
+    "a rope that is to be replaced": _worn,
+    "a rope that ends above the street": lambda draw, project: put(
+        project, (*rigs.RIGHT, "rope_length"), draw.choice((None, inches(draw.uniform(60, 1230))))
+    ),
+    "a rope with no stop that nobody measured": lambda draw, project: put(
+        project,
+        (*LEFT, "end_stop"),
+        draw.choice((None, *(rigs.seen(one) for one in Found if one is not Found.SOUND))),
     ),
     "nobody knows the rope or its end": lambda draw, project: put(
         project, (*LEFT, draw.choice(("rope", "termination"))), None

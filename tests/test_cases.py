@@ -56,6 +56,9 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "edges": ("site", "roofs", 0, "edges"),
     "pieces": ("kit", "pieces"),
     "ends": ("kit", "terminations"),
+    "ropes": ("kit", "ropes"),
+    "connectors": ("kit", "connectors"),
+    "right": ("drops", 0, "rig", "suspension_points", 1),
 }
 
 

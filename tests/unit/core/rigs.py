@@ -52,6 +52,7 @@ PIECE: Place = ("kit", "pieces", "P")
 STAGE: Place = ("kit", "stages", "ST")
 RIG: Place = ("drops", "D", "rig")
 LEFT: Place = (*RIG, "suspension_points", "L")
+RIGHT: Place = (*RIG, "suspension_points", "R")
 ARM: Place = (*LEFT, "counterweighted_beam")
 STACK: Place = (*ARM, "stack")
 
@@ -70,6 +71,12 @@ RECORDS: dict[str, Place] = {
     "stage": STAGE,
     "rope": ("kit", "ropes", "W"),
     "termination": ("kit", "terminations", "EYE"),
+    "clip_sheet": ("kit", "terminations", "GRIPS", "clips"),
+    "clips": (*RIGHT, "clips"),
+    "connector": ("kit", "connectors", "WLL"),
+    "rope_wear": ("kit", "units", "W-1", "wear"),
+    "drop": ("drops", "D"),
+    "parapet": ("site", "roofs", "ROOF", "edges", "S", "parapet"),
 }
 
 

@@ -9,8 +9,6 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.core.review.asked import Asked
 from backspan.core.words import ENGLISH, language_of, say, say_check
-from backspan.papers import PaperError, package_content
-from backspan.core.words import ENGLISH, language_of, say
 from backspan.papers import PaperError, package_content, reactions_content
 from backspan.papers.wording import long_date
 from tests.unit.papers.sample import ON, demo, documents, package, paper, part, reviews, worked

@@ -8,10 +8,20 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind
-from backspan.core.model.rigs import Fastening, Found, Route, Tautness, TiebackEnd, TiebackStart
+from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
+from backspan.core.model.rigs import (
+    Fastening,
+    Found,
+    Pin,
+    Route,
+    Saddle,
+    Tautness,
+    TiebackEnd,
+    TiebackStart,
+    Tightened,
+)
 from backspan.core.model.topics import Topic
-from backspan.core.model.units import Condition, LabelState
+from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import (
     Limit,
@@ -53,6 +63,13 @@ REMEMBERED = {
     ("in-bocw", "tipping.not-found"),
 }
 
+#: What the paragraphs on suspension ropes and their ends ask for.
+LINE_COPIED = (
+    *("least-clips", "clip-spacing", "clips-by-maker", "tightened", "refused-clips", "saddle"),
+    *("end-maker", "thimble", "end-stop", "broken-in-lay", "broken-in-strand", "wire-worn"),
+    "damage",
+)
+
 # The values known only from a copy, a quotation in passing or a paraphrase.
 COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
@@ -60,6 +77,7 @@ COPIED = {
     (OSHA, "tipping.stall-load"),
     (OSHA, "line.rated-load"),
     (OSHA, "line.stall-load"),
+    *((OSHA, f"line.{name}") for name in LINE_COPIED),
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
@@ -112,6 +130,12 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "tolerance.tieback-angle": ("2 deg", ANGLE),
     "tolerance.plan-position": ("3 in", LENGTH),
     "anchor.lifeline-load": ("5000 lb", FORCE),
+    "line.least-clips": ("3", RATIO),
+    "line.clip-spacing": ("6", RATIO),
+    "line.most-clip-torque": ("1.25", RATIO),
+    "line.broken-in-lay": ("6", RATIO),
+    "line.broken-in-strand": ("3", RATIO),
+    "line.wire-worn": ("1/3", RATIO),
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
@@ -148,6 +172,18 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "tieback.accepted-starts": {TiebackStart.TAIL, TiebackStart.SHACKLE},
     "tieback.accepted-tautness": {Tautness.TAUT},
     "tieback.accepted-routes": {Route.STRAIGHT, Route.OVER_AN_EDGE},
+    "line.connector": {Found.SOUND},
+    "line.pin": set(Pin) - {Pin.NOT_MOUSED, Pin.OPEN},
+    "line.thimble": {Found.SOUND},
+    "line.thimble-at-socket": {Found.SOUND, Found.NONE_NEEDED},
+    "line.refused-clips": {TerminationKind.U_BOLT_CLIPS},
+    "line.refused-knot": {TerminationKind.KNOT},
+    "line.end-maker": {TerminationMaker.ROPE_MAKER, TerminationMaker.QUALIFIED_PERSON},
+    "line.end-stop": {Found.SOUND},
+    "line.saddle": {Saddle.LIVE},
+    "line.saddle-of-fist-grips": {Saddle.NEITHER},
+    "line.tightened": {Tightened.THIS_SHIFT},
+    "line.damage": {RopeDamage.NONE},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -204,6 +240,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

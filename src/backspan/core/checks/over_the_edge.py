@@ -12,8 +12,8 @@ from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import surely_above
 from backspan.core.quantities import LENGTH
+from backspan.core.sheet.bearing_height import BearingReads, bearing_height, bearing_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.question import Asked, Compared, Question
@@ -29,15 +29,12 @@ class AtTheEdge:
     """A beam where it passes the edge."""
 
     reach: Read
-    setback: Read
-    height: Read
-    wall: Read
-    thickness: Read
+    bearing: BearingReads
 
 
 def line(sheet: Sheet, one: Asked[AtTheEdge]) -> Iterator[Compared]:
     """The setback against the reach: what is left is between the face and the line."""
-    reach, setback = sheet.read(one.subject.reach), sheet.read(one.subject.setback)
+    reach, setback = sheet.read(one.subject.reach), sheet.read(one.subject.bearing.setback)
     sheet.positive("line", reach - setback)
     numbers = (("setback", setback, LENGTH), ("reach", reach, LENGTH))
     yield Compared(setback, reach, numbers=numbers)
@@ -45,10 +42,8 @@ def line(sheet: Sheet, one: Asked[AtTheEdge]) -> Iterator[Compared]:
 
 def beam(sheet: Sheet, one: Asked[AtTheEdge]) -> Iterator[Compared]:
     """The top of the parapet against the height of the beam's bearing."""
-    at = one.subject
-    wall, own = sheet.read(at.wall), sheet.read(at.height)
-    inboard = surely_above(sheet.read(at.setback), limit=sheet.read(at.thickness))
-    bearing = own if inboard else wall + own
+    wall = sheet.read(one.subject.bearing.wall)
+    bearing = bearing_height(sheet, one.subject.bearing)
     yield Compared(wall, bearing, numbers=(("wall", wall, LENGTH), ("bearing", bearing, LENGTH)))
 
 
@@ -58,18 +53,13 @@ BEAM_CLEAR = Question(BEAM, BEAM, LENGTH, beam, strength=False)
 
 def _check(question: Question[AtTheEdge, Compared], topic: Topic) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
-        wall, at = case.edge.parapet, (*case.edge_place, "parapet")
         for subject in counterweighted(case, question.check):
             if isinstance(subject, DoesNotApply):
                 yield subject
                 continue
-            fulcrum, place = subject.support.fulcrum, (*subject.place, "fulcrum")
             there = AtTheEdge(
                 read_of("reach", subject.support, subject.place),
-                read_of("setback", fulcrum, place),
-                read_of("fulcrum_height", fulcrum, place),
-                read_of("parapet_height", wall, at),
-                read_of("parapet_thickness", wall, at),
+                bearing_reads(case, subject.point),
             )
             yield question.judge(case, Asked(there, subject.name, subject.place))
 

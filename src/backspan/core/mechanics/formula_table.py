@@ -20,12 +20,15 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "front_reaction": "load + counterweight + beam_weight - carried_behind",
         "half_dead_full_live": "dead_load / 2 + live_load",
         "half_dead_half_live": "dead_load / 2 + live_load / 2",
+        "hardware_strength": "connector_factor * connector_working_load",
         "imposed_load": "factor * reaction",
         "inboard_length": "beam_length - tip_beyond_line - reach",
         "inboard_to_outboard": "inboard / reach",
         "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",
+        "least_clip_spacing": "factor * rope_diameter",
         "load_to_carry": "factor * load",
         "moment_about_tail": "moment_before + counterweight * centroid",
+        "most_clip_torque": "factor * sheet_torque",
         "pair_tension": (
             "held * other_slope / (own_slope + other_slope) * root(1 + own_slope * own_slope)"
         ),
@@ -42,6 +45,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "resisting_moment_with_beam": (
             "counterweight * backspan + beam_weight * beam_centroid_inboard"
         ),
+        "rope_to_reach": "drop_height + height_above_roof",
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
         "sloped_tension": "held * root(1 + own_slope * own_slope)",
@@ -49,6 +53,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "stall_cap": "cap_factor * rated_load",
         "strength_at_end": "efficiency * breaking_force",
         "tipping_moment": "load * reach",
+        "turnback_for_clips": "sheet_turnback * clip_count / sheet_clip_count",
         "uniform_beam_centroid": "beam_length / 2 - tip_beyond_line - reach",
         "utilisation": "demand / capacity",
         "weight": "mass * STANDARD_GRAVITY",

@@ -75,6 +75,13 @@ class TerminationKind(StrEnum):
 CLIPPED = frozenset({TerminationKind.U_BOLT_CLIPS, TerminationKind.FIST_GRIP_CLIPS})
 
 
+#: Ends that are formed on the rope, which only its maker or a qualified person may do.
+FORMED = frozenset({TerminationKind.SWAGED, TerminationKind.SPLICED})
+
+#: Ends without an eye, which need no thimble in it.
+SOCKETS = frozenset({TerminationKind.POURED_SOCKET, TerminationKind.WEDGE_SOCKET})
+
+
 class TerminationMaker(StrEnum):
     """Who made the end of a rope."""
 

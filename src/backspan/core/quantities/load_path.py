@@ -50,6 +50,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         dimension=None,
         record="clip_sheet",
         field="count",
+        symbol="n_m",
         asked="maker-clips",
     ),
     rated(
@@ -73,6 +74,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         words="clips at the rope's end",
         record="clips",
         field="count",
+        symbol="n_c",
         asked="clips",
         zero=True,
     ),

@@ -290,7 +290,13 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
     ),
     # What stands in papers and plans, and no sum reads yet
     taped(name="drop_width", words="width of the drop", record="drop", field="width"),
-    taped(name="drop_height", words="height of the drop", record="drop", field="height"),
+    taped(
+        name="drop_height",
+        words="height of the drop",
+        record="drop",
+        field="height",
+        symbol="H_d",
+    ),
     taped(name="roof_level", words="level of the roof", record="roof", field="level", zero=True),
     taped(
         name="obstacle_height",
@@ -309,6 +315,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=LENGTH,
         record="rope",
         field="diameter",
+        symbol="d_r",
     ),
     rated_force(
         name="breaking_force",

@@ -53,4 +53,13 @@ TITLES: dict[str, str] = {
     "sloped_tension": (
         "Tiro de una línea inclinada que sujeta una fuerza en su recorrido, como una eslinga"
     ),
+    "hardware_strength": (
+        "Fuerza a la que falla un herraje, por su límite de carga y el factor de su fabricante"
+    ),
+    "least_clip_spacing": "Menor separación entre grapas, como múltiplo del diámetro del cable",
+    "turnback_for_clips": "Cable que devolver donde hay más grapas que en la hoja del fabricante",
+    "most_clip_torque": (
+        "Mayor par de apriete de las grapas, como múltiplo del que pide su fabricante"
+    ),
+    "rope_to_reach": "Cable desde donde apoya la viga hasta el nivel de abajo",
 }

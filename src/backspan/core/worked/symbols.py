@@ -50,6 +50,7 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("inboard", "L_in", "fulcrum to the tail end of the beam", LENGTH),
     Symbol("beam_centroid_inboard", "x_G", "fulcrum to centroid of the beam, inboard", LENGTH),
     # The stack
+    Symbol("height_above_roof", "h_b", "height above the roof at which the beam bears", LENGTH),
     Symbol("stack_length", "l", "length of beam that a group of rows takes", LENGTH),
     Symbol("length_before", "x_0", "tail end to the inner end of the rows before", LENGTH),
     Symbol("outer_end", "x_out", "tail end to the outer end of a group of rows", LENGTH),

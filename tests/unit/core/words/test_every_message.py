@@ -67,6 +67,7 @@ from tests.unit.core.rigs import (
     seen,
     without_stall,
 )
+from tests.unit.core.words.lacking_lines import LINES
 
 ROOMS = ("sheet", "checks", "review")
 TREES = [
@@ -218,6 +219,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
     without_stall(PROJECT),
     put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
+    *LINES,
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
     put(PROJECT, (*ARM, "backspan"), None),
