@@ -37,7 +37,7 @@ def imposed_load(*, factor: Ratio, reaction: Force) -> Force:
 
 @formula(symbol="A")
 def plate_area(*, plate_length: Length, plate_width: Length) -> Area:
-    """Area on which a fulcrum stands.
+    """Area on which a stand stands.
 
     Source: geometry.
     """

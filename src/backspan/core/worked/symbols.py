@@ -75,6 +75,8 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("held", "H", "force along the beam that tiebacks hold, or along a sling", FORCE),
     Symbol("own_slope", "s", "how far a line runs across for its length along", RATIO),
     Symbol("other_slope", "s_o", "the same of the other tieback of a pair", RATIO),
+    Symbol("reaction", "R", "what a stand carries", FORCE),
+    Symbol("plate_area", "A", "area on which a stand stands", AREA),
     # Moments
     Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
     Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),

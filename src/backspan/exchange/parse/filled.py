@@ -58,6 +58,7 @@ _OF_POINT = ("hoist", "rope", "termination")
 _OF_TIEBACK = ("rope", "termination")
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
+_READ_OF_REAR = ("plate_length", "plate_width")
 _TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages")
 _WITNESS = ("evidence", "by", "at", "document")
 
@@ -165,6 +166,12 @@ def _beam(own: _Data, source: _Data, statement: _Data) -> _Data:
             **_kept(fulcrum, ("kind",)),
             **_witnessed(_kept(fulcrum, _READ_OF_FULCRUM), statement),
             **own.get("fulcrum", {}),
+        }
+    rear = source.get("rear")
+    if isinstance(rear, dict) and isinstance(own.get("rear", {}), dict):
+        beam["rear"] = {
+            **_witnessed(_kept(rear, _READ_OF_REAR), statement),
+            **own.get("rear", {}),
         }
     own_stack = own.get("stack")
     if isinstance(stack, dict) and isinstance(own_stack, dict):
