@@ -173,6 +173,15 @@ def test_a_stated_strength_that_fails_still_fails() -> None:
     assert finding(signed(weak), "bearing").verdict is Verdict.FAIL
 
 
+def test_no_paper_covers_a_beam_that_turns_about_its_rear_stand() -> None:
+    """880 lb at 10 ft, 200 lb at 6 ft 6 in: over a stand at 8 ft the fulcrum lifts."""
+    rig = put(put(PROJECT, STRENGTH, None), REAR_STRENGTH, None)
+    rig = signed(put(rig, (*ARM, "rear_stand"), length("8 ft")), most_rear=1e6)
+    assert limits(rig).verdict is Verdict.MISSING
+    for check in ("bearing", "rear-bearing"):
+        assert finding(rig, check).message.id == "outside.front"
+
+
 def test_under_a_silent_rule_set_only_the_paper_passes() -> None:
     silent = on_basis(put(put(PROJECT, STRENGTH, None), REAR_STRENGTH, None), QUEBEC)
     verdicts = [
