@@ -15,7 +15,7 @@ from backspan.papers.facts_part import facts_part
 from backspan.papers.reasons_part import reasons_part
 
 #: Of what passes, how many sentences of one check a page has.
-MOST_SENTENCES = 2
+MOST_SENTENCES = 1
 
 
 def drop_part(project: Project, review: Data, language: Language) -> dict[str, Any]:
@@ -115,7 +115,7 @@ def _letters(review: Data) -> list[dict[str, str]]:
 def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
     """What passes, by check: a line for each finding but the one whose sums are shown.
 
-    Of a check that says more than two things it is told for whom; the appendix has each sentence.
+    Of a check that says more than one thing it is told for whom; the appendix has each sentence.
     """
     titles: dict[str, list[dict[str, Any]]] = {}
     for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1):

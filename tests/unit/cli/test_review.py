@@ -50,10 +50,10 @@ def test_a_site_of_two_drops_is_told_on_one_screen(run: Run, others: tuple[str, 
 def test_findings_that_want_the_same_are_one_reason(run: Run) -> None:
     told = " ".join(run("review", DEMO, "--drop", "N2", "--on", ON).out.split())
     titles = (
-        "Counterweight against tipping; Strength of the suspension rope;"
-        " Surface under the fulcrum; Stall load of the hoist; Load of the anchor"
+        "Counterweight against tipping; Strength of the suspension rope; Surface under the fulcrum;"
+        " Strength of the connecting hardware; Stall load of the hoist; Load of the anchor"
     )
-    head = f"N2, L, R, L/TB-L, R/TB-R ? missing {titles}"
+    head = f"N2, L, R, L/SHACKLE, R/SHACKLE, L/TB-L, R/TB-R ? missing {titles}"
     assert f"{head}: Not stated: stall load of the hoist." in told
     assert told.count("State stall load of the hoist") == 1
 

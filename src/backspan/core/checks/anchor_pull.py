@@ -107,7 +107,7 @@ def rated(judged: Judged[Pulled, Compared]) -> Told:
 
 
 #: A paper against what is asked of it: no share of strength that is ranked with others.
-RATED = Question(LOAD, LOAD, FORCE, load, rated, strength=False)
+RATED = Question(LOAD, LOAD, FORCE, load, rated, strength=False, share=False)
 AIMED = Question(DIRECTION, DIRECTION, ANGLE, turned, strength=False)
 
 

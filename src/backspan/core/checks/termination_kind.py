@@ -46,7 +46,7 @@ def fits(sheet: Sheet, one: Asked[EndOnRope]) -> Iterator[Compared]:
     yield Compared(made_for, rope, numbers=numbers)
 
 
-FITS = Question(ID, "end-fits", LENGTH, fits, strength=False)
+FITS = Question(ID, "end-fits", LENGTH, fits, strength=False, share=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:

@@ -71,7 +71,7 @@ def _asked_of(sheet: Sheet, held: Held) -> float:
 
 
 #: Equal ropes are equal: no share of strength that is ranked with others.
-QUESTION = Question(ID, ID, FORCE, work, strength=False)
+QUESTION = Question(ID, ID, FORCE, work, strength=False, share=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:

@@ -60,6 +60,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         record="clip_sheet",
         field="turnback",
         asked="maker-turnback",
+        symbol="t_m",
     ),
     rated(
         name="sheet_torque",
@@ -68,6 +69,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         record="clip_sheet",
         field="torque",
         asked="maker-torque",
+        symbol="T_m",
     ),
     counted(
         name="clip_count",
@@ -113,6 +115,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         words="working load limit of the connecting hardware",
         record="connector",
         field="working_load",
+        symbol="F_w",
     ),
     rated(
         name="connector_factor",
@@ -120,6 +123,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         dimension=RATIO,
         record="connector",
         field="working_load_factor",
+        symbol="k_w",
     ),
     rated(
         name="connector_size",

@@ -193,6 +193,8 @@ class Question(Generic[S, C]):
     also: Callable[[Sheet, C], None] | None = None
     strength: bool = True
     """Whether demand over capacity is a share of strength; else it is never ranked with those."""
+    share: bool = True
+    """Whether demand over capacity is told at all: what has to be equal is always all of it."""
 
     def judge(self, case: Case, one: Asked[S]) -> Finding:
         """The finding at the worst corner of what is doubtful."""
@@ -296,7 +298,7 @@ class Question(Generic[S, C]):
             message=told.message,
             demand=self._amount(demand),
             capacity=self._amount(capacity),
-            utilisation=_share(governing),
+            utilisation=_share(governing) if self.share else None,
             governing=values[0].key if values and shown is not None else None,
             question=self.says,
             rules=values,

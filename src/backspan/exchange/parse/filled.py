@@ -152,6 +152,12 @@ def _point(own: _Data, source: _Data, statement: _Data) -> _Data:
             {**_kept(old, _OF_TIEBACK), **new} if isinstance(new, dict) else new
             for new, old in zip(ties, old_ties, strict=True)
         ]
+    fitted, old_fitted = own.get("connectors"), _records(source.get("connectors"))
+    if isinstance(fitted, list) and len(fitted) == len(old_fitted):
+        point["connectors"] = [
+            {**_kept(old, ("connector",)), **new} if isinstance(new, dict) else new
+            for new, old in zip(fitted, old_fitted, strict=True)
+        ]
     beam, before = own.get("counterweighted_beam"), source.get("counterweighted_beam")
     if isinstance(beam, dict) and isinstance(before, dict):
         point["counterweighted_beam"] = _beam(beam, before, statement)
