@@ -24,7 +24,6 @@ from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
 from backspan.core.quantities import ANGLE
-from tests.unit.core import rigs
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -42,6 +41,7 @@ from tests.unit.core.rigs import (
     STACKED,
     STAGE,
     TODAY,
+    at,
     count,
     force,
     labelled,
@@ -50,6 +50,7 @@ from tests.unit.core.rigs import (
     on_basis,
     put,
     seen,
+    stated,
     without_stall,
 )
 from tests.unit.core.words.lacking_lines import LINES
@@ -88,12 +89,12 @@ TIED_TO_STRUCTURE = put(
 
 def turned(degrees: float) -> StatedValue[float]:
     """An angle that somebody measured."""
-    return rigs.stated(f"{degrees} deg", ANGLE)
+    return stated(f"{degrees} deg", ANGLE)
 
 
-OF_PAIR = replace(rigs.at(PROJECT, TIE), id="T2", anchor="A2", angle=turned(30))
+OF_PAIR = replace(at(PROJECT, TIE), id="T2", anchor="A2", angle=turned(30))
 PAIR = put(
-    put(PROJECT, (*LEFT, "tiebacks"), (rigs.at(PROJECT, TIE), OF_PAIR)),
+    put(PROJECT, (*LEFT, "tiebacks"), (at(PROJECT, TIE), OF_PAIR)),
     (*TIE, "angle"),
     turned(30),
 )
