@@ -139,8 +139,8 @@ def test_the_order_of_named_lists_changes_nothing(rig: Project, data: st.DataObj
 #: Checks with a number, and those of one word.
 MEASURED = (
     *("tipping", "stall-cap", "beam-length", "beam-label", "beam-proportion", "bearing"),
-    "rear-bearing",
-    "rope-strength",
+    *("rear-bearing", "rope-strength", "hardware-strength"),
+    *("tieback-strength", "tieback-angle", "anchor-load"),
 )
 JUDGED = (*MEASURED, "counterweight-kind", "counterweight-fastening")
 

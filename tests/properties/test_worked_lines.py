@@ -6,6 +6,7 @@ out again by Python, and must give the printed result within its printed digits.
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import replace
 from fractions import Fraction
@@ -70,7 +71,8 @@ def step_of(data: some.DataObject, formula: AnyFormula, description: FormulaDesc
 def worked_from_text(text: str) -> float:
     """The value of a right-hand side as it is printed, without its units."""
     plain = NUMBER_WITH_UNIT.sub(lambda match: match["number"].replace(",", ""), text)
-    return float(eval(plain.replace("×", "*"), {"__builtins__": {}}))  # noqa: S307 own text
+    known = {"__builtins__": {}, "root": math.sqrt}
+    return float(eval(plain.replace("×", "*").replace("√", "root"), known))  # noqa: S307 own text
 
 
 def last_place(text: str) -> float:

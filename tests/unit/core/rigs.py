@@ -80,9 +80,17 @@ RECORDS: dict[str, Place] = {
 }
 
 
+#: Where a number stands that the record named above does not state.
+ELSEWHERE: dict[str, Place] = {
+    "connector_breaking_force": ("kit", "connectors", "SH", "breaking_force"),
+}
+
+
 def place_of(name: str) -> Place:
     """Where the quantity of that name is stated for the left point."""
     quantity = QUANTITIES[name]
+    if name in ELSEWHERE:
+        return ELSEWHERE[name]
     return (*RECORDS[quantity.record], quantity.field)
 
 
