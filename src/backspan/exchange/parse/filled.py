@@ -3,7 +3,8 @@
 A rig moved from another drop brings its hoists, ropes and those of its tiebacks, beams, stages and
 kinds of pieces, and what was read from their plates, with who read it and when; its drop is as
 wide. Whatever is of the roof or was looked at stays blank: reach, backspan, rear stand, counts,
-pins, anchors, lines. A line
+pins, anchors, lines. How the clips at a rope's end were set comes along, how tight they are and
+their saddles do not. A line
 without a name of its own has that of its anchor, a thing without one is called by its id, and a
 roof without an outline has the one that its edges draw. A stage of no stated points hangs from all
 of its rig.
@@ -26,6 +27,7 @@ from backspan.core.model.kit import (
 from backspan.core.model.rigs import (
     CounterweightedBeam,
     Drop,
+    Fitted,
     Fulcrum,
     HungStage,
     Lifeline,
@@ -50,6 +52,7 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
         (CounterweightedBeam, "beam"),
         (Fulcrum, "kind"),
         (PieceGroup, "piece"),
+        (Fitted, "connector"),
     }
 )
 
@@ -59,6 +62,7 @@ _OF_TIEBACK = ("rope", "termination")
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
 _READ_OF_REAR = ("plate_length", "plate_width")
+_READ_OF_CLIPS = ("count", "spacing", "turnback")
 _TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages")
 _WITNESS = ("evidence", "by", "at", "document")
 
@@ -152,16 +156,26 @@ def _point(own: _Data, source: _Data, statement: _Data) -> _Data:
             {**_kept(old, _OF_TIEBACK), **new} if isinstance(new, dict) else new
             for new, old in zip(ties, old_ties, strict=True)
         ]
-    fitted, old_fitted = own.get("connectors"), _records(source.get("connectors"))
-    if isinstance(fitted, list) and len(fitted) == len(old_fitted):
-        point["connectors"] = [
-            {**_kept(old, ("connector",)), **new} if isinstance(new, dict) else new
-            for new, old in zip(fitted, old_fitted, strict=True)
-        ]
+    _rope_end(point, own, source, statement)
     beam, before = own.get("counterweighted_beam"), source.get("counterweighted_beam")
     if isinstance(beam, dict) and isinstance(before, dict):
         point["counterweighted_beam"] = _beam(beam, before, statement)
     return point
+
+
+def _rope_end(point: _Data, own: _Data, source: _Data, statement: _Data) -> None:
+    """The hardware by its kinds, and how the clips were set, of an end that is spoken of anew."""
+    fitted, before = own.get("connectors"), _records(source.get("connectors"))
+    if isinstance(fitted, list) and len(fitted) == len(before):
+        pairs = zip(fitted, before, strict=True)
+        point["connectors"] = [
+            {**_kept(old, ("connector",)), **new} if isinstance(new, dict) else new
+            for new, old in pairs
+        ]
+    clips, old = own.get("clips"), source.get("clips")
+    same = point.get("termination") == source.get("termination")
+    if isinstance(clips, dict) and isinstance(old, dict) and same:
+        point["clips"] = {**_witnessed(_kept(old, _READ_OF_CLIPS), statement), **clips}
 
 
 def _beam(own: _Data, source: _Data, statement: _Data) -> _Data:
