@@ -16,11 +16,24 @@ from backspan.core.ask.shape import Asked
 from backspan.core.model.basis import Basis, RuleChoice
 from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.inherit import inherit
-from backspan.core.model.kit import Beam, Hoist, Kit, Piece, PieceKind, Stage
+from backspan.core.model.kit import (
+    Beam,
+    ClipSheet,
+    Hoist,
+    Kit,
+    Piece,
+    PieceKind,
+    Rope,
+    RopeKind,
+    Stage,
+    Termination,
+    TerminationKind,
+)
 from backspan.core.model.people import Person
 from backspan.core.model.project import FORMAT, Project
 from backspan.core.model.rigs import (
     BackspanFrom,
+    Clips,
     CounterweightedBeam,
     Drop,
     Fulcrum,
@@ -33,7 +46,7 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.site import Site
 from backspan.core.quantities.named import QUANTITIES
-from backspan.core.quantities.quantity import COUNT, GEOMETRY
+from backspan.core.quantities.quantity import COUNT, GEOMETRY, OBSERVATION
 from backspan.core.review.basis import PRACTICE, rules_of, selected_rules
 from backspan.core.review.naming import rule_choice
 from backspan.core.sheet.case import Case
@@ -44,6 +57,7 @@ DEFAULT_RULES = "us-osha-1926-subpart-l@1996"
 
 _DROP, _POINT = "asked", "point"
 _HOIST, _BEAM, _PIECE, _STAGE = "on the line", "beam", "piece", "stage"
+_ROPE, _END = "suspension rope", "end"
 _ASKER = Person("asker", "whoever asks", "owner's engineer")
 _NO_NUMBER = StatedValue(0.0, 0.0, Evidence.LABEL)
 _SHORT = StatedValue(1.0, 0.0, Evidence.MEASURED)  # metres: no question is about the stage's length
@@ -100,9 +114,20 @@ def project_of(
         stack=Stack((group,), **_stated("stack", given)),
         **_stated("counterweighted_beam", given),
     )
-    point = SuspensionPoint(_POINT, 0.0, _HOIST, support, **_stated("suspension_point", given))
+    point = SuspensionPoint(
+        _POINT,
+        0.0,
+        _HOIST,
+        support,
+        rope=_ROPE,
+        termination=_END,
+        clips=Clips(**_stated("clips", given)),
+        **_stated("suspension_point", given),
+    )
     kit = Kit(
         hoists=(Hoist(_HOIST, "hoist", **({"rated_load": _NO_NUMBER} | _stated("hoist", given))),),
+        ropes=(_rope(given),),
+        terminations=(_end(given),),
         beams=(Beam(_BEAM, "beam", **_stated("beam", given)),),
         pieces=(
             Piece(
@@ -127,12 +152,23 @@ def project_of(
     return inherit(project)
 
 
+def _rope(given: Mapping[str, float]) -> Rope:
+    return Rope(_ROPE, "rope", RopeKind.WIRE, **({"diameter": _SHORT} | _stated("rope", given)))
+
+
+def _end(given: Mapping[str, float]) -> Termination:
+    """The rope's end; what it is made with is asked of clips only."""
+    sheet = ClipSheet(**_stated("clip_sheet", given))
+    kind = TerminationKind.FIST_GRIP_CLIPS
+    return Termination(_END, "end", kind, clips=sheet, **_stated("termination", given))
+
+
 def _stated(record: str, given: Mapping[str, float]) -> dict[str, Any]:
     """The fields of a record that were given; Any, since each record has its own."""
     found: dict[str, Any] = {}
     for one in QUANTITIES.values():
         if one.record == record and one.name in given:
-            measured = one.evidence in {GEOMETRY, COUNT}
+            measured = one.evidence in {GEOMETRY, COUNT, OBSERVATION}
             found[one.field] = StatedValue(
                 given[one.name],
                 None if one.dimension is None else 0.0,

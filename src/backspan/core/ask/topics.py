@@ -34,6 +34,7 @@ from backspan.core.ask.shape import (
     parameter_of,
 )
 from backspan.core.ask.sought import BACKSPAN, PIECES, REACH, answer_sought
+from backspan.core.ask.suspension_line import answer_clips, answer_rope
 from backspan.core.errors import quoted
 from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
@@ -47,6 +48,10 @@ from backspan.core.worked.table import describe
 
 #: Loads that only rules ask for which set no hoist.
 OF_OTHER_RULES = ("dead_mass", "intended_load", "rope_mass", "bottom_weight", "limiter_trip")
+
+#: What the maker of clips says of them on a rope, and what is found of those in place.
+OF_A_SHEET = ("rope_diameter", "sheet_clip_count", "sheet_turnback", "sheet_torque")
+OF_CLIPS = ("clip_count", "clip_spacing", "clip_turnback", "clip_torque")
 
 RULES = Parameter("rules", f"rule set; without it {DEFAULT_RULES}", Kind.WORD, needed=False)
 PER_ROW = Parameter("per-row", "pieces side by side in one row (else 1)", Kind.COUNT, needed=False)
@@ -147,6 +152,30 @@ TOPICS: tuple[Topic, ...] = (
         (parameter_of("rated_load", needed=True), parameter_of("stall_load", needed=False), RULES),
         "rated=1000lb stall=3000lb",
         answer_stall,
+    ),
+    Topic(
+        "rope",
+        "How large a hoist does this rope carry, where its end is made?",
+        (
+            parameter_of("breaking_force", needed=True),
+            parameter_of("efficiency", needed=True),
+            parameter_of("rated_load", needed=False),
+            parameter_of("stall_load", needed=False),
+            RULES,
+        ),
+        "breaking=8520lb keeps=0.8 rated=1000lb stall=2500lb",
+        answer_rope,
+    ),
+    Topic(
+        "clips",
+        "How are the clips of this sheet set on the rope, or do these hold?",
+        (
+            *(parameter_of(name, needed=True) for name in OF_A_SHEET),
+            *(parameter_of(name, needed=False) for name in OF_CLIPS),
+            RULES,
+        ),
+        "diameter=5/16in maker-clips=2 maker-turnback=5.5in maker-torque=30ft-lb",
+        answer_clips,
     ),
     Topic(
         "moment",

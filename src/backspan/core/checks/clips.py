@@ -107,6 +107,9 @@ MEASURES: tuple[tuple[Question[AtTheEnd, Compared], tuple[str, ...]], ...] = (
     ),
 )
 
+#: The sentences of those numbers: count, spacing, turnback, torque.
+NUMBERS = tuple(question.says for question, _ in MEASURES)
+
 
 def judge(case: Case) -> Iterator[Answer]:
     """Numbers and words of the clips at each point whose rope ends in clips."""

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from backspan.core.findings import DoesNotApply
 from backspan.core.model.kit import SOCKETS
+from backspan.core.model.rigs import Found
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -45,8 +46,9 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def _thimble(case: Case, one: Point) -> Iterator[Answer]:
     inputs, at = Inputs(case), (*one.place, "thimble")
-    socket = end_kind(inputs, one.point) in SOCKETS
     word = inputs.word("thimble", one.point.thimble, EvidenceClass.OBSERVATION, at)
+    # A thimble that is sound is so whatever the end is made with.
+    socket = word not in {None, Found.SOUND} and end_kind(inputs, one.point) in SOCKETS
     key = "line.thimble-at-socket" if socket else "line.thimble"
     yield from WordSeen(ID, one.name, at, inputs, word).against(key, "thimble")
 

@@ -316,6 +316,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="rope",
         field="diameter",
         symbol="d_r",
+        asked="diameter",
     ),
     rated_force(
         name="breaking_force",
@@ -323,6 +324,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="rope",
         field="breaking_force",
         symbol="F_b",
+        asked="breaking",
     ),
     Quantity(
         name="mass_per_length",
@@ -345,6 +347,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="termination",
         field="efficiency",
         symbol="e_t",
+        asked="keeps",
     ),
     Quantity(
         name="lot_count",

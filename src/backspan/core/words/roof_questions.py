@@ -25,6 +25,10 @@ SENTENCES: dict[str, str] = {
     "ask.too-short": (
         "Beam too short: the {most} pieces that fit hold {held}; {required} is required."
     ),
+    "ask.clips": (
+        "Clips: {least}, at least {apart} apart, with at least {turned} of rope turned back, each"
+        " tightened with {makers}."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
@@ -37,6 +41,8 @@ SENTENCES: dict[str, str] = {
         "Nothing was measured here: whoever asks vouches for the values. A review judges evidence."
     ),
     "note.one-beam": "Each beam by itself; a two-point stage has two.",
+    "note.one-line": "Each line by itself; the other hardware of the line is asked by a review.",
+    "note.stall-besides": "A hoist that stalls at more than this rope holds is too large as well.",
     "note.label": "The label of the beam sets the most pieces: no readable label, no use.",
     "note.moment-practice": "Common practice, no source: before any factor.",
     "note.rounded-down": "Rounded down to the last step that holds.",
@@ -84,5 +90,12 @@ LABELS: dict[str, str] = {
     "most-that-fit": "most pieces that fit",
     "moment": "tipping moment before any factor",
     "stall-ratio": "stall load over rated load",
+    "strength-at-end": "strength at the rope's end",
+    "most-stall-held": "most stall load that the rope holds",
+    "least-clips": "fewest clips",
+    "least-spacing": "least spacing of the clips",
+    "least-turnback": "least rope turned back",
+    "least-torque": "torque the maker asks for",
+    "most-torque": "most torque",
     "room-left": "room left on the beam",
 }

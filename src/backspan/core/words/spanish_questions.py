@@ -25,6 +25,10 @@ SENTENCES: dict[str, str] = {
     "ask.too-short": (
         "Viga demasiado corta: las {most} piezas que caben dan {held}; se exigen {required}."
     ),
+    "ask.clips": (
+        "Grapas: {least}, separadas al menos {apart}, con al menos {turned} de cable devuelto, cada"
+        " una apretada con {makers}."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": (
         "Un aparejo de carga nominal {rated} puede tener una carga de bloqueo de {cap} como máximo."
@@ -40,6 +44,10 @@ SENTENCES: dict[str, str] = {
         " evidencia."
     ),
     "note.one-beam": "Cada viga por sí sola; una plataforma de dos puntos tiene dos.",
+    "note.one-line": "Cada línea por sí sola; del resto del herraje pregunta una revisión.",
+    "note.stall-besides": (
+        "Un aparejo que se bloquea con más de lo que el cable resiste es también demasiado grande."
+    ),
     "note.label": (
         "La etiqueta de la viga fija el máximo de piezas: sin etiqueta legible, no se usa."
     ),
@@ -86,5 +94,12 @@ LABELS: dict[str, str] = {
     "most-that-fit": "máximo de piezas que caben",
     "moment": "momento de vuelco antes de cualquier factor",
     "stall-ratio": "carga de bloqueo entre carga nominal",
+    "strength-at-end": "resistencia en el extremo del cable",
+    "most-stall-held": "carga de bloqueo máxima que el cable resiste",
+    "least-clips": "mínimo de grapas",
+    "least-spacing": "separación mínima de las grapas",
+    "least-turnback": "mínimo de cable devuelto",
+    "least-torque": "par que pide el fabricante",
+    "most-torque": "par máximo",
     "room-left": "espacio que queda en la viga",
 }
