@@ -23,6 +23,7 @@ from tests.unit.core.rigs import (
     EN,
     HOIST,
     HONG_KONG,
+    LEFT,
     NEW_ZEALAND,
     OSHA,
     PROJECT,
@@ -57,6 +58,8 @@ RANK = {Verdict.FAIL: 0, Verdict.MISSING: 1, Verdict.REFER: 2, Verdict.PASS: 3}
 HEARD: defaultdict[str, Counter[Verdict]] = defaultdict(Counter)
 
 COUNT = (*STACK, "groups", -1, "count")
+TIE: Place = (*LEFT, "tiebacks", "TL")
+ANCHOR: Place = ("site", "roofs", "ROOF", "anchors", "A1")
 
 
 def inches(low: int, high: int) -> st.SearchStrategy[StatedValue[float]]:
@@ -134,6 +137,14 @@ def rigs(
     strength = stated(f"{draw(st.integers(200, 6000))} psf", PRESSURE, Evidence.CERTIFICATE)
     for stand in ("fulcrum", "rear"):
         project = put(project, (*ARM, stand, "surface_strength"), strength)
+    own = replace(at(PROJECT, ("kit", "ropes", "W")), id="T")
+    own = replace(own, breaking_force=force(draw(pounds(6000, 12000))))
+    project = put(project, ("kit", "ropes"), (*PROJECT.kit.ropes, own))
+    project = put(project, (*TIE, "rope"), "T")
+    # Straight behind the beam, or off to one side of it, in metres.
+    x = draw(st.sampled_from([17.9832, 17.5, 14.0, 9.0]))
+    project = put(project, (*ANCHOR, "at"), (x, draw(st.sampled_from([9.0, 12.0]))))
+    project = put(project, (*ANCHOR, "ratings", 0, "load"), force(draw(pounds(2000, 9000))))
     project = replace(project, units=draw(st.sampled_from(list(Style))))
     return confirmed(on_basis(project, draw(st.sampled_from(texts))), EN, FACTOR)
 

@@ -74,6 +74,7 @@ RECORDS: dict[str, Place] = {
     "clip_sheet": ("kit", "terminations", "GRIPS", "clips"),
     "clips": (*RIGHT, "clips"),
     "connector": ("kit", "connectors", "WLL"),
+    "anchor_rating": ("site", "roofs", "ROOF", "anchors", "A1", "ratings", 0),
     "rope_wear": ("kit", "units", "W-1", "wear"),
     "drop": ("drops", "D"),
     "parapet": ("site", "roofs", "ROOF", "edges", "S", "parapet"),
