@@ -16,10 +16,18 @@ from backspan.core.model.topics import Topic
 from backspan.core.review.take_over import as_told, given_for, why_not
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.subjects import in_force
 from backspan.core.sheet.witness import words_of
 
 #: The topics whose every question a check of this version asks.
-JUDGED_WHOLE = frozenset({Topic.TIPPING, Topic.STANDS_ON})
+JUDGED_WHOLE = frozenset(
+    {
+        *(Topic.TIPPING, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK, Topic.ANCHORS),
+        Topic.EDGES,
+    }
+)
+#: What a rule set in force has to say for the topic to be judged at all; no custom stands in.
+_NEEDS_RULE = {Topic.LINE: "line.rated-load", Topic.EDGES: "geometry.least-parapet"}
 
 _TOPIC_OF = {check.id: check.topic for check in CHECKS}
 
@@ -43,9 +51,11 @@ def who_may(case: Case, topic: Topic) -> tuple[str, ...]:
 
 
 def _judged_whole(case: Case, topic: Topic) -> bool:
-    """What a support of another kind stands on no check asks."""
+    """Not what a support of another kind stands on, nor what every rule set in force leaves out."""
     other = topic is Topic.STANDS_ON and any(one.other_support for one in case.points)
-    return topic in JUDGED_WHOLE and not other
+    key = _NEEDS_RULE.get(topic)
+    silent = key is not None and not in_force(case, key)
+    return topic in JUDGED_WHOLE and not other and not silent
 
 
 def _answer(
