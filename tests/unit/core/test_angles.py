@@ -49,15 +49,3 @@ def test_the_pulls_of_a_pair(one: float, other: float, first: float, second: flo
     assert of_one * math.sin(math.radians(one)) == pytest.approx(
         of_other * math.sin(math.radians(other))
     )
-
-
-#: Sling angle table of a rigging page (ashleysling.com): tension factor by angle from horizontal.
-SLINGS = [(85, 1.004), (75, 1.035), (60, 1.155), (45, 1.414), (30, 2.0)]
-
-
-@pytest.mark.parametrize(("from_horizontal", "factor"), SLINGS)
-def test_a_sling_pulls_as_the_table_says(from_horizontal: int, factor: float) -> None:
-    slope = math.tan(math.radians(90 - from_horizontal))
-    assert FORMULAS["sloped_tension"](held=1.0, own_slope=slope).value == pytest.approx(
-        factor, rel=1e-3
-    )

@@ -48,7 +48,6 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "rope_to_reach": "drop_height + height_above_roof",
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
-        "sloped_tension": "held * root(1 + own_slope * own_slope)",
         "stack_centroid": "moment / counterweight",
         "stall_cap": "cap_factor * rated_load",
         "strength_at_end": "efficiency * breaking_force",

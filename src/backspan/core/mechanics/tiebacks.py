@@ -18,12 +18,3 @@ def pair_tension(*, held: Force, own_slope: Ratio, other_slope: Ratio) -> Force:
     Source: statics: forces along and across the beam.
     """
     return held * other_slope / (own_slope + other_slope) * root(1 + own_slope * own_slope)
-
-
-@formula(symbol="T_single")
-def sloped_tension(*, held: Force, own_slope: Ratio) -> Force:
-    """Pull in a line at a slope that holds a force along its run, such as a sling or a guy.
-
-    Source: statics: force along the line over the cosine of its angle.
-    """
-    return held * root(1 + own_slope * own_slope)

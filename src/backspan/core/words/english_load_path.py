@@ -22,7 +22,7 @@ LOAD_PATH: dict[str, str] = {
     ),
     "alone.pass": "Nothing else goes to anchor {anchor}.",
     "alone.shared": "Anchor {anchor} also holds {others}: the lifeline is not independent.",
-    "tieback-end.pass": "The tieback ends on: {anchor}{found}.",
+    "tieback-end.pass": "The tieback ends on anchor {anchor}.",
     "tieback-end.fail": "The tieback ends on a {found}: nothing may be tied to it.",
     "tieback-end.refer": "The tieback ends on a {found}, which no paper rates.",
     "tieback-end.missing": "What the tieback ends on nobody stated.",

@@ -50,9 +50,6 @@ TITLES: dict[str, str] = {
         "Tiro de uno de dos amarres a lados opuestos que sujetan juntos una fuerza a lo largo de la"
         " viga"
     ),
-    "sloped_tension": (
-        "Tiro de una línea inclinada que sujeta una fuerza en su recorrido, como una eslinga"
-    ),
     "hardware_strength": (
         "Fuerza a la que falla un herraje, por su límite de carga y el factor de su fabricante"
     ),

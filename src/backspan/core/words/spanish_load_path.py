@@ -28,7 +28,7 @@ LOAD_PATH: dict[str, str] = {
     "alone.shared": (
         "El anclaje {anchor} sujeta también {others}: la línea de vida no es independiente."
     ),
-    "tieback-end.pass": "El amarre termina en: {anchor}{found}.",
+    "tieback-end.pass": "El amarre termina en el anclaje {anchor}.",
     "tieback-end.fail": "El amarre termina en: {found}. No se puede amarrar a eso.",
     "tieback-end.refer": "El amarre termina en: {found}, sin documento que diga qué admite.",
     "tieback-end.missing": "Nadie ha declarado en qué termina el amarre.",

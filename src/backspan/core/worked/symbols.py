@@ -70,7 +70,7 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("piece_weight", "w", "weight of one piece", FORCE),
     Symbol("beam_weight", "G", "weight of the beam", FORCE),
     Symbol("carried_behind", "N", "what the rear stand carries, none where the tail lifts", FORCE),
-    Symbol("held", "H", "force along the beam that tiebacks hold, or along a sling", FORCE),
+    Symbol("held", "H", "force along the beam that tiebacks hold", FORCE),
     Symbol("own_slope", "s", "how far a line runs across for its length along", RATIO),
     Symbol("other_slope", "s_o", "the same of the other tieback of a pair", RATIO),
     Symbol("reaction", "R", "what a stand carries", FORCE),
