@@ -137,11 +137,11 @@ def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
 def _short(lines: list[dict[str, Any]]) -> list[dict[str, Any]]:
     if len(lines) <= MOST_SENTENCES:
         return lines
-    subjects = dict.fromkeys(name for line in lines for name in line["of"])
+    subjects = dict.fromkeys(name for line in lines for name in line["of"] if name)
+    if not subjects:  # of the whole drop: only its sentences say anything
+        return lines
     most = max(lines, key=lambda line: line["value"])
-    return [
-        {"where": ", ".join(one for one in subjects if one), "text": "", "share": most["share"]}
-    ]
+    return [{"where": ", ".join(subjects), "text": "", "share": most["share"]}]
 
 
 def _where(review: Data, subject: str) -> str:
