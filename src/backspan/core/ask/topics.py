@@ -23,6 +23,7 @@ from backspan.core.ask.others import (
     answer_stack,
     answer_stall,
 )
+from backspan.core.ask.pulling_ropes import answer_sling, answer_stretch, answer_tieback
 from backspan.core.ask.shape import (
     Answer,
     Asked,
@@ -40,7 +41,7 @@ from backspan.core.mechanics import FORMULAS
 from backspan.core.mechanics.formula_table import FORMULA_TABLE
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.evidence import Sign
-from backspan.core.quantities import LENGTH, RATIO, Style
+from backspan.core.quantities import ANGLE, FORCE, LENGTH, PRESSURE, RATIO, Style
 from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.worked.symbols import SYMBOLS
@@ -78,6 +79,14 @@ def takes(
     ]
     found += [PER_ROW] if from_stack else []
     return (*sorted(found, key=lambda one: not one.needed), RULES)
+
+
+def _angle(name: str, help_text: str) -> Parameter:
+    return Parameter(name, help_text, dimension=ANGLE, needed=False, sign=Sign.NOT_NEGATIVE)
+
+
+def _force(name: str, help_text: str, *, needed: bool = False) -> Parameter:
+    return Parameter(name, help_text, dimension=FORCE, needed=needed)
 
 
 def _of_formula(name: str) -> tuple[Parameter, ...]:
@@ -176,6 +185,54 @@ TOPICS: tuple[Topic, ...] = (
         ),
         "diameter=5/16in maker-clips=2 maker-turnback=5.5in maker-torque=30ft-lb",
         answer_clips,
+    ),
+    Topic(
+        "tieback",
+        "Does a tieback at this angle hold alone, or do two as a pair; what do they pull?",
+        (
+            parameter_of("tieback_angle", needed=True),
+            _angle("other-angle", "the same of one on the other side of the beam"),
+            _force("held", "force along the beam that is held, such as the rope's strength"),
+            _angle("down", "by how much they fall away from the level"),
+            RULES,
+        ),
+        "angle=20deg other-angle=35deg held=6800lb down=15deg",
+        answer_tieback,
+    ),
+    Topic(
+        "sling",
+        "What does each leg of a sling pull?",
+        (
+            _force("load", "load that hangs on the two legs", needed=True),
+            _angle("from-horizontal", "angle of a leg above the horizontal"),
+            _angle("from-vertical", "angle of a leg off the vertical"),
+        ),
+        "load=2000lb from-horizontal=60deg",
+        answer_sling,
+    ),
+    Topic(
+        "stretch",
+        "How far does a rope stretch, and how far out of level does that bring a stage?",
+        (
+            _force("load", "load on the rope", needed=True),
+            _force("other-load", "load on the rope of the stage's other end"),
+            Parameter("length", "length of rope that hangs", dimension=LENGTH),
+            parameter_of("rope_diameter", needed=True),
+            Parameter(
+                "metal",
+                "section of the wires over the diameter squared, from the maker's sheet",
+                dimension=RATIO,
+                needed=False,
+            ),
+            Parameter(
+                "modulus",
+                "modulus of elasticity, from the maker's sheet",
+                dimension=PRESSURE,
+                needed=False,
+            ),
+        ),
+        "load=1085lb other-load=415lb length=200ft diameter=5/16in",
+        answer_stretch,
     ),
     Topic(
         "moment",

@@ -27,6 +27,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",
         "least_clip_spacing": "factor * rope_diameter",
         "load_to_carry": "factor * load",
+        "metal_area": "metal_share * rope_diameter * rope_diameter",
         "moment_about_tail": "moment_before + counterweight * centroid",
         "most_clip_torque": "factor * sheet_torque",
         "pair_tension": (
@@ -35,6 +36,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "pieces_in_weight": "counterweight / piece_weight",
         "pieces_weight": "pieces * piece_weight",
         "plate_area": "plate_length * plate_width",
+        "pull_aside": "held * own_slope",
         "rear_reaction": "(resisting - load * reach) / rear_stand",
         "required_counterweight": "required / backspan",
         "required_counterweight_with_beam": (
@@ -45,14 +47,17 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "resisting_moment_with_beam": (
             "counterweight * backspan + beam_weight * beam_centroid_inboard"
         ),
+        "rope_stretch": "hung * hanging_length / (metal * rope_modulus)",
         "rope_to_reach": "drop_height + height_above_roof",
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
+        "sling_leg": "hung / 2 * root(1 + own_slope * own_slope)",
         "stack_centroid": "moment / counterweight",
         "stall_cap": "cap_factor * rated_load",
         "strength_at_end": "efficiency * breaking_force",
         "tipping_moment": "load * reach",
         "turnback_for_clips": "sheet_turnback * clip_count / sheet_clip_count",
+        "turned_pull": "held * root(1 + own_slope * own_slope)",
         "uniform_beam_centroid": "beam_length / 2 - tip_beyond_line - reach",
         "utilisation": "demand / capacity",
         "weight": "mass * STANDARD_GRAVITY",

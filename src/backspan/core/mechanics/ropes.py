@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from backspan.core.quantities import Force, Length, Moment, Ratio
+from backspan.core.quantities import Area, Force, Length, Moment, Pressure, Ratio
 from backspan.core.worked.formula import formula
 
 
@@ -69,3 +69,23 @@ def rope_to_reach(*, drop_height: Length, height_above_roof: Length) -> Length:
     Source: 29 CFR 1926.451(d)(6): the rope reaches the level below, or its end is stopped.
     """
     return drop_height + height_above_roof
+
+
+@formula(symbol="A_m")
+def metal_area(*, metal_share: Ratio, rope_diameter: Length) -> Area:
+    """Section of the wires of a rope, as a share of the square of its diameter.
+
+    Source: rope makers' tables.
+    """
+    return metal_share * rope_diameter * rope_diameter
+
+
+@formula(symbol="e")
+def rope_stretch(
+    *, hung: Force, hanging_length: Length, rope_modulus: Pressure, metal: Area
+) -> Length:
+    """Length by which a rope that has been worked in stretches under a load, and comes back.
+
+    Source: elasticity of a bar, P L / (A E).
+    """
+    return hung * hanging_length / (metal * rope_modulus)

@@ -29,6 +29,13 @@ SENTENCES: dict[str, str] = {
         "Clips: {least}, at least {apart} apart, with at least {turned} of rope turned back, each"
         " tightened with {makers}."
     ),
+    "ask.sling-leg": "Each of two legs at {angle} above the horizontal pulls {value}.",
+    "ask.sling-flat": (
+        "Each of two legs at {angle} above the horizontal pulls {value}: flatter than slings are"
+        " used."
+    ),
+    "ask.stretch": "The rope stretches by {value} at most.",
+    "ask.out-of-level": "One end of the stage hangs up to {value} lower than the other.",
     "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
@@ -42,6 +49,17 @@ SENTENCES: dict[str, str] = {
     ),
     "note.one-beam": "Each beam by itself; a two-point stage has two.",
     "note.one-line": "Each line by itself; the other hardware of the line is asked by a review.",
+    "note.pair-opposite": "A pair stands on opposite sides of the beam: on one side none balances.",
+    "note.taut": (
+        "Each is taken as taut, as strong as the rope and on a sound anchor: a review asks that."
+    ),
+    "note.two-legs": (
+        "Two legs are taken to carry, however many there are; common practice, no source."
+    ),
+    "note.new-rope": (
+        "A new rope stretches once more besides, by 0.5 to 1 % of its length, and stays so."
+    ),
+    "note.as-stretched": "The load alone: what the rope weighs stretches it further, on both ends.",
     "note.stall-besides": "A hoist that stalls at more than this rope holds is too large as well.",
     "note.label": "The label of the beam sets the most pieces: no readable label, no use.",
     "note.moment-practice": "Common practice, no source: before any factor.",
@@ -97,5 +115,17 @@ LABELS: dict[str, str] = {
     "least-turnback": "least rope turned back",
     "least-torque": "torque the maker asks for",
     "most-torque": "most torque",
+    "pull": "pull of the tieback",
+    "pull-aside": "its pull across the beam",
+    "pull-down": "its pull down on the beam",
+    "pull-other": "pull of the other tieback",
+    "pull-aside-other": "its pull across the beam, the other way",
+    "pull-down-other": "pull of the other down on the beam",
+    "leg-pull": "pull in each leg",
+    "leg-from-horizontal": "angle above the horizontal",
+    "leg-from-vertical": "angle off the vertical",
+    "stretch": "stretch",
+    "stretch-of-other": "stretch of the other rope",
+    "out-of-level": "out of level from stretch alone",
     "room-left": "room left on the beam",
 }

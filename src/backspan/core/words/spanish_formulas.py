@@ -50,6 +50,11 @@ TITLES: dict[str, str] = {
         "Tiro de uno de dos amarres a lados opuestos que sujetan juntos una fuerza a lo largo de la"
         " viga"
     ),
+    "turned_pull": "Tiro de un cable que se desvía de la dirección de la fuerza que sujeta",
+    "pull_aside": "Lo que tira tal cable a través de la dirección de la fuerza que sujeta",
+    "sling_leg": "Tiro de cada uno de dos ramales iguales, por su pendiente desde la vertical",
+    "metal_area": "Sección de los alambres de un cable, como parte del cuadrado de su diámetro",
+    "rope_stretch": "Lo que se alarga un cable ya asentado bajo una carga, y que recupera",
     "hardware_strength": (
         "Fuerza a la que falla un herraje, por su límite de carga y el factor de su fabricante"
     ),

@@ -29,6 +29,13 @@ SENTENCES: dict[str, str] = {
         "Grapas: {least}, separadas al menos {apart}, con al menos {turned} de cable devuelto, cada"
         " una apretada con {makers}."
     ),
+    "ask.sling-leg": "Cada uno de dos ramales a {angle} sobre la horizontal tira {value}.",
+    "ask.sling-flat": (
+        "Cada uno de dos ramales a {angle} sobre la horizontal tira {value}: más tendido de lo que"
+        " se usa una eslinga."
+    ),
+    "ask.stretch": "El cable se alarga {value} como máximo.",
+    "ask.out-of-level": ("Un extremo del andamio cuelga hasta {value} más abajo que el otro."),
     "ask.formula": "{title}: {value}.",
     "stall.cap": (
         "Un aparejo de carga nominal {rated} puede tener una carga de bloqueo de {cap} como máximo."
@@ -45,6 +52,20 @@ SENTENCES: dict[str, str] = {
     ),
     "note.one-beam": "Cada viga por sí sola; una plataforma de dos puntos tiene dos.",
     "note.one-line": "Cada línea por sí sola; del resto del herraje pregunta una revisión.",
+    "note.pair-opposite": (
+        "Un par va a lados opuestos de la viga: a un mismo lado nada se equilibra."
+    ),
+    "note.taut": (
+        "Cada amarre se toma como tenso, tan resistente como el cable y en un anclaje sano: eso lo"
+        " pregunta una revisión."
+    ),
+    "note.two-legs": (
+        "Se toma que cargan dos ramales, por muchos que haya; práctica común, sin fuente."
+    ),
+    "note.new-rope": (
+        "Un cable nuevo se alarga además una vez, de 0.5 a 1 % de su longitud, y así queda."
+    ),
+    "note.as-stretched": ("Solo la carga: lo que pesa el cable lo alarga más, en ambos extremos."),
     "note.stall-besides": (
         "Un aparejo que se bloquea con más de lo que el cable resiste es también demasiado grande."
     ),
@@ -101,5 +122,17 @@ LABELS: dict[str, str] = {
     "least-turnback": "mínimo de cable devuelto",
     "least-torque": "par que pide el fabricante",
     "most-torque": "par máximo",
+    "pull": "tiro del amarre",
+    "pull-aside": "su tiro a través de la viga",
+    "pull-down": "su tiro hacia abajo en la viga",
+    "pull-other": "tiro del otro amarre",
+    "pull-aside-other": "su tiro a través de la viga, al otro lado",
+    "pull-down-other": "tiro del otro hacia abajo en la viga",
+    "leg-pull": "tiro en cada ramal",
+    "leg-from-horizontal": "ángulo sobre la horizontal",
+    "leg-from-vertical": "ángulo desde la vertical",
+    "stretch": "alargamiento",
+    "stretch-of-other": "alargamiento del otro cable",
+    "out-of-level": "desnivel solo por alargamiento",
     "room-left": "espacio que queda en la viga",
 }
