@@ -1,0 +1,1 @@
+"""What was seen, decided and changed at a building: entries, their chain, the site they make."""
