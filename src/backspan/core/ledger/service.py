@@ -1,0 +1,120 @@
+"""Is a drop in service on a day: its state, what stands against it, and what has lapsed by then.
+
+A shift check counts for its own day. A paper that a permit leans on, and the dates of anchors in
+use, end it with the day after their last.
+"""
+
+from __future__ import annotations
+
+import datetime
+from collections.abc import Iterator
+
+from backspan.core.checks import anchor_dates
+from backspan.core.findings import Finding, Verdict
+from backspan.core.ledger import bodies
+from backspan.core.ledger.days import day_of
+from backspan.core.ledger.drop_states import TABLE, Event, Refusal, State
+from backspan.core.ledger.entry import Entry
+from backspan.core.ledger.folded import Folded
+from backspan.core.ledger.standing import DropRecord, Standing, Why
+from backspan.core.review.run import case_of
+from backspan.core.rules.selected import RuleLibrary
+
+Reason = tuple[Why | Refusal, Entry | None]
+
+
+def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.date) -> Standing:
+    """Where a drop stands on a day, by a site folded to the end of that day.
+
+    Raises LedgerError where no site is described, RuleError for a rule set that is not at hand.
+    """
+    record, state = site.record(drop), site.record(drop).state
+    reasons = list(_against(site, record))
+    if record.permit is not None:
+        lapsed = list(_lapsed(site, record, library, on))
+        reasons += lapsed
+        if lapsed:
+            state = _after(state, Event.CHANGED)
+    if state is State.IN_SERVICE and record.fit_day != on.isoformat():
+        state = _after(state, Event.DAY_ENDS)
+    if state is State.ACCEPTED:
+        reasons.append((Why.NO_CHECK_TODAY, None))
+    return Standing(
+        drop,
+        on,
+        state,
+        tuple(reasons),
+        record.permit,
+        tuple(record.restrictions),
+        tuple(record.connected),
+        tuple(record.refused),
+        tuple(record.ended),
+    )
+
+
+def _after(state: State, event: Event) -> State:
+    following = TABLE[(state, event)]
+    return state if isinstance(following, Refusal) else following
+
+
+def _against(site: Folded, record: DropRecord) -> Iterator[Reason]:
+    if record.state is State.STOPPED and record.stops:
+        yield Why.STOPPED, record.stops[-1]
+    if record.state is State.STOPPED and record.ended:
+        yield Why.ENDED, record.ended[-1].by
+    found = site.against(record.id)
+    if found is not None:
+        yield found
+    if record.holds:
+        yield Why.ON_HOLD, record.holds[-1]
+
+
+def _lapsed(
+    site: Folded, record: DropRecord, library: RuleLibrary, on: datetime.date
+) -> Iterator[Reason]:
+    """Papers and anchors that an acceptance leans on and that do not reach this day."""
+    permit = record.permit
+    if permit is None:
+        return
+    leans = permit.says.taken_over
+    for entry in site.stating:
+        match entry.body:
+            case bodies.TopicTakenOver(taken=paper) | bodies.LimitsSigned(limits=paper):
+                if paper.document in leans and paper.until < on.isoformat():
+                    yield Why.LAPSED, entry
+            case _:
+                continue
+    then = datetime.date.fromisoformat(day_of(permit.entry))
+    passed = {_key(one) for one in _dates(site, record.id, library, then) if _passes(one)}
+    for found in _dates(site, record.id, library, on):
+        if _key(found) in passed and not _passes(found):
+            yield Why.LAPSED, _stated_anchor(site, _key(found)[0])
+
+
+def _dates(site: Folded, drop: str, library: RuleLibrary, on: datetime.date) -> list[Finding]:
+    case = case_of(site.project, drop, library, on=on)
+    return [one for one in anchor_dates.CHECK.judge(case) if isinstance(one, Finding)]
+
+
+def _passes(finding: Finding) -> bool:
+    return finding.verdict is Verdict.PASS
+
+
+def _key(finding: Finding) -> tuple[str, str]:
+    """The anchor a finding is about, and which of its papers."""
+    words = dict(finding.message.values)
+    return str(words["anchor"]), str(words["input"])
+
+
+def _stated_anchor(site: Folded, anchor: str) -> Entry | None:
+    """The last entry that stated something of an anchor."""
+    last = None
+    for entry in site.stating:
+        match entry.body:
+            case bodies.AnchorRegistered(anchor=one) if one.id == anchor:
+                last = entry
+            case bodies.AnchorInspected(anchor=name) if name == anchor:
+                last = entry
+            case _:
+                continue
+    return last
