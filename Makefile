@@ -43,6 +43,7 @@ demo: setup  ## Review the invented demo project and write its papers and drawin
 
 .PHONY: test
 test: setup $(NODE_DONE) check  ## Run all checks and all tests
+	@$(PYTHON) tools/check_environment.py --postgres
 	$(BIN)/python -m pytest
 
 .PHONY: quick

@@ -6,7 +6,9 @@ Written so that a Python too old for the project (3.7 on) can still say that it 
 from __future__ import annotations
 
 import argparse
+import glob
 import importlib.util
+import os
 import shutil
 import subprocess
 import sys
@@ -46,6 +48,38 @@ def node_problem(*, node: str | None, npm: bool) -> str | None:
     return None
 
 
+def postgres_folder(*, on_path: str | None, installed: list[str]) -> str | None:
+    """The folder of a PostgreSQL server's programs: the search path's, else the newest; or None.
+
+    `installed` are folders such as Debian's /usr/lib/postgresql/15/bin, which stand on no path.
+    """
+    if on_path is not None:
+        return os.path.dirname(os.path.realpath(on_path))  # noqa: PTH120 - as old a Python as any
+
+    def version(folder: str) -> float:
+        name = os.path.basename(os.path.dirname(folder))  # noqa: PTH119, PTH120 - as above
+        return float(name) if name.replace(".", "", 1).isdigit() else 0.0
+
+    return max(installed, key=version) if installed else None
+
+
+def found_postgres_folder() -> str | None:
+    """Where `initdb` and `postgres` are on this machine, or None."""
+    found = glob.glob("/usr/lib/postgresql/*/bin/initdb")  # noqa: PTH207 - as above
+    folders = [os.path.dirname(one) for one in found]  # noqa: PTH120 - as above
+    return postgres_folder(on_path=shutil.which("initdb"), installed=folders)
+
+
+def postgres_problem(folder: str | None) -> str | None:
+    """What is wrong where the server's programs are in this folder (None: nowhere), or None."""
+    if folder is not None:
+        return None
+    return (
+        "found no PostgreSQL server, need one to test the ledger in it: install the package that"
+        " brings initdb (on Debian: postgresql)"
+    )
+
+
 def found_python_problem() -> str | None:
     """What is wrong with the Python that runs this, or None."""
     modules = {name for name in ("venv", "ensurepip") if importlib.util.find_spec(name)}
@@ -65,7 +99,12 @@ def main() -> int:
     """Print what is wrong; status 1 if something is."""
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--node", action="store_true", help="look at node and npm, not at Python")
-    problem = found_node_problem() if parser.parse_args().node else found_python_problem()
+    parser.add_argument("--postgres", action="store_true", help="look for PostgreSQL alone")
+    asked = parser.parse_args()
+    if asked.postgres:
+        problem = postgres_problem(found_postgres_folder())
+    else:
+        problem = found_node_problem() if asked.node else found_python_problem()
     if problem is None:
         return 0
     sys.stderr.write(problem + "\n")

@@ -2,7 +2,12 @@ from __future__ import annotations
 
 import pytest
 
-from tools.check_environment import node_problem, python_problem
+from tools.check_environment import (
+    node_problem,
+    postgres_folder,
+    postgres_problem,
+    python_problem,
+)
 
 ENOUGH = {"venv", "ensurepip"}
 
@@ -47,3 +52,17 @@ def test_what_is_missing_for_the_browser_tests_is_told(
     problem = node_problem(node=node, npm=npm)
     assert problem is not None
     assert problem.startswith(what)
+
+
+def test_the_server_of_the_search_path_comes_first_and_then_the_newest() -> None:
+    folders = ["/usr/lib/postgresql/9.6/bin", "/usr/lib/postgresql/15/bin"]
+    assert postgres_folder(on_path="/server/bin/initdb", installed=folders) == "/server/bin"
+    assert postgres_folder(on_path=None, installed=folders) == "/usr/lib/postgresql/15/bin"
+    assert postgres_folder(on_path=None, installed=[]) is None
+
+
+def test_a_machine_without_a_server_is_told_what_to_install() -> None:
+    assert postgres_problem("/usr/lib/postgresql/15/bin") is None
+    problem = postgres_problem(None)
+    assert problem is not None
+    assert "on Debian: postgresql" in problem

@@ -1,0 +1,28 @@
+"""Times as text: which are moments, and which of two is later."""
+
+from __future__ import annotations
+
+import datetime
+
+from backspan.core.errors import quoted
+from backspan.records.errors import MomentError
+
+
+def refuse_no_moment(text: str) -> None:
+    """Raise MomentError for a text that is no day with a time and its offset."""
+    _read(text)
+
+
+def not_before(time: str, earliest: str) -> str:
+    """The time, or the earliest it may be where it is before that. Raises MomentError."""
+    return earliest if _read(time) < _read(earliest) else time
+
+
+def _read(text: str) -> datetime.datetime:
+    try:
+        moment = datetime.datetime.fromisoformat(text)
+    except ValueError:
+        moment = None
+    if moment is None or moment.tzinfo is None:
+        raise MomentError(f"found {quoted(text)}, expected a day with a time and its offset")
+    return moment
