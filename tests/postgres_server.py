@@ -19,9 +19,8 @@ from dataclasses import dataclass, field
 from itertools import count
 from pathlib import Path
 
-from pg8000.exceptions import Error
-from pg8000.native import Connection
-
+from backspan.records.errors import StoreUnreachableError
+from backspan.records.postgres import PostgresDatabase, read_address
 from tools.check_environment import found_postgres_folder, postgres_problem
 
 USER = "backspan"
@@ -46,7 +45,13 @@ class Server:
         log = (self.folder / "log").open("ab")
         options = ("fsync=off", "listen_addresses=", "max_connections=30", "shared_buffers=16MB")
         switches = [word for one in options for word in ("-c", one)]
-        command = [self.programs / "postgres", "-D", self.folder / "data", "-k", self.folder]
+        command: list[str | Path] = [
+            self.programs / "postgres",
+            "-D",
+            self.folder / "data",
+            "-k",
+            self.folder,
+        ]
         with log:
             self.process = subprocess.Popen(
                 [*command, *switches],
@@ -72,18 +77,20 @@ class Server:
     def database(self) -> str:
         """The address of a new database."""
         name = f"ledger_{next(self._numbers)}"
-        with self._connected() as connection:
-            connection.run(f"CREATE DATABASE {name}")
+        database = self._administered()
+        database.run(f"CREATE DATABASE {name}")
+        database.close()
         return f"postgresql://{USER}@/{name}?host={self.folder}"
 
     def _answers(self) -> bool:
-        with contextlib.suppress(Error), self._connected():
+        with contextlib.suppress(StoreUnreachableError):
+            self._administered().close()
             return True
         return False
 
-    def _connected(self) -> Connection:
-        socket = f"{self.folder}/.s.PGSQL.5432"
-        return Connection(USER, database="postgres", unix_sock=socket, ssl_context=False)
+    def _administered(self) -> PostgresDatabase:
+        address = read_address(f"postgresql://{USER}@/postgres?host={self.folder}")
+        return PostgresDatabase(address)
 
 
 @contextlib.contextmanager

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import getpass
+import socket
 import ssl
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
@@ -42,6 +43,20 @@ _KINDS: dict[str, tuple[type[StoreError], str]] = {
     "28": (StoreUnreachableError, "a user and a password that the server takes"),
     "57": (StoreUnreachableError, "a server that runs"),
 }
+
+
+def reached(host: str, port: int, *, patience: float) -> socket.socket:
+    """A way to the server at a host, or on a socket in a folder. Raises OSError."""
+    if not host.startswith("/"):
+        return socket.create_connection((host, port), patience)
+    way = socket.socket(socket.AF_UNIX, socket.SOCK_STREAM)
+    try:
+        way.settimeout(patience)
+        way.connect(f"{host}/.s.PGSQL.{port}")
+    except BaseException:
+        way.close()
+        raise
+    return way
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +112,8 @@ class PostgresDatabase:
         self._address = address
         self._patience = patience
         self._connection: Connection | None = None
+        # Our own, so that it is closed too where the server does not take us.
+        self._socket: socket.socket | None = None
         self._writing = False
         self.run("SELECT 1")
 
@@ -149,19 +166,20 @@ class PostgresDatabase:
             # A server that went away has let go already.
             with contextlib.suppress(Error, OSError):
                 connection.close()
+        if self._socket is not None:
+            self._socket.close()
+            self._socket = None
 
     def _connected(self) -> Connection:
         at = self._address
-        folder = at.host.startswith("/")
+        self._socket = reached(at.host, at.port, patience=self._patience + _TO_ANSWER)
         connection = Connection(
             at.user,
             host=at.host,
-            port=at.port,
             database=at.database,
             password=at.password,
-            unix_sock=f"{at.host}/.s.PGSQL.{at.port}" if folder else None,
+            sock=self._socket,
             ssl_context=ssl.create_default_context() if at.secured else False,
-            timeout=self._patience + _TO_ANSWER,
             application_name="backspan",
         )
         # A server may be set up to say yes before it has written.
@@ -180,7 +198,7 @@ class PostgresDatabase:
             kind, expected = _KINDS.get(code) or _KINDS.get(
                 code[:2], (StoreError, "a ledger that can be read and written")
             )
-            if kind is StoreUnreachableError:
+            if self._connection is None or kind is StoreUnreachableError:
                 self.close()
             raise kind(self.where, found=text, expected=expected) from error
         except (Error, OSError) as error:
