@@ -41,6 +41,7 @@ from backspan.drawings import (
 from backspan.exchange.files import load, load_rule_library
 from backspan.papers import DropDrawings, drop_content, package_content, paper_pdf
 from benchmarks.frame_solvers import anastruct_beam, pynite_beam
+from benchmarks.ledger import MANY, folded, history, kept_by_four, kept_in_batches, one_sync
 
 ROOT = Path(__file__).resolve().parent.parent
 PAGE = ROOT / "docs" / "benchmarks.md"
@@ -177,13 +178,40 @@ def processes() -> list[Row]:
         ]
 
 
+def ledger(project: Project) -> list[Row]:
+    """Ten thousand entries kept and folded, four writers at once, the disk's own rate beside."""
+    entries = history(project, MANY)
+    fold_time, one_more = folded(entries)
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        batches, sync = kept_in_batches(entries, folder), one_sync(folder)
+        times = sorted(kept_by_four(folder))
+    slow = times[len(times) * 99 // 100]
+    return [
+        timed("10,000 entries kept, a hundred a commit", batches, "under 20 s"),
+        timed(
+            "four writers, single entries, 99 of 100", times[len(times) * 99 // 100], "under 0.1 s"
+        ),
+        timed("the same, middle", statistics.median(times)),
+        timed("the disk alone, one write and sync", sync),
+        timed("10,000 entries folded", fold_time, "under 2 s"),
+        timed("one entry more", one_more, "under 20 ms"),
+    ]
+
+
 def table() -> str:
     """Everything measured, under a line that names the machine and the day."""
     project, library = load(DEMO), load_rule_library()
     day = datetime.datetime.now(tz=datetime.UTC).date()
     machine = f"{platform.system()} {platform.machine()}, {os.cpu_count()} cores"
     case = case_of(project, DROP, library, on=ON)
-    rows = [*formulas(case), *reviews(project, library), *package(project, library), *processes()]
+    rows = [
+        *formulas(case),
+        *reviews(project, library),
+        *package(project, library),
+        *ledger(project),
+        *processes(),
+    ]
     lines = [f"{row.what:48}{row.measured:>10}   {row.aim}".rstrip() for row in rows]
     return "\n".join([f"{day}, Python {platform.python_version()}, {machine}", "", *lines, ""])
 
