@@ -19,6 +19,7 @@ from typing import Any
 from backspan.core.ledger.errors import EntryError
 from backspan.core.ledger.kinds import Body, read_body
 from backspan.core.wire import WireError, canonical, from_data, to_data
+from backspan.core.wire.depth import too_deep
 
 #: The format number of the envelope.
 FORMAT = 1
@@ -112,6 +113,8 @@ def read_entry(raw: bytes, *, received: str | None = None) -> Entry:
     """
     if len(raw) > MOST_BYTES:
         raise EntryError(f"an entry of {len(raw):,} bytes; expected at most {MOST_BYTES:,}")
+    if too_deep(raw):
+        raise EntryError("not JSON of an entry: nested deeper than any of them")
     try:
         data = json.loads(raw.decode("utf-8"), parse_constant=_no_constant)
     except (ValueError, RecursionError) as error:

@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from backspan.core.ledger.entry import hash_of, is_hash
 from backspan.core.ledger.errors import ChainError, EntryError
 from backspan.core.wire import WireError, canonical, from_data, to_data
+from backspan.core.wire.depth import too_deep
 
 #: The head of a ledger that holds nothing.
 NO_HEAD = "0" * 64
@@ -66,6 +67,8 @@ def write_receipt(receipt: Receipt) -> bytes:
 
 def read_receipt(raw: bytes) -> Receipt:
     """The receipt that these bytes are. Raises EntryError for anything else."""
+    if too_deep(raw):
+        raise EntryError("receipt: nested deeper than any of them")
     try:
         data = json.loads(raw.decode("utf-8"))
         if canonical(data) != raw:

@@ -80,7 +80,10 @@ def test_what_is_no_entry_is_refused(path: tuple[str, ...], value: object, said:
         (b"[]", "expected an object with a body"),
         (b'{"body":1}', "expected an object with a body"),
         (b'{"body":{"a":NaN}}', "finite"),
-        (b"[" * 100_000, "not JSON"),
+        (b"[" * 100_000, "nested deeper"),
+        (b'{"a":' * 101 + b"1" + b"}" * 101, "nested deeper"),
+        (b'["' + b"[" * 100_000 + b'"]', "expected an object with a body"),
+        (b'"\\' + b'"' + b"[" * 100_000, "not JSON"),
         (b" " * (MOST_BYTES + 1), "expected at most"),
     ],
 )
