@@ -17,6 +17,8 @@ from backspan.records.archive.parts import CHUNK, first_difference
 from backspan.records.archive.report import Damages
 
 _WINDOWS = (CHUNK, layout.MOST_WHOLE)
+#: A file made to look like many manifests shall not take hours.
+_MOST_TRIES = 16
 
 
 def survey(file: BinaryIO, damages: Damages) -> tuple[Member, ...]:
@@ -79,9 +81,10 @@ def _by_manifest(file: BinaryIO, total: int) -> tuple[Member, ...]:
         start = max(0, total - window) // BLOCK * BLOCK
         file.seek(start)
         tail = file.read(total - start)
-        at = len(tail)
-        while (at := tail.rfind(BEGINS, 0, at)) >= 0:
+        at, tries = len(tail), 0
+        while (at := tail.rfind(BEGINS, 0, at)) >= 0 and tries < _MOST_TRIES:
             if (start + at) % BLOCK == 0:
+                tries += 1
                 members = _planned(tail[at:].split(b"\0", 1)[0], start + at)
                 if members:
                     return members

@@ -160,7 +160,11 @@ def _device_and_sequence(line: bytes) -> tuple[str, int] | None:
 
 def _named(line: bytes) -> str:
     found = _device_and_sequence(line)
-    return "" if found is None else f" ({found[0][:80]} {found[1]})"
+    if found is None:
+        return ""
+    # A damaged line may hold what is no Unicode, and a report has to be printed.
+    device = found[0][:80].encode("utf-8", errors="backslashreplace").decode("utf-8")
+    return f" ({device} {found[1]})"
 
 
 def _lose(devices: Devices | None, line: bytes, expected: str) -> None:

@@ -93,7 +93,7 @@ def tar_of(members: dict[str, bytes]) -> bytes:
     return b"".join(pieces) + layout.END_BLOCKS
 
 
-def listed_anew(members: dict[str, bytes]) -> dict[str, bytes]:
+def listed_anew(members: dict[str, bytes], head: str | None = None) -> dict[str, bytes]:
     """The same members with a manifest that fits them, as a forger would write it."""
     old = read_manifest(members[layout.MANIFEST])
     rest = {name: content for name, content in members.items() if name != layout.MANIFEST}
@@ -101,8 +101,8 @@ def listed_anew(members: dict[str, bytes]) -> dict[str, bytes]:
         Row(name, len(content), hashlib.sha256(content).hexdigest())
         for name, content in rest.items()
     )
-    receipts = [line for line in rest[layout.RECEIPTS].split(b"\n") if line]
-    head = receipts[-1].rsplit(b'"head":"', 1)[1][:64].decode() if receipts else "0" * 64
+    receipts = [line for line in rest[layout.RECEIPTS].splitlines() if line]
+    head = head or receipts[-1].rsplit(b'"head":"', 1)[1][:64].decode()
     entries = rest[layout.ENTRIES].count(b"\n")
     new = Manifest(old.format, old.site, old.program, entries, head, rows)
     return rest | {layout.MANIFEST: write_manifest(new)}

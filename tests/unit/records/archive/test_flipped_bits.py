@@ -35,7 +35,7 @@ def unseen(whole: bytes, monkeypatch: pytest.MonkeyPatch, count: int, seed: int)
     # Reading the same bytes again answers the same, so what was read once need not be again.
     monkeypatch.setattr(statements, "read_entry", functools.cache(read_entry))
     monkeypatch.setattr(followed, "read_receipt", functools.cache(read_receipt))
-    chance, problems = random.Random(seed), []  # noqa: S311
+    chance, problems = random.Random(seed), []  # noqa: S311 - a draw anyone can repeat
     for _ in range(count):
         at, bit = chance.randrange(len(whole)), chance.randrange(8)
         flipped = bytearray(whole)
