@@ -5,6 +5,7 @@ from __future__ import annotations
 import datetime
 
 from backspan.core.errors import quoted
+from backspan.core.ledger.moments import moment
 from backspan.records.errors import MomentError
 
 
@@ -19,10 +20,7 @@ def not_before(time: str, earliest: str) -> str:
 
 
 def _read(text: str) -> datetime.datetime:
-    try:
-        moment = datetime.datetime.fromisoformat(text)
-    except ValueError:
-        moment = None
-    if moment is None or moment.tzinfo is None:
+    found = moment(text)
+    if found is None:
         raise MomentError(f"found {quoted(text)}, expected a day with a time and its offset")
-    return moment
+    return found

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from backspan.core.ledger.chain import in_order
 from backspan.core.ledger.entry import Entry
 
-#: Clocks that agree this well are in no doubt.
+#: Clocks that agree this well are in no doubt; common practice, no source.
 _USUAL = datetime.timedelta(minutes=10)
 
 
@@ -31,25 +31,29 @@ def day_of(entry: Entry) -> str:
 
     Each day is the one of the clock that told it, in that clock's own zone.
     """
-    moments = [_moment(entry.envelope.at)]
-    if entry.received is not None:
-        moments.append(_moment(entry.received))
-    earliest = min(moments)
-    zone = moments[0].tzinfo
-    return earliest.astimezone(zone).date().isoformat()
+    at = _told(entry)
+    came = _came(entry)
+    return min(at, came).astimezone(at.tzinfo).date().isoformat()
 
 
 def clock_doubts(entries: Iterable[Entry]) -> Iterator[ClockDoubt]:
     """The entries whose clock is in doubt, in their order."""
     last: dict[str, datetime.datetime] = {}
     for entry in in_order(entries):
-        at, device = _moment(entry.envelope.at), entry.envelope.device
-        if entry.received is not None and at - _moment(entry.received) > _USUAL:
-            yield ClockDoubt(entry, at - _moment(entry.received), ahead=True)
+        at, device = _told(entry), entry.envelope.device
+        came = _came(entry)
+        if at - came > _USUAL:
+            yield ClockDoubt(entry, at - came, ahead=True)
         if device in last and last[device] - at > _USUAL:
             yield ClockDoubt(entry, last[device] - at, ahead=False)
         last[device] = at
 
 
-def _moment(text: str) -> datetime.datetime:
-    return datetime.datetime.fromisoformat(text)
+def _told(entry: Entry) -> datetime.datetime:
+    """The time on the device's clock."""
+    return datetime.datetime.fromisoformat(entry.envelope.at)
+
+
+def _came(entry: Entry) -> datetime.datetime:
+    """The time it reached the ledger; its own where it never did."""
+    return datetime.datetime.fromisoformat(entry.received or entry.envelope.at)

@@ -10,7 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from backspan.core.ledger.document import Path, changes_a_fact
+from backspan.core.ledger.document import Path, changes_a_fact, drop_of
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.writes import Write
 
@@ -26,7 +26,7 @@ class Dispute:
     @property
     def drop(self) -> str | None:
         """The drop it is about; None where it may be about any."""
-        return self.path[1] if self.path[:1] == ("drops",) and len(self.path) > 1 else None
+        return drop_of(self.path)
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,16 +60,6 @@ class Disputes:
         self._at[write.path][entry.envelope.device] = _Said(entry, write)
         for depth in range(len(write.path)):
             self._under[write.path[:depth]][write.path] = None
-
-    def withdraw(self, entry: Entry) -> None:
-        """Forget an entry that was corrected: what it said is disputed no longer."""
-        gone = entry.hash
-        self.unsettled = [
-            one for one in self.unsettled if gone not in {one.one.hash, one.other.hash}
-        ]
-        for by_device in self._at.values():
-            for device in [name for name, said in by_device.items() if said.entry.hash == gone]:
-                del by_device[device]
 
     def _near(self, path: Path) -> list[Path]:
         """The places written before at a path, above it and under it."""

@@ -23,6 +23,11 @@ class PlaceError(LedgerError):
     """A path that leads nowhere in the project, or to a thing of another kind."""
 
 
+def drop_of(path: Sequence[str]) -> str | None:
+    """The drop that a path is about; None where it may be about any."""
+    return path[1] if len(path) > 1 and path[0] == "drops" else None
+
+
 def at(data: Any, path: Sequence[str]) -> Any:
     """What stands at a path. Raises PlaceError where it leads nowhere."""
     for place, step in enumerate(path):

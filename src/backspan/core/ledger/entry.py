@@ -9,17 +9,14 @@ says.
 
 from __future__ import annotations
 
-import datetime
 import hashlib
-import json
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
 
 from backspan.core.ledger.errors import EntryError
 from backspan.core.ledger.kinds import Body, read_body
-from backspan.core.wire import WireError, canonical, from_data, to_data
-from backspan.core.wire.depth import too_deep
+from backspan.core.ledger.moments import is_moment
+from backspan.core.wire import WireError, canonical, from_data, read_canonical, to_data
 
 #: The format number of the envelope.
 FORMAT = 1
@@ -113,17 +110,10 @@ def read_entry(raw: bytes, *, received: str | None = None) -> Entry:
     """
     if len(raw) > MOST_BYTES:
         raise EntryError(f"an entry of {len(raw):,} bytes; expected at most {MOST_BYTES:,}")
-    if too_deep(raw):
-        raise EntryError("not JSON of an entry: nested deeper than any of them")
     try:
-        data = json.loads(raw.decode("utf-8"), parse_constant=_no_constant)
-    except (ValueError, RecursionError) as error:
-        raise EntryError(f"not JSON: {error}") from error
-    if not isinstance(data, dict) or not isinstance(data.get("body"), dict):
-        raise EntryError("no entry: expected an object with a body")
-    try:
-        if canonical(data) != raw:
-            raise EntryError("not in the one form of an entry: keys, blanks or numbers differ")
+        data = read_canonical(raw)
+        if not isinstance(data, dict) or not isinstance(data.get("body"), dict):
+            raise EntryError("no entry: expected an object with a body")
         said = data.pop("body")
         envelope = from_data(Envelope, data)
         _possible(envelope)
@@ -160,20 +150,9 @@ def _possible(one: Envelope) -> None:
         problems.append("what was seen of other devices, expected each once and in order")
     if any(seen.sequence < 1 for seen in one.seen):
         problems.append("an entry seen below 1")
-    if not _is_moment(one.at):
+    if not is_moment(one.at):
         problems.append(f"{one.at!r}, expected a day with a time and its offset")
     if not (one.signer.person and one.signer.name and one.signer.role):
         problems.append("nobody who states it, expected person, name and role")
     if problems:
         raise EntryError(f"entry of {one.device} {one.sequence}: found {'; '.join(problems)}")
-
-
-def _is_moment(text: str) -> bool:
-    try:
-        return datetime.datetime.fromisoformat(text).tzinfo is not None
-    except ValueError:
-        return False
-
-
-def _no_constant(text: str) -> Any:
-    raise ValueError(f"found {text}, expected a finite number")

@@ -6,18 +6,18 @@ what it names: its configuration or its basis.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.ledger import bodies
 from backspan.core.ledger.codes import basis_code
-from backspan.core.ledger.disputes import Disputes
-from backspan.core.ledger.document import PlaceError, changes_a_fact, project_of
+from backspan.core.ledger.disputes import Dispute, Disputes
+from backspan.core.ledger.document import PlaceError, changes_a_fact, drop_of, project_of
 from backspan.core.ledger.drop_states import Event
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.errors import LedgerError
-from backspan.core.ledger.matters import Matters
+from backspan.core.ledger.matters import Matters, meant
 from backspan.core.ledger.standing import DropRecord, Refused, Unplaced, Why
 from backspan.core.ledger.writes import Write, writes_of
 from backspan.core.model.project import Project
@@ -51,19 +51,21 @@ class Folded:
         """The drops as plain data."""
         return () if self.data is None else tuple(self.data["drops"])
 
+    @property
+    def _names(self) -> tuple[str, ...]:
+        return tuple(one["id"] for one in self._drops)
+
     def record(self, drop: str) -> DropRecord:
         """What is known of a drop."""
         return self.drops.setdefault(drop, DropRecord(drop))
 
-    def named(self, drops: Iterable[str]) -> list[DropRecord]:
-        """The drops of those names; no name is every drop, and so is a name that none has.
+    def named(self, drops: Collection[str]) -> list[DropRecord]:
+        """The drops that are meant by these names (matters.py): no name is every drop."""
+        return [self.record(name) for name in meant(drops, self._names)]
 
-        Whoever stops a drop under a wrong name means one that is there.
-        """
-        names, there = tuple(drops), tuple(one["id"] for one in self._drops)
-        if not names or not set(names) <= set(there):
-            names = there
-        return [self.record(name) for name in names]
+    def about(self, drop: str | None) -> list[DropRecord]:
+        """A drop, or all where it may be about any."""
+        return self.named(() if drop is None else (drop,))
 
     def rig(self, drop: str) -> Any:
         """The rig of a drop as plain data; None where nothing is rigged."""
@@ -72,10 +74,9 @@ class Folded:
 
     def against(self, drop: str) -> tuple[Why, Entry] | None:
         """What stands against people on a drop's stage, besides the state it is in."""
-        there = {one["id"] for one in self._drops}
+        there = self._names
         for unplaced in self.unplaced:
-            meant = unplaced.path[1:2] if unplaced.path[:1] == ("drops",) else ()
-            if drop in meant or there.isdisjoint(meant):
+            if drop in meant(() if unplaced.drop is None else (unplaced.drop,), there):
                 return Why.NOT_PLACED, unplaced.entry
         for dispute in self.disputes.unsettled:
             if dispute.drop in {None, drop}:
@@ -84,75 +85,77 @@ class Folded:
         worry = self.matters.worrying(drop, self.rig(drop), units)
         if worry is not None:
             return Why.CONCERN, worry
-        wrong = self.matters.forbidding(drop)
+        wrong = self.matters.forbidding(drop, there)
         return None if wrong is None else (Why.DEFICIENT, wrong)
 
     def codes(self, drop: str) -> tuple[str, str] | None:
         """Both codes of a drop; None where it refers to what is not there."""
         project = self.project
         one = next((one for one in project.drops if one.id == drop), None)
+        if one is None:
+            return None
         try:
-            return (
-                None
-                if one is None
-                else (configuration_code(project, one), basis_code(project, one))
-            )
+            return configuration_code(project, one), basis_code(project, one)
         except WireError:
             return None
 
     def writes(self, entry: Entry) -> bool:
         """Write what an entry states; False, and kept as unplaced, where it has no place."""
-        placed = self._placed(entry)
-        if placed is None:
+        before = self.data
+        try:
+            writes, disputes = self._place(entry)
+        except PlaceError as error:
+            for record in self.about(self._keep_unplaced(entry, error)):
+                record.happens(Event.CHANGED, entry)
             return False
-        writes, data = placed
-        before, self.data = self.data, data
-        if writes:
-            self.stating.append(entry)
-        for one in writes:
-            for dispute in tuple(self.disputes.take(entry, one)):
-                for record in self.named(() if dispute.drop is None else (dispute.drop,)):
-                    record.happens(Event.CHANGED, entry)
-        if before is not None and changes_a_fact(before, data):
+        for dispute in disputes:
+            for record in self.about(dispute.drop):
+                record.happens(Event.CHANGED, entry)
+        if before is not None and changes_a_fact(before, self.data):
             self._changed(entry, {one.drop for one in writes})
         return True
 
     def take_back(self, wrong: Entry, by: Entry) -> None:
         """Write anew what all others state, without one that was corrected."""
-        if wrong not in self.stating:
+        others = [one for one in self.stating if one is not wrong]
+        if len(others) == len(self.stating):
             return
-        self.disputes.withdraw(wrong)
-        drops = {one.drop for one in writes_of(wrong.body, self.data)}
-        stating, before = [one for one in self.stating if one is not wrong], self.data
-        self.data, self.stating = None, []
-        for one in stating:
-            placed = self._placed(one)
-            if placed is not None:
-                self.data = placed[1]
-                self.stating.append(one)
+        before = self.data
+        drops = {one.drop for one in writes_of(wrong.body, before)}
+        self.data, self.stating, self.disputes = None, [], Disputes()
+        lost = set()
+        for one in others:
+            try:
+                self._place(one)
+            except PlaceError as error:
+                lost.add(self._keep_unplaced(one, error))
         if changes_a_fact(before, self.data):
-            for record in self.named(() if None in drops else (one for one in drops if one)):
-                record.happens(Event.CHANGED, by)
+            lost |= drops
+        touched = {record.id: record for drop in lost for record in self.about(drop)}
+        for record in touched.values():
+            record.happens(Event.CHANGED, by)
 
-    def _placed(self, entry: Entry) -> tuple[tuple[Write, ...], Any] | None:
-        """What an entry writes, and the data with it; None where it has no place."""
-        data, body = self.data, entry.body
-        path = getattr(body, "path", ())
-        if data is None and not isinstance(body, bodies.SiteDescribed):
-            self.unplaced.append(Unplaced(entry, "no site is described yet"))
-            return None
-        try:
-            writes = writes_of(body, data)
-            for one in writes:
-                data = one.on(data)
-        except PlaceError as error:
-            drop = getattr(body, "drop", None)
-            path = ("drops", drop) if isinstance(drop, str) else path
-            self.unplaced.append(Unplaced(entry, str(error), path))
-            for record in self.named(path[1:2] if path[:1] == ("drops",) else ()):
-                record.happens(Event.CHANGED, entry)
-            return None
-        return writes, data
+    def _place(self, entry: Entry) -> tuple[tuple[Write, ...], tuple[Dispute, ...]]:
+        """Write what an entry states; what it wrote, and what is in dispute by it.
+
+        Raises PlaceError, with nothing written, where something has no place.
+        """
+        if self.data is None and not isinstance(entry.body, bodies.SiteDescribed):
+            raise PlaceError("no site is described yet")
+        writes, data = writes_of(entry.body, self.data), self.data
+        for one in writes:
+            data = one.on(data)
+        self.data = data
+        if writes:
+            self.stating.append(entry)
+        return writes, tuple(new for one in writes for new in self.disputes.take(entry, one))
+
+    def _keep_unplaced(self, entry: Entry, error: PlaceError) -> str | None:
+        """Keep that an entry has no place; the drop that it is about."""
+        drop = getattr(entry.body, "drop", None)
+        about = drop if isinstance(drop, str) else drop_of(getattr(entry.body, "path", ()))
+        self.unplaced.append(Unplaced(entry, str(error), about))
+        return about
 
     def _changed(self, entry: Entry, drops: set[str | None]) -> None:
         """End the permits that name what was changed; a drop's own change has to be seen later."""

@@ -6,7 +6,7 @@ stops use is never asked for anything.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any
 
@@ -132,7 +132,7 @@ def _checked(site: Folded, entry: Entry, body: bodies.ShiftChecked) -> None:
     elif body.day != day_of(entry):
         record.refuse(entry, Why.OTHER_DAY)
     elif record.happens(Event.FIT, entry):
-        record.fit, record.fit_day = entry, body.day
+        record.fit = entry
 
 
 def _stopped(site: Folded, entry: Entry, body: bodies.UseStopped) -> None:
@@ -161,16 +161,10 @@ def _hold_ended(site: Folded, entry: Entry, body: bodies.HoldEnded) -> None:
 def _matter(site: Folded, entry: Entry, body: Body) -> None:
     site.matters.take(entry)
     match body:
-        case bodies.DeficiencyRaised(drops=drops, forbids_use=True):
-            stopped = site.named(drops)
-        case bodies.DeficiencyReinspected(id=name, mended=False):
+        case bodies.DeficiencyRaised(id=name) | bodies.DeficiencyReinspected(id=name, mended=False):
             found = site.matters.deficiencies.get(name, ())
-            stopped = [
-                record
-                for one in found
-                if one.says.forbids_use
-                for record in site.named(one.says.drops)
-            ]
+            drops = (site.named(one.says.drops) for one in found if one.forbids)
+            stopped = [record for some in drops for record in some]
         case bodies.ConcernNoted():
             concern, units = site.matters.concerns[body.id][-1], site.data["kit"]["units"]
             stopped = [
@@ -212,30 +206,25 @@ def _take_back(site: Folded, entry: Entry, wrong: Entry) -> None:
     site.take_back(wrong, entry)
 
 
-def _happenings() -> Iterator[tuple[type[Body], Callable[[Folded, Entry, Any], None]]]:
-    yield bodies.RigSetUp, _set_up
-    yield bodies.RigMoved, _moved
-    yield bodies.LineConnected, _connected
-    yield bodies.UsePermitted, _permitted
-    yield bodies.ShiftChecked, _checked
-    yield bodies.UseStopped, _stopped
-    yield bodies.UseRestricted, _restricted
-    yield bodies.HoldBegun, _hold
-    yield bodies.HoldEnded, _hold_ended
-    yield bodies.PaperIssued, _issued
-    yield bodies.Corrected, _corrected
-    for one in (
-        bodies.DeficiencyRaised,
-        bodies.DeficiencyAnswered,
-        bodies.DeficiencyReinspected,
-        bodies.DeficiencyClosed,
-        bodies.ConcernNoted,
-        bodies.ConcernClosed,
-    ):
-        yield one, _matter
-
-
 #: What else happens with an entry of a kind; Any, since each takes the one record it stands beside.
 HAPPENS: Mapping[type[Body], Callable[[Folded, Entry, Any], None]] = MappingProxyType(
-    dict(_happenings())
+    {
+        bodies.RigSetUp: _set_up,
+        bodies.RigMoved: _moved,
+        bodies.LineConnected: _connected,
+        bodies.UsePermitted: _permitted,
+        bodies.ShiftChecked: _checked,
+        bodies.UseStopped: _stopped,
+        bodies.UseRestricted: _restricted,
+        bodies.HoldBegun: _hold,
+        bodies.HoldEnded: _hold_ended,
+        bodies.PaperIssued: _issued,
+        bodies.Corrected: _corrected,
+        bodies.DeficiencyRaised: _matter,
+        bodies.DeficiencyAnswered: _matter,
+        bodies.DeficiencyReinspected: _matter,
+        bodies.DeficiencyClosed: _matter,
+        bodies.ConcernNoted: _matter,
+        bodies.ConcernClosed: _matter,
+    }
 )

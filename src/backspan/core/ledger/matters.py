@@ -6,6 +6,7 @@ repair. Closing needs to have seen what it closes.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -13,6 +14,15 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.document import mentions
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.standing import Refused, Why
+
+
+def meant(drops: Collection[str], there: Collection[str]) -> Collection[str]:
+    """The drops that somebody means by these names, of those that are there.
+
+    No name is every drop, and so is a name that none has: whoever stops a drop under a wrong name
+    means one that is there.
+    """
+    return drops if drops and set(drops) <= set(there) else there
 
 
 @dataclass(slots=True)
@@ -24,6 +34,11 @@ class Deficiency:
     answers: list[Entry] = field(default_factory=list)
     looked: list[tuple[Entry, bool]] = field(default_factory=list)
     closed: Entry | None = None
+
+    @property
+    def forbids(self) -> bool:
+        """Whether it is open and forbids use."""
+        return self.closed is None and self.says.forbids_use
 
 
 @dataclass(slots=True)
@@ -65,31 +80,16 @@ class Matters:
             case _:
                 return
 
-    def forbidding(self, drop: str) -> Entry | None:
-        """An open deficiency that forbids the use of a drop."""
+    def forbidding(self, drop: str, there: Collection[str]) -> Entry | None:
+        """An open deficiency that forbids the use of a drop, of those that are there."""
         found = (one for each in self.deficiencies.values() for one in each)
-        return next(
-            (
-                one.raised
-                for one in found
-                if one.closed is None
-                and one.says.forbids_use
-                and (not one.says.drops or drop in one.says.drops)
-            ),
-            None,
-        )
+        against = (one for one in found if one.forbids and drop in meant(one.says.drops, there))
+        return next((one.raised for one in against), None)
 
     def worrying(self, drop: str, rig: Any, units: Any) -> Entry | None:
         """An open concern about the drop, or about something that its rig names."""
-        found = [one for each in self.concerns.values() for one in each if one.closed is None]
-        return next(
-            (
-                one.noted
-                for one in found
-                if one.closed is None and self.meets(one, drop, rig, units)
-            ),
-            None,
-        )
+        found = (one for each in self.concerns.values() for one in each if one.closed is None)
+        return next((one.noted for one in found if self.meets(one, drop, rig, units)), None)
 
     @staticmethod
     def meets(concern: Concern, drop: str, rig: Any, units: Any) -> bool:
@@ -106,10 +106,8 @@ class Matters:
 
     def _close(self, entry: Entry, one: Deficiency) -> None:
         seen = [mended for looked, mended in one.looked if entry.has_seen(looked)]
-        unseen_bad = [
-            looked for looked, mended in one.looked if not (entry.has_seen(looked) or mended)
-        ]
-        if not seen or not seen[-1] or unseen_bad:
+        unseen = [mended for looked, mended in one.looked if not entry.has_seen(looked)]
+        if not seen or not seen[-1] or not all(unseen):
             self.refused.append(Refused(entry, Why.NOT_MENDED, one.raised))
         else:
             one.closed = entry

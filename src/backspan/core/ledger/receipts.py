@@ -7,15 +7,13 @@ phone, can show later that nothing before it was taken out, put in or changed.
 
 from __future__ import annotations
 
-import datetime
-import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from backspan.core.ledger.entry import hash_of, is_hash
 from backspan.core.ledger.errors import ChainError, EntryError
-from backspan.core.wire import WireError, canonical, from_data, to_data
-from backspan.core.wire.depth import too_deep
+from backspan.core.ledger.moments import is_moment
+from backspan.core.wire import WireError, canonical, from_data, read_canonical, to_data
 
 #: The head of a ledger that holds nothing.
 NO_HEAD = "0" * 64
@@ -67,18 +65,11 @@ def write_receipt(receipt: Receipt) -> bytes:
 
 def read_receipt(raw: bytes) -> Receipt:
     """The receipt that these bytes are. Raises EntryError for anything else."""
-    if too_deep(raw):
-        raise EntryError("receipt: nested deeper than any of them")
     try:
-        data = json.loads(raw.decode("utf-8"))
-        if canonical(data) != raw:
-            raise EntryError("receipt: not in its one form: keys, blanks or numbers differ")
-        found = from_data(Receipt, data)
-    except (ValueError, RecursionError, WireError) as error:
-        if isinstance(error, EntryError):
-            raise
+        found = from_data(Receipt, read_canonical(raw))
+    except WireError as error:
         raise EntryError(f"receipt: {error}") from error
-    if not (is_hash(found.entry) and is_hash(found.head)) or not _is_moment(found.received):
+    if not (is_hash(found.entry) and is_hash(found.head)) or not is_moment(found.received):
         raise EntryError("receipt: expected two hashes and a time with its offset")
     return found
 
@@ -97,10 +88,3 @@ def following(receipts: Iterable[Receipt]) -> Iterator[Receipt]:
             raise ChainError(f"place {number}: its head does not follow on what stands before it")
         yield one
         before = one
-
-
-def _is_moment(text: str) -> bool:
-    try:
-        return datetime.datetime.fromisoformat(text).tzinfo is not None
-    except ValueError:
-        return False

@@ -35,7 +35,7 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
         reasons += lapsed
         if lapsed:
             state = _after(state, Event.CHANGED)
-    if state is State.IN_SERVICE and record.fit_day != on.isoformat():
+    if state is State.IN_SERVICE and not _is_of(record.fit, on):
         state = _after(state, Event.DAY_ENDS)
     if state is State.ACCEPTED:
         reasons.append((Why.NO_CHECK_TODAY, None))
@@ -50,6 +50,12 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
         tuple(record.refused),
         tuple(record.ended),
     )
+
+
+def _is_of(fit: Entry | None, day: datetime.date) -> bool:
+    """Whether a shift check is for that day."""
+    body = None if fit is None else fit.body
+    return isinstance(body, bodies.ShiftChecked) and body.day == day.isoformat()
 
 
 def _after(state: State, event: Event) -> State:

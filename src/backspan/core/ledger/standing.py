@@ -11,7 +11,6 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from backspan.core.ledger.bodies import UsePermitted
-from backspan.core.ledger.document import Path
 from backspan.core.ledger.drop_states import FORWARD, TABLE, Event, Refusal, State
 from backspan.core.ledger.entry import Entry
 
@@ -77,7 +76,6 @@ class DropRecord:
     connected: dict[str, Entry] = field(default_factory=dict)
     permit: Permit | None = None
     fit: Entry | None = None
-    fit_day: str | None = None
     restrictions: list[Entry] = field(default_factory=list)
     stops: list[Entry] = field(default_factory=list)
     holds: list[Entry] = field(default_factory=list)
@@ -99,7 +97,7 @@ class DropRecord:
             self.permit = None
             self.restrictions.clear()
         if following is not State.IN_SERVICE:
-            self.fit, self.fit_day = None, None
+            self.fit = None
         self.state = following
         return True
 
@@ -135,8 +133,11 @@ class Standing:
 
 @dataclass(frozen=True, slots=True)
 class Unplaced:
-    """An entry that states something which has no place in the site as it was by then."""
+    """An entry that states something which has no place in the site as it was by then.
+
+    `drop` is the one that it is about; None where it may be about any.
+    """
 
     entry: Entry
     says: str
-    path: Path = ()
+    drop: str | None = None

@@ -11,7 +11,7 @@ from types import MappingProxyType
 from typing import Any
 
 from backspan.core.ledger import bodies
-from backspan.core.ledger.document import Path, PlaceError, at, checked, put
+from backspan.core.ledger.document import Path, PlaceError, at, checked, drop_of, put
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.project import Project
 from backspan.core.model.site import AnchorStanding
@@ -39,7 +39,7 @@ class Write:
     @property
     def drop(self) -> str | None:
         """The drop it is about; None where it may be about any."""
-        return self.path[1] if self.path[:1] == ("drops",) and len(self.path) > 1 else None
+        return drop_of(self.path)
 
 
 def writes_of(body: Body, data: Any) -> tuple[Write, ...]:

@@ -1,8 +1,9 @@
-"""One text for one content: canonical JSON, and the numbers that reports carry."""
+"""One text for one content: canonical JSON, written and read, and the numbers of reports."""
 
 from __future__ import annotations
 
 import json
+import re
 from typing import Any
 
 from backspan.core.numbers import significant
@@ -13,6 +14,8 @@ _INFINITY = float("inf")
 _DEEPEST = 100
 #: Below this a reported number is arithmetic noise and is written as nothing.
 _NOISE = 1e-9
+_TEXT = re.compile(rb'"(?:[^"\\]|\\.)*+"?', re.DOTALL)
+_SIGN = re.compile(rb"[\[\]{}]")
 
 
 def canonical(data: Any) -> bytes:
@@ -27,6 +30,23 @@ def canonical(data: Any) -> bytes:
     return text.encode("utf-8")
 
 
+def read_canonical(raw: bytes) -> Any:
+    """The data that `canonical` wrote as these bytes.
+
+    Raises WireError for bytes that are no JSON, nested deeper than any of ours, or written in
+    another form: with other blanks, an order of keys or numbers of its own, a key twice.
+    """
+    if _too_deep(raw):
+        raise WireError(f"data nested deeper than {_DEEPEST} levels")
+    try:
+        data = json.loads(raw.decode("utf-8"), parse_constant=_no_constant)
+    except (ValueError, RecursionError) as error:
+        raise WireError(f"not JSON: {error}") from error
+    if canonical(data) != raw:
+        raise WireError("not in the one form: keys, blanks or numbers differ")
+    return data
+
+
 def report_number(x: float) -> float:
     """`x` as a report writes it: 10 significant digits, 0.0 below 1e-9 of its unit, never -0.0.
 
@@ -34,6 +54,23 @@ def report_number(x: float) -> float:
     """
     rounded = significant(x, digits=10)
     return 0.0 if -_NOISE < rounded < _NOISE else rounded
+
+
+def _too_deep(raw: bytes) -> bool:
+    """Whether brackets outside of texts are nested too deep, told before a reader goes down there.
+
+    The browser's Python has a small stack: a reader that runs out of it takes the page along.
+    """
+    depth = 0
+    for sign in _SIGN.findall(_TEXT.sub(b"", raw)):
+        depth += 1 if sign in b"[{" else -1
+        if depth > _DEEPEST:
+            return True
+    return False
+
+
+def _no_constant(text: str) -> Any:
+    raise ValueError(f"found {text}, expected a finite number")
 
 
 def _plain(data: Any, depth: int) -> Any:

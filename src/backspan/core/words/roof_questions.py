@@ -57,7 +57,8 @@ SENTENCES: dict[str, str] = {
         "Two legs are taken to carry, however many there are; common practice, no source."
     ),
     "note.new-rope": (
-        "A new rope stretches once more besides, by 0.5 to 1 % of its length, and stays so."
+        "A new rope stretches once more besides, by 0.5 to 1 % of its length, and stays so;"
+        " common practice, no source."
     ),
     "note.as-stretched": "The load alone: what the rope weighs stretches it further, on both ends.",
     "note.stall-besides": "A hoist that stalls at more than this rope holds is too large as well.",

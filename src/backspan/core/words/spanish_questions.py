@@ -63,7 +63,8 @@ SENTENCES: dict[str, str] = {
         "Se toma que cargan dos ramales, por muchos que haya; práctica común, sin fuente."
     ),
     "note.new-rope": (
-        "Un cable nuevo se alarga además una vez, de 0.5 a 1 % de su longitud, y así queda."
+        "Un cable nuevo se alarga además una vez, de 0.5 a 1 % de su longitud, y así queda;"
+        " práctica común, sin fuente."
     ),
     "note.as-stretched": ("Solo la carga: lo que pesa el cable lo alarga más, en ambos extremos."),
     "note.stall-besides": (

@@ -4,7 +4,7 @@ from backspan.records.archive.errors import (
     ArchiveDamagedError,
     ArchiveError,
     ContentError,
-    EvidenceMissingError,
+    EvidenceAbsentError,
     WritingError,
 )
 from backspan.records.archive.reading import Archive, read_archive
@@ -19,7 +19,7 @@ __all__ = [
     "Content",
     "ContentError",
     "Damage",
-    "EvidenceMissingError",
+    "EvidenceAbsentError",
     "Report",
     "WritingError",
     "read_archive",

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from backspan.core.errors import BackspanError
 from backspan.records.archive.report import Damage
+from backspan.records.errors import RecordsError
 
 _SHOWN = 5
 
 
-class ArchiveError(BackspanError, ValueError):
+class ArchiveError(RecordsError, ValueError):
     """An archive cannot be written or read as it is."""
 
 
@@ -20,7 +20,7 @@ class ContentError(ArchiveError):
     """What was to be written does not prove itself: an archive of it would be no proof."""
 
 
-class EvidenceMissingError(ContentError):
+class EvidenceAbsentError(ContentError):
     """Entries name evidence that is not there; `hashes` are all of it, in order."""
 
     def __init__(self, hashes: tuple[str, ...]) -> None:

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable, Iterable
 
 from backspan.core.ledger.receipts import NO_HEAD, Receipt, SignedHead
-from backspan.core.wire import WireError, canonical, from_data
+from backspan.core.wire import WireError, from_data, read_canonical
 from backspan.records.archive.layout import HEADS, RECEIPTS
 from backspan.records.archive.report import Damages
 
@@ -16,12 +15,15 @@ _KEY_DIGITS, _SIGNATURE_DIGITS = 64, 128
 def read_heads(raw: bytes) -> tuple[SignedHead, ...]:
     """The signed heads that these bytes are. Raises ValueError, saying why, for anything else."""
     try:
-        data = json.loads(raw.decode("utf-8"))
-        if not isinstance(data, list) or canonical(data) != raw:
-            raise ValueError("not a list in canonical JSON")
-        return tuple(from_data(SignedHead, one) for one in data)
-    except (RecursionError, WireError) as error:
+        data = read_canonical(raw)
+        heads = (
+            tuple(from_data(SignedHead, one) for one in data) if isinstance(data, list) else None
+        )
+    except WireError as error:
         raise ValueError(str(error)) from error
+    if heads is None:
+        raise ValueError("not a list in canonical JSON")
+    return heads
 
 
 def prove_heads(

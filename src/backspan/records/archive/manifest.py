@@ -6,11 +6,10 @@ changed byte of what it lists. It is no signature: whoever writes the list anew 
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
 
 from backspan.core.ledger.entry import hash_of, is_hash
-from backspan.core.wire import WireError, canonical, from_data, to_data
+from backspan.core.wire import WireError, canonical, from_data, read_canonical, to_data
 from backspan.records.archive.layout import FORMAT, MANIFEST, MOST_SIZE, rank
 
 #: How every manifest begins, as its keys are sorted.
@@ -51,17 +50,15 @@ def write_manifest(manifest: Manifest) -> bytes:
 def read_manifest(raw: bytes) -> Manifest:
     """The manifest that these bytes are. Raises NoManifestError for anything else."""
     try:
-        data = json.loads(raw.decode("utf-8"))
-        same = isinstance(data, dict) and canonical(data) == raw
-        seal = data.pop("seal", None) if same else None
-        sealed = same and seal == hash_of(canonical(data))
-        found = from_data(Manifest, data) if sealed else None
-    except (ValueError, RecursionError, WireError) as error:
+        data = read_canonical(raw)
+        if not isinstance(data, dict):
+            raise NoManifestError("not an object")
+        seal = data.pop("seal", None)
+        if seal != hash_of(canonical(data)):
+            raise NoManifestError("it was changed: its seal is not the hash of the rest of it")
+        found = from_data(Manifest, data)
+    except WireError as error:
         raise NoManifestError(f"cannot be read: {error}") from error
-    if not same:
-        raise NoManifestError("not an object in canonical JSON")
-    if found is None:
-        raise NoManifestError("it was changed: its seal is not the hash of the rest of it")
     _possible(found)
     return found
 

@@ -23,10 +23,11 @@ from backspan.core.ledger.receipts import NO_HEAD, Receipt, SignedHead, followin
 from backspan.core.version import PROGRAM
 from backspan.core.wire import canonical, to_data
 from backspan.records.archive import layout
-from backspan.records.archive.errors import ContentError, EvidenceMissingError, WritingError
+from backspan.records.archive.errors import ContentError, EvidenceAbsentError, WritingError
 from backspan.records.archive.manifest import Manifest, Row, write_manifest
 from backspan.records.archive.parts import CHUNK
 from backspan.records.archive.readme import README_BYTES
+from backspan.records.folders import sync_folder
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +78,7 @@ def write_archive(
 
     A file that stood there is replaced once the new one is whole. Raises ContentError where
     entries, receipts and heads do not belong together, or evidence is not what its hash says,
-    EvidenceMissingError with all hashes whose files are not there unless `without_missing`, and
+    EvidenceAbsentError with all hashes whose files are not there unless `without_missing`, and
     WritingError where the disk or a stream of evidence fails. After an error nothing of the new
     archive is left.
     """
@@ -92,7 +93,7 @@ def write_archive(
             tar.add(layout.PROJECT, [content.project])
         missing = tuple(_missing(content, sorted(statements.named)))
         if missing and not without_missing:
-            raise EvidenceMissingError(missing)
+            raise EvidenceAbsentError(missing)
         for name in sorted(statements.named.difference(missing)):
             _add_evidence(tar, name, content.evidence)
         heads = statements.heads
@@ -172,7 +173,7 @@ def _add_evidence(tar: Tar, name: str, opening: Callable[[str], BinaryIO | None]
     with _reading(name):
         stream = opening(name)
     if stream is None:
-        raise EvidenceMissingError((name,))
+        raise EvidenceAbsentError((name,))
     with contextlib.closing(stream):
         row = tar.add(layout.EVIDENCE + name, _pieces(name, stream))
     if row.sha256 != name:
@@ -210,19 +211,8 @@ def _whole_or_nothing(path: Path) -> Iterator[BinaryIO]:
             file.flush()
             os.fsync(file.fileno())
         part.replace(path)
-        _sync_folder(path.parent)
+        sync_folder(path.parent)
     except OSError as error:
         raise WritingError(f"{path}: cannot be written: {error}") from error
     finally:
         part.unlink(missing_ok=True)
-
-
-def _sync_folder(folder: Path) -> None:
-    """Have the new name on the disk too, where a folder can be synchronised at all."""
-    if os.name == "nt":
-        return
-    number = os.open(folder, os.O_RDONLY)
-    try:
-        os.fsync(number)
-    finally:
-        os.close(number)

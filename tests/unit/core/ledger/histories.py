@@ -9,19 +9,26 @@ from dataclasses import dataclass, field
 from backspan.core.ledger import bodies
 from backspan.core.ledger.chain import Chains, take_all
 from backspan.core.ledger.described import entries_of
-from backspan.core.ledger.drop_states import State
+from backspan.core.ledger.drop_states import Refusal, State
 from backspan.core.ledger.entry import Entry, Signer, read_entry
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.service import standing_on
-from backspan.core.ledger.standing import DropRecord, Standing
+from backspan.core.ledger.standing import DropRecord, Standing, Why
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
+from backspan.core.model.rigs import Rig
 from tests.unit.core.ledger.writing import ENGINEER, SITE
 from tests.unit.core.rigs import LIBRARY, ON, PROJECT, TODAY
 
 DROP = "D"
+TOMORROW = ON + datetime.timedelta(days=1)
+RIG = PROJECT.drops[0].rig or Rig()
+ROOF = PROJECT.site.roofs[0]
+#: The anchor that one of the tiebacks goes to.
+TIED = "A1"
+PAPERS = PROJECT.taken_over
 REACH = ("drops", "D", "rig", "suspension_points", "L", "counterweighted_beam", "reach")
 NOON = f"{TODAY}T12:00:00+00:00"
 
@@ -80,10 +87,8 @@ def described(project: Project = PROJECT) -> History:
 
 def lines() -> Iterable[str]:
     """The lines of the rig."""
-    rig = PROJECT.drops[0].rig
-    assert rig is not None
-    points = [one.id for one in rig.suspension_points]
-    return [*points, *(one.id for one in rig.lines)]
+    points = [one.id for one in RIG.suspension_points]
+    return [*points, *(one.id for one in RIG.lines)]
 
 
 def connected(project: Project = PROJECT) -> History:
@@ -118,3 +123,13 @@ def in_service(project: Project = PROJECT) -> History:
 def reach(metres: float) -> bodies.NumberFound:
     """A reach that somebody taped."""
     return bodies.NumberFound(REACH, StatedValue(metres, 0.0, Evidence.MEASURED, "MT", TODAY))
+
+
+def reasons(history: History, on: datetime.date = ON) -> list[Why | Refusal]:
+    """Why the drop is not in service, worst first."""
+    return [why for why, _ in history.standing(on).reasons]
+
+
+def refusals(history: History) -> list[Why | Refusal]:
+    """Why steps of the drop were refused."""
+    return [one.why for one in history.drop.refused]

@@ -12,35 +12,24 @@ from backspan.core.ledger.drop_states import Refusal, State
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
 from backspan.core.model.evidence import Evidence, StatedValue
-from backspan.core.model.rigs import Rig
 from tests.unit.core.ledger.histories import (
     DROP,
+    PAPERS,
     REACH,
-    History,
+    RIG,
+    ROOF,
+    TIED,
+    TOMORROW,
     connected,
     described,
     in_service,
     lines,
     permit,
     reach,
+    reasons,
+    refusals,
 )
 from tests.unit.core.rigs import ON, PROJECT, TODAY
-
-TOMORROW = ON + datetime.timedelta(days=1)
-RIG = PROJECT.drops[0].rig or Rig()
-ROOF = PROJECT.site.roofs[0]
-TIED = "A1"
-PAPERS = PROJECT.taken_over
-
-
-def reasons(history: History, on: datetime.date = ON) -> list[Why | Refusal]:
-    """Why the drop is not in service, worst first."""
-    return [why for why, _ in history.standing(on).reasons]
-
-
-def refusals(history: History) -> list[Why | Refusal]:
-    """Why steps of the drop were refused."""
-    return [one.why for one in history.drop.refused]
 
 
 def test_two_who_differ_put_the_drop_in_dispute_until_it_is_settled() -> None:
@@ -201,3 +190,29 @@ def test_an_anchor_whose_letter_lapsed_ends_the_acceptance() -> None:
     after = history.standing(late)
     assert after.state is State.STOPPED
     assert (Why.LAPSED, entries[-1]) in after.reasons
+
+
+def test_a_correction_brings_back_what_it_had_hidden() -> None:
+    """Of one device only its last word was disputed; without it the one before is."""
+    here = described()
+    there = here.apart("phone")
+    there.says(reach(0.9))
+    wrong = there.says(reach(1.1))
+    here.says(reach(1.0))
+    here.gets(there)
+    here.says(bodies.Corrected(wrong.hash, "the wrong beam"))
+    assert [one.path for one in here.site.disputes.unsettled] == [REACH]
+
+
+def test_a_correction_forgets_no_stop() -> None:
+    """What leans on a corrected value loses its place; a stop of long after stays unforgotten."""
+    here = described()
+    there = here.apart("phone")
+    wrong = here.says(reach(0.9))
+    here.gets(there)
+    stop = here.says(bodies.UseStopped((DROP,), "noise"))
+    here.says(bodies.Corrected(wrong.hash, "the wrong beam"))
+    assert here.drop.lowered[here.device].envelope.sequence > stop.envelope.sequence
+    there.says(permit(there))
+    there.gets(here)
+    assert not there.standing().in_service

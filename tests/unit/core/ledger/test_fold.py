@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime
 from dataclasses import replace
 
 import pytest
@@ -12,11 +11,14 @@ from backspan.core.ledger.drop_states import Refusal, State
 from backspan.core.ledger.errors import LedgerError
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
-from backspan.core.model.rigs import Rig
 from backspan.core.model.site import AnchorStanding
 from tests.unit.core.ledger.histories import (
     DROP,
     REACH,
+    RIG,
+    ROOF,
+    TIED,
+    TOMORROW,
     History,
     accepted,
     connected,
@@ -25,24 +27,10 @@ from tests.unit.core.ledger.histories import (
     lines,
     permit,
     reach,
+    reasons,
+    refusals,
 )
 from tests.unit.core.rigs import ON, PROJECT, TODAY
-
-TOMORROW = ON + datetime.timedelta(days=1)
-RIG = PROJECT.drops[0].rig or Rig()
-ROOF = PROJECT.site.roofs[0]
-TIED = "A1"
-PAPERS = PROJECT.taken_over
-
-
-def reasons(history: History, on: datetime.date = ON) -> list[Why | Refusal]:
-    """Why the drop is not in service, worst first."""
-    return [why for why, _ in history.standing(on).reasons]
-
-
-def refusals(history: History) -> list[Why | Refusal]:
-    """Why steps of the drop were refused."""
-    return [one.why for one in history.drop.refused]
 
 
 def test_a_project_told_in_entries_is_the_same_project() -> None:

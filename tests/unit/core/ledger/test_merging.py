@@ -16,11 +16,10 @@ from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.kinds import Body
 from backspan.core.wire import canonical
-from tests.unit.core.ledger.histories import DROP, History, in_service, lines, permit, reach
+from tests.unit.core.ledger.histories import DROP, RIG, History, in_service, lines, permit, reach
 from tests.unit.core.ledger.writing import SITE
-from tests.unit.core.rigs import PROJECT, TODAY
+from tests.unit.core.rigs import TODAY
 
-RIG = PROJECT.drops[0].rig
 STOPS = (
     bodies.UseStopped,
     bodies.HoldBegun,
@@ -39,7 +38,6 @@ def base() -> History:
 
 def drawn(draw: random.Random, history: History) -> Body:
     """One thing that may be said of the drop."""
-    assert RIG is not None
     number = draw.randrange(1, 4)
     choices: list[Body] = [
         bodies.UseStopped((DROP,), "noise"),

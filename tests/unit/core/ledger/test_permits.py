@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-import datetime
 from dataclasses import replace
 
 import pytest
 
 from backspan.core.ledger import bodies
-from backspan.core.ledger.drop_states import Refusal, State
+from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.entry import Signer
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.standing import Why
-from backspan.core.model.rigs import Rig
 from tests.unit.core.ledger.histories import (
     DROP,
     NOON,
-    History,
+    TOMORROW,
     accepted,
     connected,
     described,
@@ -24,24 +22,10 @@ from tests.unit.core.ledger.histories import (
     lines,
     permit,
     reach,
+    reasons,
+    refusals,
 )
-from tests.unit.core.rigs import ON, PROJECT, TODAY
-
-TOMORROW = ON + datetime.timedelta(days=1)
-RIG = PROJECT.drops[0].rig or Rig()
-ROOF = PROJECT.site.roofs[0]
-TIED = "A1"
-PAPERS = PROJECT.taken_over
-
-
-def reasons(history: History, on: datetime.date = ON) -> list[Why | Refusal]:
-    """Why the drop is not in service, worst first."""
-    return [why for why, _ in history.standing(on).reasons]
-
-
-def refusals(history: History) -> list[Why | Refusal]:
-    """Why steps of the drop were refused."""
-    return [one.why for one in history.drop.refused]
+from tests.unit.core.rigs import TODAY
 
 
 def test_a_stop_beats_a_permit_that_did_not_know_of_it() -> None:
@@ -187,3 +171,11 @@ def test_a_hold_that_nobody_knew_of_is_not_ended() -> None:
     here.gets(there)
     assert not here.standing().in_service
     assert Why.ON_HOLD in reasons(here)
+
+
+def test_a_deficiency_under_a_name_that_no_drop_has_forbids_all() -> None:
+    history = accepted()
+    history.says(bodies.DeficiencyRaised("D-1", ("misspelt",), "pin", "out", forbids_use=True))
+    history.says(permit(history))
+    assert history.state is State.STOPPED
+    assert refusals(history) == [Why.DEFICIENT]

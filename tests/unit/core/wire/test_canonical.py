@@ -3,7 +3,7 @@ from typing import Any
 import pytest
 
 from backspan.core.numbers import NumberError
-from backspan.core.wire import WireError, canonical, report_number
+from backspan.core.wire import WireError, canonical, read_canonical, report_number
 
 
 def test_keys_are_sorted_and_nothing_is_spaced() -> None:
@@ -87,3 +87,33 @@ def test_reported_numbers_have_ten_digits_and_no_noise(number: float, reported: 
 def test_an_unknown_number_is_not_reported() -> None:
     with pytest.raises(NumberError, match="not a finite number"):
         report_number(float("nan"))
+
+
+def test_what_was_written_is_read() -> None:
+    data = {"a": [1, 2.5, None, True], "b": {"c": 'brackets [{ and "quotes" \\ in a text'}}
+    assert read_canonical(canonical(data)) == data
+
+
+@pytest.mark.parametrize(
+    ("raw", "said"),
+    [
+        (b"", "not JSON"),
+        (b"\xff", "not JSON"),
+        (b"{", "not JSON"),
+        (b"NaN", "finite"),
+        (b'{"a":1,"a":2}', "not in the one form"),
+        (b'{"b":1,"a":2}', "not in the one form"),
+        (b"[1, 2]", "not in the one form"),
+        (b"1.50", "not in the one form"),
+        (b"[" * 100_000, "nested deeper"),
+        (b"[" * 101 + b"]" * 101, "nested deeper"),
+    ],
+)
+def test_bytes_in_another_form_are_refused(raw: bytes, said: str) -> None:
+    with pytest.raises(WireError, match=said):
+        read_canonical(raw)
+
+
+def test_brackets_in_a_text_are_not_nested() -> None:
+    text = "[" * 100_000
+    assert read_canonical(canonical([text])) == [text]

@@ -20,7 +20,7 @@ from backspan.records.archive import (
     ArchiveError,
     Content,
     ContentError,
-    EvidenceMissingError,
+    EvidenceAbsentError,
     WritingError,
     layout,
     read_archive,
@@ -169,7 +169,7 @@ def test_evidence_that_is_not_there_is_all_told(tmp_path: Path) -> None:
         return opened(name) if name == first else None
 
     content = replace(content_of(), evidence=only_first)
-    left_as_it_was(tmp_path, content, EvidenceMissingError, ", ".join(rest))
+    left_as_it_was(tmp_path, content, EvidenceAbsentError, ", ".join(rest))
     path = tmp_path / "site.tar"
     write_archive(path, content, without_missing=True)
     report = verify(path, holds=holds)
