@@ -192,20 +192,32 @@ class PostgresDatabase:
         """Tell an error of the server, or of the way to it, as one of ours."""
         try:
             yield
-        except DatabaseError as error:
-            said = error.args[0] if error.args and isinstance(error.args[0], dict) else {}
-            code, text = said.get("C", ""), said.get("M", str(error))
+        except (Error, OSError) as error:
+            refused = error if self._connection is not None else _refusal(error)
+            if not isinstance(refused, DatabaseError):
+                self.close()
+                raise StoreUnreachableError(
+                    self.where, found=str(error), expected="a server that answers"
+                ) from error
+            first = refused.args[0] if refused.args else None
+            said = first if isinstance(first, dict) else {}
+            code, text = said.get("C", ""), said.get("M", str(refused))
             kind, expected = _KINDS.get(code) or _KINDS.get(
                 code[:2], (StoreError, "a ledger that can be read and written")
             )
             if self._connection is None or kind is StoreUnreachableError:
                 self.close()
             raise kind(self.where, found=text, expected=expected) from error
-        except (Error, OSError) as error:
-            self.close()
-            raise StoreUnreachableError(
-                self.where, found=str(error), expected="a server that answers"
-            ) from error
+
+
+def _refusal(error: BaseException) -> BaseException:
+    """What the server said when it let nobody in, also where it hung up before our goodbye."""
+    while not isinstance(error, DatabaseError):
+        before = error.__cause__ or error.__context__
+        if before is None:
+            break
+        error = before
+    return error
 
 
 def _guards() -> Iterator[str]:

@@ -6,8 +6,10 @@ import signal
 from collections.abc import Iterator
 
 import pytest
+from pg8000.exceptions import DatabaseError, InterfaceError
 
 from backspan.core.ledger.chain import Chains
+from backspan.records import postgres
 from backspan.records.errors import (
     StoreError,
     StoreFullError,
@@ -64,6 +66,24 @@ def test_a_database_that_is_not_there_is_told(server: Server) -> None:
     url = server.database()
     with pytest.raises(StoreMissingError, match=r'database "absent_\d+" does not exist'):
         open_postgres(url.replace("/ledger_", "/absent_"), SITE)
+
+
+def test_a_server_that_hangs_up_before_our_goodbye_is_still_understood(
+    server: Server, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It says why it lets nobody in and closes; the library's goodbye then finds a broken pipe."""
+    refusal = DatabaseError({"S": "FATAL", "C": "3D000", "M": "no such database"})
+    hung_up = BrokenPipeError(32, "Broken pipe")
+    hung_up.__context__ = refusal
+    error = InterfaceError("network error")
+    error.__cause__ = hung_up
+
+    def connection(*_: object, **__: object) -> None:
+        raise error
+
+    monkeypatch.setattr(postgres, "Connection", connection)
+    with pytest.raises(StoreMissingError, match="no such database"):
+        PostgresDatabase(read_address(server.database()))
 
 
 def test_a_commit_is_written_before_it_is_told(server: Server) -> None:
