@@ -80,3 +80,15 @@ class EvidenceFullError(EvidenceError):
 
 class SigningKeyError(RecordsError):
     """A key file that cannot be made, is no key, or can be read by others."""
+
+
+class FolderError(RecordsError):
+    """A folder that cannot hold the record of a site."""
+
+
+class FolderTakenError(FolderError):
+    """A folder in which something is already, where a new one was to be made."""
+
+
+class NoRecordError(FolderError):
+    """A folder without the record of a site."""

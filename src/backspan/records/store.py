@@ -9,15 +9,16 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import TracebackType
 from typing import Any, Self
 
 from backspan.core.ledger.chain import Chains, in_order
-from backspan.core.ledger.entry import Entry, hash_of, read_entry
-from backspan.core.ledger.errors import ForkError, LedgerError
+from backspan.core.ledger.entry import Entry, Signer, hash_of, read_entry
+from backspan.core.ledger.errors import ChainError, ForkError, LedgerError
+from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.receipts import NO_HEAD, Receipt, SignedHead, receipt_after
-from backspan.records.errors import StoreDamagedError
+from backspan.records.errors import StoreDamagedError, StoreError
 from backspan.records.moments import not_before, refuse_no_moment
 from backspan.records.port import Database
 from backspan.records.signing import SigningKey
@@ -34,6 +35,15 @@ class SetAside:
     raw: bytes
     reason: str
     received: str
+
+
+@dataclass(frozen=True, slots=True)
+class Statement:
+    """What somebody states, and the hashes of the evidence it rests on."""
+
+    body: Body
+    signer: Signer
+    evidence: tuple[str, ...] = ()
 
 
 class Ledger:
@@ -88,11 +98,55 @@ class Ledger:
         given = [read_entry(raw) for raw in raws]
         with self._lock:
             try:
-                receipts = self._append(in_order(given), received)
+                receipts = self._append((one, received) for one in in_order(given))
             except _Forked as fork:
                 self._set_aside(fork.entry, fork.error, received)
                 raise fork.error from None
         return tuple(receipts[one.hash] for one in given)
+
+    def say(self, statements: Iterable[Statement], *, device: str, at: str) -> tuple[Entry, ...]:
+        """Write the next entries of a device that lives beside this ledger, all of them or none.
+
+        They have seen all that is here, and nobody comes between: programs that share a ledger may
+        write as one device. `at` is their time and, but for clocks that step back, when they came.
+        Raises EntryError for what could not be read again, MomentError for a time that is none.
+        """
+        refuse_no_moment(at)
+        written: list[Entry] = []
+
+        def following() -> Iterator[Entry]:
+            for one in statements:
+                raw = self._chains.following(
+                    device, one.body, at=at, signer=one.signer, evidence=one.evidence
+                )
+                written.append(read_entry(raw, received=at))
+                yield written[-1]
+
+        with self._lock:
+            receipts = self._append((one, at) for one in following())
+        return tuple(replace(one, received=receipts[one.hash].received) for one in written)
+
+    def refill(self, kept: Iterable[tuple[Receipt, bytes]], heads: Iterable[SignedHead]) -> None:
+        """Fill a ledger that holds nothing with what another one held: all of it, or nothing.
+
+        Places, times and heads are the ones that were given out then. Raises StoreError where
+        something is here already, ChainError where entries and receipts do not belong together.
+        """
+
+        def followed() -> Iterator[tuple[Entry, str]]:
+            if self._last is not None:
+                raise StoreError(
+                    self._database.where,
+                    found=f"{self._last.place} entries",
+                    expected="a ledger that holds nothing",
+                )
+            for receipt, raw in kept:
+                yield read_entry(raw), receipt.received
+                if self._last != receipt:
+                    raise ChainError(f"place {receipt.place}: its receipt is not of this entry")
+
+        with self._lock:
+            self._append(followed(), heads)
 
     def entries(self, after: int = 0) -> Iterator[tuple[Receipt, bytes]]:
         """Entries behind a place, each with its receipt, in the order of places."""
@@ -127,17 +181,7 @@ class Ledger:
             last = self.last()
             place, head = (0, NO_HEAD) if last is None else (last.place, last.head)
             signed = key.sign(site=self.site, place=place, head=head, at=at)
-            self._database.run(
-                "INSERT INTO heads (number, site, place, head, at, key, signature)"
-                " VALUES (:number, :site, :place, :head, :at, :key, :signature)",
-                number=self._next("heads"),
-                site=signed.site,
-                place=signed.place,
-                head=signed.head,
-                at=signed.at,
-                key=signed.key,
-                signature=signed.signature,
-            )
+            self._keep_head(signed)
         return signed
 
     def signed_heads(self) -> tuple[SignedHead, ...]:
@@ -153,7 +197,9 @@ class Ledger:
         with self._lock:
             self._database.close()
 
-    def _append(self, entries: Iterable[Entry], received: str) -> dict[str, Receipt]:
+    def _append(
+        self, entries: Iterable[tuple[Entry, str]], heads: Iterable[SignedHead] = ()
+    ) -> dict[str, Receipt]:
         """The receipts by hash; where anything fails, the chains are as they were."""
         before: tuple[dict[str, int], Receipt | None] | None = None
         receipts: dict[str, Receipt] = {}
@@ -161,8 +207,10 @@ class Ledger:
             with self._database.writing():
                 self._catch_up()
                 before = {name: len(own) for name, own in self._chains.links.items()}, self._last
-                for entry in entries:
+                for entry, received in entries:
                     receipts[entry.hash] = self._take(entry, received)
+                for one in heads:
+                    self._keep_head(one)
         except BaseException:
             if before is not None:
                 lengths, self._last = before
@@ -200,6 +248,19 @@ class Ledger:
         if not rows:
             raise self._damaged(f"no receipt of {entry.name}", "one of each entry")
         return Receipt(*rows[0])
+
+    def _keep_head(self, signed: SignedHead) -> None:
+        self._database.run(
+            "INSERT INTO heads (number, site, place, head, at, key, signature)"
+            " VALUES (:number, :site, :place, :head, :at, :key, :signature)",
+            number=self._next("heads"),
+            site=signed.site,
+            place=signed.place,
+            head=signed.head,
+            at=signed.at,
+            key=signed.key,
+            signature=signed.signature,
+        )
 
     def _set_aside(self, entry: Entry, error: ForkError, received: str) -> None:
         # A name may hold signs that a database's text cannot.

@@ -9,14 +9,16 @@ import pytest
 
 from backspan.core.ledger.bodies import UseStopped
 from backspan.core.ledger.chain import Chains
-from backspan.core.ledger.errors import EntryError, ForkError, GapError
+from backspan.core.ledger.entry import Signer
+from backspan.core.ledger.errors import ChainError, EntryError, ForkError, GapError
 from backspan.core.ledger.receipts import NO_HEAD, following
 from backspan.records.errors import MomentError, StoreDamagedError, StoreError
 from backspan.records.opening import open_ledger
 from backspan.records.port import Database
 from backspan.records.signing import holds, signing_key
-from backspan.records.store import Ledger
-from tests.unit.core.ledger.writing import SITE, written
+from backspan.records.store import Ledger, Statement
+from tests.unit.core.ledger.writing import ENGINEER, SITE, written
+from tests.unit.records.archive.content import receipts_of
 from tests.unit.records.places import CAME, LATER
 
 OTHER = UseStopped(("S1",), "hail")
@@ -176,3 +178,54 @@ def test_a_changed_byte_is_found_at_opening(ledger: Ledger, database: Database, 
     database.run("UPDATE entries SET raw = :raw, place = 3 WHERE place = 1", raw=first)
     with pytest.raises(StoreDamagedError, match=re.escape("at place 2 what does not")):
         open_ledger(where)
+
+
+def test_what_is_said_beside_the_ledger_has_seen_all_that_is_here(ledger: Ledger) -> None:
+    ledger.append(many(Chains(SITE), "pad", "phone"), received=CAME)
+    (first, second) = ledger.say([Statement(OTHER, ENGINEER)] * 2, device="desk", at=LATER)
+    assert {one.device: one.sequence for one in first.envelope.seen} == {"pad": 1, "phone": 1}
+    assert [first.envelope.sequence, second.envelope.sequence] == [1, 2]
+    assert [raw for _, raw in ledger.entries(after=2)] == [first.raw, second.raw]
+
+
+def test_two_programs_may_say_as_one_device(where: str, ledger: Ledger) -> None:
+    with open_ledger(where) as other:
+        ledger.say([Statement(OTHER, ENGINEER)], device="desk", at=CAME)
+        (second,) = other.say([Statement(OTHER, ENGINEER)], device="desk", at=CAME)
+    assert second.name == "desk 2"
+    assert ledger.set_aside() == ()
+
+
+def test_what_is_said_with_a_clock_that_stepped_back_came_no_earlier(ledger: Ledger) -> None:
+    ledger.append(many(Chains(SITE), "pad"), received=LATER)
+    (entry,) = ledger.say([Statement(OTHER, ENGINEER)], device="desk", at=CAME)
+    assert (entry.envelope.at, entry.received) == (CAME, LATER)
+
+
+def test_one_statement_that_cannot_be_written_keeps_none(ledger: Ledger) -> None:
+    nobody = Signer("", "", "")
+    with pytest.raises(EntryError, match="nobody who states it"):
+        ledger.say([Statement(OTHER, ENGINEER), Statement(OTHER, nobody)], device="desk", at=CAME)
+    assert ledger.last() is None
+    assert ledger.chains.links == {}
+
+
+def test_a_ledger_refilled_is_the_one_that_was(ledger: Ledger, tmp_path: Path) -> None:
+    chains = Chains(SITE)
+    ledger.append(many(chains, "pad", "phone"), received=CAME)
+    head = ledger.sign_head(signing_key(tmp_path / "key.pem"), at=LATER)
+    ledger.append(many(chains, "pad"), received=LATER)
+    with open_ledger(tmp_path / "again.sqlite", SITE) as again:
+        again.refill(ledger.entries(), [head])
+        assert list(again.entries()) == list(ledger.entries())
+        assert again.signed_heads() == (head,)
+        with pytest.raises(StoreError, match="3 entries, expected a ledger that holds nothing"):
+            again.refill(ledger.entries(), [])
+
+
+def test_a_receipt_of_another_entry_refills_nothing(ledger: Ledger) -> None:
+    raws = many(Chains(SITE), "pad", "phone")
+    first, _ = receipts_of(raws)
+    with pytest.raises(ChainError, match="place 1: its receipt is not of this entry"):
+        ledger.refill([(first, raws[0]), (first, raws[1])], [])
+    assert ledger.last() is None
