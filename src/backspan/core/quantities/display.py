@@ -10,14 +10,13 @@ from backspan.core.quantities.amount import Amount
 from backspan.core.quantities.conductors import conductor_size
 from backspan.core.quantities.dimension import Dimension, Unit
 from backspan.core.quantities.errors import QuantityError
-from backspan.core.quantities.numerals import LONGEST_DIGITS
 from backspan.core.quantities.style import ROOF_STEPS, USUAL_UNITS, Style
 from backspan.core.quantities.units import CONDUCTOR_AREA, INCH, LENGTH
 
 DEFAULT_DIGITS = 5
 INCH_DIGITS = 6
 INCH_PLACES = 3
-MOST_PLACES = LONGEST_DIGITS
+MOST_PLACES = 15
 # Inches: far below what a tape shows, far above what arithmetic in floats loses.
 SIXTEENTH_WITHIN = Fraction(1, 1_000_000)
 # In the shown unit: less than this is written 0.

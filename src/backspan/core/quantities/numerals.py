@@ -10,6 +10,8 @@ from backspan.core.quantities.errors import QuantityError
 
 LONGEST_TEXT = 64
 LONGEST_DIGITS = 15
+#: A float written out in full has up to 17, and zeros before them where it is small.
+LONGEST_DECIMALS = 25
 
 _SAME_CHARACTER = str.maketrans(
     {
@@ -101,10 +103,11 @@ def read_numeral(text: str, *, dimension: Dimension, found: str) -> Numeral:
     match = _NUMERAL.match(text)
     if match is None:
         raise refusal(dimension, found=found, reason="no number where one should stand")
-    if any(
-        len(digits) > LONGEST_DIGITS for digits in re.findall("[0-9]+", match[0].replace(",", ""))
-    ):
-        raise refusal(dimension, found=found, reason=f"more than {LONGEST_DIGITS} digits in a row")
+    for point, digits in re.findall(r"(\.?)([0-9]+)", match[0].replace(",", "")):
+        most = LONGEST_DECIMALS if point else LONGEST_DIGITS
+        if len(digits) > most:
+            reason = f"more than {most} digits in a row"
+            raise refusal(dimension, found=found, reason=reason)
     try:
         value, kind = _value(match)
     except _UnreadableError as error:

@@ -7,7 +7,7 @@ from backspan.records.archive.errors import (
     EvidenceAbsentError,
     WritingError,
 )
-from backspan.records.archive.reading import Archive, read_archive
+from backspan.records.archive.reading import Archive, looks_like_archive, read_archive
 from backspan.records.archive.report import Damage, Report
 from backspan.records.archive.verify import verify, verify_stream
 from backspan.records.archive.writing import Content, write_archive
@@ -22,6 +22,7 @@ __all__ = [
     "EvidenceAbsentError",
     "Report",
     "WritingError",
+    "looks_like_archive",
     "read_archive",
     "verify",
     "verify_stream",

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO
 
-from backspan.core.ledger.entry import MOST_BYTES
+from backspan.core.ledger.entry import MOST_BYTES, Entry, read_entry
 from backspan.core.ledger.errors import EntryError
 from backspan.core.ledger.receipts import Receipt, SignedHead, read_receipt
 from backspan.records.archive import layout
@@ -58,6 +58,14 @@ class Archive:
                 damage = Damage(layout.RECEIPTS, number, f"cannot be read: {error}")
                 raise ArchiveDamagedError((damage,)) from error
 
+    def all_entries(self) -> Iterator[Entry]:
+        """The entries as they are read, each with the time it came, in the order of their places.
+
+        Raises ArchiveDamagedError as `receipts` does, EntryError for a line that is no entry.
+        """
+        for receipt, raw in zip(self.receipts(), self.entries(), strict=True):
+            yield read_entry(raw, received=receipt.received)
+
     def open_evidence(self, name: str) -> BinaryIO:
         """The file of that hash, once its content was found to have it; the caller closes it.
 
@@ -84,6 +92,16 @@ class Archive:
                     damage = Damage(name, number, "too long, or no line feed at its end")
                     raise ArchiveDamagedError((damage,))
                 yield line[:-1]
+
+
+def looks_like_archive(path: Path) -> bool:
+    """Whether a file begins as an archive does; False where it cannot be read."""
+    try:
+        with path.open("rb") as file:
+            start = file.read(layout.BLOCK)
+    except OSError:
+        return False
+    return start[layout.MAGIC_AT :].startswith(layout.MAGIC)
 
 
 def read_archive(path: Path) -> Archive:

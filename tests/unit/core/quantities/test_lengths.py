@@ -183,8 +183,8 @@ REFUSED = [
     ("٣ m", "no number"),
     ("1234567890123456 mm", "more than 15 digits"),
     ("1,234,567,890,123,456 mm", "more than 15 digits"),
-    ("0.1234567890123456 m", "more than 15 digits"),
-    ("5'-0.1234567890123456\"", "more than 15 digits"),
+    ("0.12345678901234567890123456 m", "more than 25 digits"),
+    ("5'-0.12345678901234567890123456\"", "more than 25 digits"),
     ("0" * 62 + " m", "more than 15 digits"),
     ("1" + " " * 62 + "in", "longer than 64 characters"),
 ]
