@@ -17,6 +17,12 @@ COMMANDS = {
     "ask": "backspan.cli.ask_command",
     "rules": "backspan.cli.rules_command",
     "schema": "backspan.cli.schema_command",
+    "import": "backspan.cli.import_command",
+    "export": "backspan.cli.export_command",
+    "ledger": "backspan.cli.ledger_command",
+    "backup": "backspan.cli.backup_command",
+    "restore": "backspan.cli.restore_command",
+    "recheck": "backspan.cli.recheck_command",
     "completion": "backspan.cli.completion_command",
 }
 

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from backspan.cli.site_source import DATABASE, day, project_at
 from backspan.cli.status import status_of
 from backspan.core.errors import quoted
 
@@ -26,7 +27,8 @@ HELP = """\
 Review the drops of a project file: may each rig carry people, as far as backspan can tell.
 
 FILE is the project file (YAML): the site, the kit, each drop's rig as it was measured, and who
-stated what. Every drop is answered pass, fail, refer (a named person must decide) or missing
+stated what. It may also be the folder of a record, or its archive: then the site as it stood at the
+end of the day. Every drop is answered pass, fail, refer (a named person must decide) or missing
 (something is not known). A line for each drop, the worst first, then what is refused with what
 mends it, what is open with who must settle it, and what was not judged. With --out the review of
 the contractor's rig and a paper for each drop (PDF), the drawings (SVG and DXF) and the review as
@@ -97,6 +99,7 @@ fails, 2 bad input or usage, 130 stopped by the keyboard.
     metavar="YYYY-MM-DD",
     help="The day of the review.  [default: today]",
 )
+@DATABASE
 def command(
     *,
     file: Path,
@@ -110,19 +113,20 @@ def command(
     form: str,
     out: Path | None,
     on: datetime.datetime | None,
+    database: str | None,
 ) -> int:
     """Load, review, write, print; the exit status of the worst answer."""
     from backspan.core.review.asked import Asked
     from backspan.core.review.naming import rule_choice
     from backspan.core.words import language_of
-    from backspan.exchange.files import load, load_rule_library
+    from backspan.exchange.files import load_rule_library
     from backspan.exchange.output_set import refuse_unwritable
 
     if out is not None:
         refuse_unwritable(out)
     library = load_rule_library()
-    project = load(file, library)
-    day = datetime.datetime.now().astimezone().date() if on is None else on.date()
+    asked_day = day(on)
+    project = project_at(file, library, on=asked_day, database=database)
     named = tuple(rule_choice(name, library).rule_set for name in against)
     asked = Asked(worked=worked, compare=compare, against=named, envelope=envelope)
     whole = out is not None or form == "json"
@@ -131,7 +135,7 @@ def command(
         drops,
         rule_sets,
         library,
-        on=day,
+        on=asked_day,
         compared=whole or asked.beyond,
         in_short=not (whole or asked.more),
     )

@@ -47,12 +47,18 @@ def project_at(
 
     Raises FileError, ProjectError, RecordsError and LedgerError, each with the place.
     """
+    from backspan.core.ledger.errors import LedgerError
     from backspan.core.ledger.fold import fold
-    from backspan.exchange.files import load
+    from backspan.exchange.files import FileError, load
 
-    if path.is_dir() or is_archive(path):
-        return fold(entries_at(path, database=database), on=on).project
-    return load(path, library)
+    if not path.is_dir() and not is_archive(path):
+        return load(path, library)
+    folded = fold(entries_at(path, database=database), on=on)
+    try:
+        return folded.project
+    except LedgerError as error:
+        found = f"no site that was described by the end of {on}"
+        raise FileError(path, found=found, expected="a later day, or a record of one") from error
 
 
 def entries_at(path: Path, *, database: str | None) -> tuple[Entry, ...]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import contextlib
 import os
 import shutil
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import takewhile
 from pathlib import Path
@@ -19,7 +19,7 @@ from typing import BinaryIO, Self
 
 from backspan.core.errors import quoted
 from backspan.core.ledger.entry import Entry, read_entry
-from backspan.core.ledger.receipts import Receipt
+from backspan.core.ledger.receipts import NO_HEAD, Receipt
 from backspan.records.archive import (
     Archive,
     ArchiveDamagedError,
@@ -45,6 +45,7 @@ from backspan.records.opening import open_ledger
 from backspan.records.signing import SigningKey, holds, signing_key
 from backspan.records.store import Ledger, Statement
 
+HEADS = "signed heads"
 LEDGER, EVIDENCE, KEY, DEVICE = "ledger.sqlite", "evidence", "key.pem", "device.txt"
 
 
@@ -146,25 +147,36 @@ class SiteRecord:
         last = self.ledger.last()
         return (last.place if last else 0) - (before.place if before else 0)
 
-    def damage(self) -> tuple[Damage, ...]:
-        """What is not as it was written, of the evidence and of signatures.
+    def damage(
+        self, *, trusted_key: str | None = None, known_heads: Iterable[str] = ()
+    ) -> tuple[Damage, ...]:
+        """What is not as it was written, of the evidence, of signatures, against heads kept.
 
-        That each entry follows on the one before was proven when the ledger was opened.
+        That each entry follows on the one before was proven when the ledger was opened. With a
+        `trusted_key` one head at least has to be signed by it.
         """
-        found: list[Damage] = []
+        found = list(self._damaged_evidence())
+        heads = {receipt.place: receipt.head for receipt, _ in self.ledger.entries()}
+        signed = self.ledger.signed_heads()
+        for number, head in enumerate(signed, start=1):
+            if not holds(head) or heads.get(head.place) != head.head:
+                found.append(Damage(HEADS, number, "does not hold"))
+        if trusted_key is not None and all(one.key != trusted_key for one in signed):
+            found.append(Damage(HEADS, None, f"none is signed by {trusted_key}"))
+        absent = (one for one in known_heads if one not in {NO_HEAD, *heads.values()})
+        found += [Damage("receipts", None, f"the head {one} is none of it") for one in absent]
+        return tuple(found)
+
+    def _damaged_evidence(self) -> Iterator[Damage]:
         named = {one: entry for entry in self.entries() for one in entry.envelope.evidence}
         for name, entry in sorted(named.items()):
+            member = f"{EVIDENCE}/{name}"
             try:
                 self.evidence.check(name)
             except EvidenceMissingError:
-                found.append(Damage(f"{EVIDENCE}/{name}", None, f"is not there; {entry.name}"))
+                yield Damage(member, None, f"is not there; {entry.name} names it")
             except EvidenceDamagedError as error:
-                found.append(Damage(f"{EVIDENCE}/{name}", None, f"{error}; {entry.name}"))
-        heads = {receipt.place: receipt.head for receipt, _ in self.ledger.entries()}
-        for number, head in enumerate(self.ledger.signed_heads(), start=1):
-            if not holds(head) or heads.get(head.place) != head.head:
-                found.append(Damage("signed heads", number, "does not hold"))
-        return tuple(found)
+                yield Damage(member, None, f"{error}; {entry.name} names it")
 
     def _opened(self, name: str) -> BinaryIO | None:
         return self.evidence.open(name) if self.evidence.has(name) else None

@@ -1,0 +1,120 @@
+"""`backspan import`: a project file, or the archive of a site, becomes entries of a record."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from backspan.cli.site_source import DATABASE, is_archive, now
+from backspan.cli.status import Status
+from backspan.core.errors import quoted
+
+if TYPE_CHECKING:
+    from backspan.core.ledger.entry import Entry, Signer
+    from backspan.core.model.project import Project
+
+HELP = """\
+Take a project file, or the archive of a site, into the record of a site.
+
+The record is a folder: entries that are only ever added, the files they rest on, the key that
+signs them. It is made where there is none. Of a project file only what is new in it becomes
+entries, stated by the person that --by names; what was found on the roof since is not undone. Of
+an archive whatever is not here yet is taken, once all of it was proven.
+
+\b
+Examples:
+  backspan import site.yaml --into record --by MT
+  backspan import site.yaml --into record --by MT --show
+  backspan import site.tar --into record
+
+Exit status: 0 taken (or shown), 2 bad input or usage: then nothing was taken.
+"""
+
+
+@click.command("import", help=HELP, short_help="Take a project file or an archive into a record.")
+@click.argument("file", type=click.Path(path_type=Path))
+@click.option(
+    "--into",
+    type=click.Path(path_type=Path),
+    required=True,
+    metavar="FOLDER",
+    help="The folder of the record; made where there is none.",
+)
+@click.option("--by", metavar="PERSON", help="Who states it: the id of a person of the project.")
+@click.option("--show", is_flag=True, help="Tell what would be taken of a project file, only.")
+@DATABASE
+def command(*, file: Path, into: Path, by: str | None, show: bool, database: str | None) -> int:
+    """Take it in, and tell what was taken."""
+    from backspan.cli.screen import put
+
+    if is_archive(file):
+        if by is not None or show:
+            raise click.UsageError("--by and --show are for project files; an archive is neither")
+        put(_archive(file, into, database))
+    else:
+        put(_project(file, into, by, database, show=show))
+    return Status.PASS
+
+
+def _project(file: Path, into: Path, by: str | None, database: str | None, *, show: bool) -> str:
+    from backspan.cli.record_text import imported_text
+    from backspan.core.ledger.chain import in_order
+    from backspan.core.ledger.described import not_said_yet
+    from backspan.exchange.files import load, load_rule_library
+    from backspan.records.api import make_record
+    from backspan.records.store import Statement
+
+    project = load(file, load_rule_library())
+    signer = _signer(project, by)
+    before = _entries(into, database)
+    new = list(not_said_yet(project, in_order(before)))
+    written: tuple[Entry, ...] = ()
+    if new and not show:
+        with make_record(into, project.site.name, database=database) as record:
+            written = record.say([Statement(body, signer) for body in new], at=now())
+    return imported_text(project, before, written, new, signer)
+
+
+def _entries(folder: Path, database: str | None) -> tuple[Entry, ...]:
+    """The entries that are there; none where the record is still to be made."""
+    from backspan.records.api import open_record
+    from backspan.records.errors import NoRecordError
+
+    try:
+        with open_record(folder, database=database) as record:
+            return record.entries()
+    except NoRecordError:
+        return ()
+
+
+def _signer(project: Project, by: str | None) -> Signer:
+    from backspan.core.ledger.entry import Signer
+    from backspan.core.review.naming import suggested
+
+    people = {one.id: one for one in project.people}
+    if by is None:
+        raise click.UsageError(
+            "a project file is stated by a person: add --by with one of its people:"
+            f" {', '.join(people) or 'it names none yet'}"
+        )
+    if by not in people:
+        meant = suggested(by, list(people), what="people")
+        raise click.UsageError(f"the project has no person {quoted(by)}; {meant}")
+    one = people[by]
+    return Signer(one.id, one.name, one.role, one.employer, one.card)
+
+
+def _archive(file: Path, into: Path, database: str | None) -> str:
+    from backspan.cli.record_text import restored_text, taken_text
+    from backspan.records.api import open_record, restore_record
+    from backspan.records.errors import NoRecordError
+
+    try:
+        record = open_record(into, database=database)
+    except NoRecordError:
+        with restore_record(file, into, database=database) as made:
+            return restored_text(made)
+    with record:
+        return taken_text(record, record.take_archive(file, received=now()))
