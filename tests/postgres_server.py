@@ -1,7 +1,7 @@
 """A PostgreSQL server of the tests' own, in a folder of its own, on a socket that nobody else has.
 
-It does not wait for the disk: no test cuts the power, and a killed process loses nothing that the
-system has taken.
+It does not wait for the disk unless it is asked to: no test cuts the power, and a killed process
+loses nothing that the system has taken.
 """
 
 from __future__ import annotations
@@ -37,13 +37,15 @@ class Server:
     folder: Path
     programs: Path
     servant: str | None
+    fsync: bool = False
     process: subprocess.Popen[bytes] | None = None
     _numbers: Iterator[int] = field(default_factory=lambda: count(1))
 
     def start(self) -> None:
         """Start it and wait until it answers."""
         log = (self.folder / "log").open("ab")
-        options = ("fsync=off", "listen_addresses=", "max_connections=30", "shared_buffers=16MB")
+        waits = f"fsync={'on' if self.fsync else 'off'}"
+        options = (waits, "listen_addresses=", "max_connections=30", "shared_buffers=16MB")
         switches = [word for one in options for word in ("-c", one)]
         command: list[str | Path] = [
             self.programs / "postgres",
@@ -74,6 +76,18 @@ class Server:
             self.process.wait(PATIENCE)
             self.process = None
 
+    def crash(self, how: signal.Signals) -> None:
+        """End it without its goodbye: SIGQUIT, or SIGKILL of all its processes at once."""
+        assert self.process is not None
+        # The first one goes first: it would start anew what dies under it.
+        children = _children(self.process.pid) if how is signal.SIGKILL else []
+        self.process.send_signal(how)
+        for one in children:
+            with contextlib.suppress(ProcessLookupError):
+                os.kill(one, how)
+        self.process.wait(PATIENCE)
+        self.process = None
+
     def database(self) -> str:
         """The address of a new database."""
         name = f"ledger_{next(self._numbers)}"
@@ -94,7 +108,7 @@ class Server:
 
 
 @contextlib.contextmanager
-def running_server() -> Iterator[Server]:
+def running_server(*, fsync: bool = False) -> Iterator[Server]:
     """A server from here to the end; AssertionError says what to install where there is none."""
     found = found_postgres_folder()
     assert found is not None, postgres_problem(None)
@@ -102,7 +116,7 @@ def running_server() -> Iterator[Server]:
     # Not below the folder of the tests, which only their own user may enter. A short path: the
     # system takes no socket with a long one.
     folder = Path(tempfile.mkdtemp(prefix="backspan-"))
-    server = Server(folder, Path(found), servant)
+    server = Server(folder, Path(found), servant, fsync)
     try:
         if servant is not None:
             shutil.chown(folder, servant)
@@ -112,6 +126,18 @@ def running_server() -> Iterator[Server]:
     finally:
         server.stop()
         shutil.rmtree(folder)
+
+
+def _children(parent: int) -> list[int]:
+    """The processes that a process started and that run."""
+    found = []
+    for status in Path("/proc").glob("[0-9]*/stat"):
+        with contextlib.suppress(FileNotFoundError, ProcessLookupError):
+            # Behind the name, which may hold anything: state and parent.
+            _, _, rest = status.read_text(encoding="utf-8").rpartition(")")
+            if int(rest.split()[1]) == parent:
+                found.append(int(status.parent.name))
+    return found
 
 
 def _servant() -> str:
