@@ -2,7 +2,8 @@
 
 A file is written under a name that nobody asks for, and gets its own name when all of it is on the
 disk: a run that is stopped leaves the whole file or none. What is here already is left as it is,
-unless it was damaged: then the sound content takes its place.
+unless it was damaged: then the sound content takes its place. A run that was killed leaves what it
+had under such a name; whoever opens the folder to write clears it away, once nobody can be at it.
 """
 
 from __future__ import annotations
@@ -11,10 +12,12 @@ import contextlib
 import errno
 import hashlib
 import os
+import re
+import stat
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
-from typing import BinaryIO
+from typing import BinaryIO, Self
 
 from backspan.core.errors import quoted
 from backspan.core.ledger.entry import is_hash
@@ -25,8 +28,12 @@ from backspan.records.errors import (
     EvidenceMissingError,
 )
 from backspan.records.folders import sync_folder
+from backspan.records.moments import seconds_of
 
 _UNFINISHED = ".unfinished-"
+_UNFINISHED_NAME = re.compile(rf"{re.escape(_UNFINISHED)}[0-9a-f]{{16}}")
+#: Seconds without a write after which nobody is at an unfinished file any more: a day.
+ABANDONED = 86_400
 _PIECE = 1 << 20
 _FULL = frozenset({errno.ENOSPC, errno.EDQUOT, errno.EFBIG})
 
@@ -39,6 +46,17 @@ class EvidenceFolder:
     """
 
     folder: Path
+
+    @classmethod
+    def opened(cls, folder: Path, *, now: str) -> Self:
+        """The evidence in a folder, opened to write: what killed runs left there is cleared away.
+
+        `now` is a time with its offset. A file that was written to within a day before it stays:
+        another program may be at it. Raises MomentError for a time that is none.
+        """
+        one = cls(folder)
+        one._clear(seconds_of(now) - ABANDONED)
+        return one
 
     def keep(self, stream: BinaryIO) -> str:
         """Keep what a stream gives; its hash, once it is on the disk.
@@ -90,6 +108,18 @@ class EvidenceFolder:
             raise EvidenceDamagedError(
                 f"{path}: found content with the hash {found[:12]}, expected {name[:12]}"
             )
+
+    def _clear(self, before: float) -> None:
+        if not self.folder.exists():
+            return
+        with self._told(self.folder):
+            left = [one for one in self.folder.iterdir() if _UNFINISHED_NAME.fullmatch(one.name)]
+        for path in left:
+            # Another program may finish it or clear it away between a look and the next.
+            with self._told(path), contextlib.suppress(FileNotFoundError):
+                found = path.lstat()
+                if stat.S_ISREG(found.st_mode) and found.st_mtime < before:
+                    path.unlink()
 
     def _copied(self, stream: BinaryIO, making: Path) -> str:
         total = hashlib.sha256()

@@ -19,6 +19,11 @@ def not_before(time: str, earliest: str) -> str:
     return earliest if _read(time) < _read(earliest) else time
 
 
+def seconds_of(time: str) -> float:
+    """A time in seconds as files carry theirs, from the start of 1970. Raises MomentError."""
+    return _read(time).timestamp()
+
+
 def _read(text: str) -> datetime.datetime:
     found = moment(text)
     if found is None:

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+import datetime
 import hashlib
 import io
+import os
 import resource
+import signal
+import subprocess
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -15,11 +20,19 @@ from backspan.records.errors import (
     EvidenceError,
     EvidenceFullError,
     EvidenceMissingError,
+    MomentError,
 )
 from backspan.records.evidence import EvidenceFolder
 
 PHOTO = b"a photograph of a tieback" * 10_000
 NAME = hashlib.sha256(PHOTO).hexdigest()
+NOW = "2026-11-28T10:00:00+01:00"
+DAY = 86_400
+#: Keeps what comes on its input, of which the test gives the beginning only.
+UPLOAD = (
+    "import sys; from pathlib import Path; from backspan.records.evidence import EvidenceFolder;"
+    " EvidenceFolder(Path(sys.argv[1])).keep(sys.stdin.buffer)"
+)
 
 
 @pytest.fixture
@@ -107,3 +120,75 @@ def test_a_folder_that_is_a_file_is_told(tmp_path: Path) -> None:
     (tmp_path / "evidence").touch()
     with pytest.raises(EvidenceError, match="expected a folder to read and write"):
         EvidenceFolder(tmp_path / "evidence").keep(io.BytesIO(PHOTO))
+
+
+def last_written(path: Path, *, seconds_ago: int) -> None:
+    """Give a file the time it would have if it was last written so long before now."""
+    then = datetime.datetime.fromisoformat(NOW).timestamp() - seconds_ago
+    os.utime(path, (then, then), follow_symlinks=False)
+
+
+def unfinished(evidence: EvidenceFolder, name: str, *, seconds_ago: int) -> Path:
+    path = evidence.folder / name
+    path.parent.mkdir(exist_ok=True)
+    path.write_bytes(PHOTO[:1000])
+    last_written(path, seconds_ago=seconds_ago)
+    return path
+
+
+def killed_upload(folder: Path) -> Path:
+    """What a run leaves that was killed in the middle of a file."""
+    command = [sys.executable, "-c", UPLOAD, str(folder)]
+    with subprocess.Popen(command, stdin=subprocess.PIPE, bufsize=0) as run:
+        assert run.stdin is not None
+        # More than a pipe takes: when all of it is given, its reader has begun to write.
+        for _ in range(8):
+            run.stdin.write(PHOTO)
+        run.send_signal(signal.SIGKILL)
+    (left,) = folder.iterdir()
+    return left
+
+
+def test_what_a_killed_upload_left_is_cleared_away_a_day_later(evidence: EvidenceFolder) -> None:
+    left = killed_upload(evidence.folder)
+    evidence.keep(io.BytesIO(PHOTO))
+    last_written(left, seconds_ago=DAY)
+    EvidenceFolder.opened(evidence.folder, now=NOW)
+    assert left.exists()
+    last_written(left, seconds_ago=DAY + 1)
+    again = EvidenceFolder.opened(evidence.folder, now=NOW)
+    assert [one.name for one in evidence.folder.iterdir()] == [NAME]
+    again.check(NAME)
+
+
+@pytest.mark.parametrize("seconds_ago", [-DAY, 0, DAY - 1])
+def test_what_another_program_may_be_at_stays(evidence: EvidenceFolder, seconds_ago: int) -> None:
+    left = unfinished(evidence, f".unfinished-{'0a' * 8}", seconds_ago=seconds_ago)
+    EvidenceFolder.opened(evidence.folder, now=NOW)
+    assert left.read_bytes() == PHOTO[:1000]
+
+
+def test_nothing_else_is_cleared_away(evidence: EvidenceFolder) -> None:
+    names = (NAME, ".unfinished-", f".unfinished-{'0A' * 8}", f"x.unfinished-{'0a' * 8}", "notes")
+    others = [unfinished(evidence, name, seconds_ago=99 * DAY) for name in names]
+    folder, link = (evidence.folder / f".unfinished-{sign * 16}" for sign in "bc")
+    folder.mkdir()
+    link.symlink_to("notes")
+    for one in (folder, link):
+        last_written(one, seconds_ago=99 * DAY)
+    EvidenceFolder.opened(evidence.folder, now=NOW)
+    assert set(evidence.folder.iterdir()) == {*others, folder, link}
+
+
+def test_a_folder_is_opened_that_is_not_there_yet_and_a_time_is_needed(tmp_path: Path) -> None:
+    one = EvidenceFolder.opened(tmp_path / "evidence", now=NOW)
+    assert not one.folder.exists()
+    assert one.keep(io.BytesIO(PHOTO)) == NAME
+    with pytest.raises(MomentError, match="expected a day with a time and its offset"):
+        EvidenceFolder.opened(one.folder, now="2026-11-28T10:00:00")
+
+
+def test_a_folder_that_cannot_be_cleared_is_told(tmp_path: Path) -> None:
+    (tmp_path / "evidence").touch()
+    with pytest.raises(EvidenceError, match="expected a folder to read and write"):
+        EvidenceFolder.opened(tmp_path / "evidence", now=NOW)
