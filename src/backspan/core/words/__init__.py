@@ -3,6 +3,7 @@
 from backspan.core.words.drop import counterweight, drop_answer, settled
 from backspan.core.words.language import ENGLISH, Language, WordsError
 from backspan.core.words.languages import LANGUAGES, language_of
+from backspan.core.words.record import say_event, say_kind, say_state, say_state_meaning
 from backspan.core.words.say import (
     SIGNS,
     say,
@@ -32,11 +33,15 @@ __all__ = [
     "say",
     "say_check",
     "say_decider",
+    "say_event",
     "say_input",
+    "say_kind",
     "say_label",
     "say_margin",
     "say_margins",
     "say_mend",
+    "say_state",
+    "say_state_meaning",
     "say_stated",
     "say_verdict",
     "settled",

@@ -7,7 +7,15 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from backspan.core.errors import BackspanError
-from backspan.core.words import drawing_labels, english, labels, mends, phrases, roof_questions
+from backspan.core.words import (
+    drawing_labels,
+    english,
+    labels,
+    mends,
+    phrases,
+    record_sentences,
+    roof_questions,
+)
 
 
 class WordsError(BackspanError, KeyError):
@@ -53,6 +61,16 @@ class Language:
     one_line_caution: str
     deciders: Mapping[str, str]
     phrases: Mapping[str, str]
+    states: Mapping[str, str]
+    """Where a drop stands, by the ledger's word for it."""
+    state_meanings: Mapping[str, str]
+    events: Mapping[str, str]
+    """What happened to a drop, as the end of a sentence."""
+    reasons: Mapping[str, str]
+    """Why nobody rides, or an entry has no effect, and what settles it."""
+    entry_titles: Mapping[str, str]
+    entry_lines: Mapping[str, str]
+    """What an entry says, by its kind, and by its case behind a stroke."""
     words: Mapping[str, str]
     formulas: Mapping[str, str]
     """Titles of formulas by their names: empty where the formulas' own titles are in it."""
@@ -76,15 +94,23 @@ class Language:
         """A fixed text of drawings with its values; WordsError where it or a value is lacking."""
         return self._filled("text of drawings", self.drawing, name, values)
 
+    def line_of_entry(self, name: str, /, **values: str) -> str:
+        """A line of an entry with its values; WordsError where it or a value is lacking."""
+        return self._filled("line of an entry", self.entry_lines, name, values)
+
+    def reason(self, name: str, /, **values: str) -> str:
+        """A reason with its values; WordsError where it or a value is lacking."""
+        return self._filled("reason", self.reasons, name, values)
+
     def _filled(
         self, what: str, table: Mapping[str, str], name: str, values: Mapping[str, str]
     ) -> str:
         if name not in table:
-            raise WordsError(f"{what} {name!r} has no words in {self.code!r}")
+            raise WordsError(f"{what} {str(name)!r} has no words in {self.code!r}")
         try:
             return table[name].format(**values)
         except KeyError as error:
-            raise WordsError(f"{what} {name!r} lacks the value {error}") from error
+            raise WordsError(f"{what} {str(name)!r} lacks the value {error}") from error
 
 
 ENGLISH = Language(
@@ -111,7 +137,13 @@ ENGLISH = Language(
     question_cautions=roof_questions.CAUTIONS,
     one_line_caution=english.ONE_LINE_CAUTION,
     deciders=phrases.DECIDERS,
-    phrases=phrases.PHRASES,
+    phrases={**phrases.PHRASES, **record_sentences.PHRASES},
+    states=record_sentences.STATES,
+    state_meanings=record_sentences.STATE_MEANINGS,
+    events=record_sentences.EVENTS,
+    reasons=record_sentences.REASONS,
+    entry_titles=record_sentences.TITLES,
+    entry_lines=record_sentences.LINES,
     words={},
     formulas={},
 )

@@ -9,6 +9,7 @@ from backspan.core.words import (
     spanish_mends,
     spanish_names,
     spanish_questions,
+    spanish_record,
     spanish_sentences,
 )
 from backspan.core.words.language import Language
@@ -148,7 +149,13 @@ SPANISH = Language(
     question_cautions=spanish_questions.CAUTIONS,
     one_line_caution=ONE_LINE_CAUTION,
     deciders=DECIDERS,
-    phrases=PHRASES,
+    phrases={**PHRASES, **spanish_record.PHRASES},
+    states=spanish_record.STATES,
+    state_meanings=spanish_record.STATE_MEANINGS,
+    events=spanish_record.EVENTS,
+    reasons=spanish_record.REASONS,
+    entry_titles=spanish_record.TITLES,
+    entry_lines=spanish_record.LINES,
     words=spanish_names.WORDS,
     formulas=spanish_formulas.TITLES,
 )

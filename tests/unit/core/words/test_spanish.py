@@ -60,6 +60,7 @@ TABLES = (
         "dimensions",
         "drawing",
     ),
+    *("states", "state_meanings", "events", "reasons", "entry_titles", "entry_lines"),
 )
 PAIRS = ("margins", "one_piece", "topics_counted")
 SINGLE = ("one_change", "stay_on", "not_judged", "one_line_caution")
