@@ -139,9 +139,10 @@ class SiteRecord:
                 found=f"an archive of {archive.manifest.site!r}",
                 expected=f"one of {self.site!r}",
             )
+        evidence = EvidenceFolder.opened(self.evidence.folder, now=received)
         for name in archive.evidence:
             with archive.open_evidence(name) as stream:
-                self.evidence.keep(stream)
+                evidence.keep(stream)
         before = self.ledger.last()
         self.ledger.append(list(archive.entries()), received=received)
         last = self.ledger.last()

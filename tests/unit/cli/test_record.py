@@ -298,3 +298,29 @@ def test_a_key_that_others_can_read_signs_nothing(run: Run, record: str) -> None
     assert ran.status == 2
     assert "expected the mode 600" in ran.err
     assert not Path(f"{record}-2.tar").exists()
+
+
+def test_where_drops_stand_is_told_with_the_reason_and_is_no_pass(run: Run, record: str) -> None:
+    ran = run("standing", record, "--on", DAY)
+    assert ran.status == 11
+    assert "0 of 1 drops in service by the record" in ran.out
+    assert "nobody rides" in " ".join(ran.out.split())
+    assert "local codes come first" in " ".join(ran.out.split())
+
+
+def test_a_drop_in_service_is_status_0_that_day_alone(run: Run, accepted: str) -> None:
+    with open_record(Path(accepted)) as site:
+        site.say([Statement(bodies.ShiftChecked(DROP, DAY, fit=True), ENGINEER)], at=NOON)
+    ran = run("standing", accepted, "--on", DAY, "--format", "json")
+    assert ran.status == 0
+    assert json.loads(ran.out)["in_service"] == 1
+    assert run("standing", accepted, "--on", DAY, "--drop", DROP).status == 0
+    assert run("standing", accepted, "--on", "2026-11-26").status == 11
+    assert "en servicio" in run("standing", accepted, "--on", DAY, "--language", "es").out
+
+
+def test_a_drop_that_the_record_has_not(run: Run, record: str) -> None:
+    ran = run("standing", record, "--on", DAY, "--drop", "X9")
+    assert (ran.status, ran.out) == (2, "")
+    assert "no drop 'X9'" in ran.err
+    assert run("standing", record, "--on", "2026-11-24").status == 2

@@ -6,6 +6,7 @@ Beside the configuration code, which covers things and places. An acceptance nam
 from __future__ import annotations
 
 import hashlib
+from typing import Any
 
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
@@ -29,4 +30,11 @@ def basis_code(project: Project, drop: Drop) -> str:
         project.most_tieback_angle,
         [to_data(one) for one in drop.also_meets],
     ]
-    return hashlib.sha256(canonical(judged_on)).hexdigest()[:_LENGTH]
+    return hashlib.sha256(canonical(_stated(judged_on))).hexdigest()[:_LENGTH]
+
+
+def _stated(data: Any) -> Any:
+    """Plain data without fields that hold nothing."""
+    if isinstance(data, dict):
+        return {name: _stated(one) for name, one in data.items() if one not in (None, [], "")}
+    return [_stated(one) for one in data] if isinstance(data, list) else data

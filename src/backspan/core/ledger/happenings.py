@@ -186,13 +186,20 @@ def _corrected(site: Folded, entry: Entry, body: bodies.Corrected) -> None:
     wrong = site.by_hash.get(body.entry)
     if wrong is None or not entry.has_seen(wrong):
         site.refused.append(Refused(entry, Why.UNKNOWN))
-    elif not isinstance(wrong.body, _TO_CORRECT) or getattr(wrong.body, "fit", None) is False:
+    elif not _may_be_corrected(site, wrong):
         site.refused.append(Refused(entry, Why.NOT_TO_CORRECT, wrong))
     elif wrong.hash not in site.corrected:
         site.corrected.add(wrong.hash)
         site.unplaced = [one for one in site.unplaced if one.entry.hash != wrong.hash]
         site.papers = [one for one in site.papers if one.hash != wrong.hash]
         _take_back(site, entry, wrong)
+
+
+def _may_be_corrected(site: Folded, wrong: Entry) -> bool:
+    """Also what has no place in the site: it changed nothing, and stands against use."""
+    if any(one.entry is wrong for one in site.unplaced):
+        return True
+    return isinstance(wrong.body, _TO_CORRECT) and getattr(wrong.body, "fit", None) is not False
 
 
 def _take_back(site: Folded, entry: Entry, wrong: Entry) -> None:

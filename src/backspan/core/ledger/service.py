@@ -64,9 +64,10 @@ def _after(state: State, event: Event) -> State:
 
 
 def _against(site: Folded, record: DropRecord) -> Iterator[Reason]:
-    if record.state is State.STOPPED and record.stops:
-        yield Why.STOPPED, record.stops[-1]
-    if record.state is State.STOPPED and record.ended:
+    stop = record.stops[-1] if record.state is State.STOPPED and record.stops else None
+    if stop is not None:
+        yield Why.STOPPED, stop
+    if record.state is State.STOPPED and record.ended and record.ended[-1].by is not stop:
         yield Why.ENDED, record.ended[-1].by
     found = site.against(record.id)
     if found is not None:

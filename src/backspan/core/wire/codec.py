@@ -1,7 +1,8 @@
 """Our frozen dataclasses to plain JSON data and back, exactly inverse, driven by type hints.
 
 Every field is written, also one at its default, so that stored bytes do not change when a
-default does. Reading is strict: nothing is converted, guessed or left over.
+default does. Reading is strict: nothing is converted, guessed or left over. A field that has a
+default may be absent: bytes that were stored before there was such a field are still read.
 """
 
 from __future__ import annotations
@@ -222,6 +223,7 @@ def _fixed(hints: tuple[Any, ...]) -> Codec:
 def _record(hint: Any, cls: type[Any]) -> Codec:
     codecs = [(field.name, codec_for(field.hint)) for field in fields_of(hint)]
     names = {name for name, _ in codecs}
+    required = {field.name for field in fields_of(hint) if field.required}
 
     def write(value: Any) -> dict[str, Any]:
         if type(value) is not cls:
@@ -231,17 +233,17 @@ def _record(hint: Any, cls: type[Any]) -> Codec:
     def read(data: Any) -> Any:
         if type(data) is not dict:
             raise _refusal(data, f"a {cls.__name__} as a dict")
-        if data.keys() != names:
-            missing, unknown = sorted(names - data.keys()), sorted(map(str, data.keys() - names))
+        if not required <= data.keys() <= names:
+            missing, unknown = sorted(required - data.keys()), sorted(map(str, data.keys() - names))
             raise WireError(
                 f"a {cls.__name__} with missing fields {missing} and unknown fields {unknown}"
             )
-        for name in names:
-            if at_least_one(cls, name) and type(data[name]) is int and data[name] < 1:
-                raise _refusal(data[name], f"{name} of at least 1")
-        for name in names:
-            if is_date(cls, name) and isinstance(data[name], str):
-                _at(name, functools.partial(_dated, with_time=is_time(cls, name)), data[name])
-        return cls(**{name: _at(name, codec.read, data[name]) for name, codec in codecs})
+        for name, value in data.items():
+            if at_least_one(cls, name) and type(value) is int and value < 1:
+                raise _refusal(value, f"{name} of at least 1")
+            if is_date(cls, name) and isinstance(value, str):
+                _at(name, functools.partial(_dated, with_time=is_time(cls, name)), value)
+        there = ((name, codec) for name, codec in codecs if name in data)
+        return cls(**{name: _at(name, codec.read, data[name]) for name, codec in there})
 
     return Codec(write=write, read=read)

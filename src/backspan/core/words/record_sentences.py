@@ -231,4 +231,8 @@ PHRASES: dict[str, str] = {
     "record-beside": "{reason} Entry: {by}.",
     "record-refused": "No effect: {entry}. {reason}",
     "record-ended": "Permit ended, {event}: {permit}. By: {by}.",
+    "record-in-service": "{site}, {on}: {count} of {all} drops in service by the record",
+    "record-restricted": "Restricted: {line}.",
+    "record-clock-ahead": "The clock of {device} ran {by} ahead: {entry}.",
+    "record-clock-back": "The clock of {device} went back by {by}: {entry}.",
 }

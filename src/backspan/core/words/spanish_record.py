@@ -232,4 +232,8 @@ PHRASES: dict[str, str] = {
     "record-beside": "{reason} Anotación: {by}.",
     "record-refused": "Sin efecto: {entry}. {reason}",
     "record-ended": "Permiso terminado, {event}: {permit}. Por: {by}.",
+    "record-in-service": "{site}, {on}: {count} de {all} bajadas en servicio según el registro",
+    "record-restricted": "Restringido: {line}.",
+    "record-clock-ahead": "El reloj de {device} iba adelantado {by}: {entry}.",
+    "record-clock-back": "El reloj de {device} retrocedió {by}: {entry}.",
 }

@@ -216,3 +216,16 @@ def test_a_correction_forgets_no_stop() -> None:
     there.says(permit(there))
     there.gets(here)
     assert not there.standing().in_service
+
+
+def test_an_exchange_without_a_place_forbids_use_until_it_is_corrected() -> None:
+    """Of a kind that is not taken back where it has a place: here it changed nothing."""
+    history = connected()
+    entry = history.says(bodies.UnitExchanged(DROP, ("suspension_points", "X"), "H-1", "H-2"))
+    history.says(permit(history))
+    assert refusals(history) == [Why.NOT_PLACED]
+    history.says(bodies.Corrected(entry.hash, "no such point"))
+    assert history.site.refused == []
+    assert history.site.unplaced == []
+    history.says(permit(history))
+    assert history.state is State.ACCEPTED

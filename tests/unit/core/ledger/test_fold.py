@@ -67,7 +67,7 @@ def test_the_site_as_it_stood_on_a_day() -> None:
     )
     assert history.standing(ON).in_service
     assert history.standing(TOMORROW).state is State.STOPPED
-    assert reasons(history, TOMORROW) == [Why.STOPPED, Why.ENDED]
+    assert reasons(history, TOMORROW) == [Why.STOPPED]
 
 
 @pytest.mark.parametrize(

@@ -29,7 +29,6 @@ def test_a_stop_names_what_stopped_it() -> None:
             f"Use was stopped: {stopped}. Settle the cause, and permit anew; the shift check comes"
             " after."
         ),
-        f"This ended the permit: {stopped}. Review the rig as it stands now, and permit that.",
     ]
     (ended,) = history.standing().ended
     assert say_ended(ended) == (

@@ -79,6 +79,13 @@ def test_a_value_with_evidence_is_read_as_what_it_holds() -> None:
     assert from_data(Hoist, data) == hoist
 
 
+def test_a_field_with_a_default_may_be_absent_from_what_was_stored() -> None:
+    assert from_data(Outer, without("pair")) == Outer(
+        3, ready=True, length=2.0, colour=Colour.BLUE, inners=(Inner("a"),)
+    )
+    assert from_data(Inner, {"name": "a"}) == Inner("a")
+
+
 def without(name: str) -> dict[str, Any]:
     return {key: value for key, value in DATA.items() if key != name}
 
