@@ -14,7 +14,7 @@ from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import HoistRope, PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Fastening, Found, Pin, Saddle, Tightened
 from backspan.core.model.site import AnchorStanding, AnchorUse
@@ -286,6 +286,14 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "a rope that is to be replaced": _worn,
     "a rope that ends above the street": lambda draw, project: put(
         project, (*rigs.RIGHT, "rope_length"), draw.choice((None, inches(draw.uniform(60, 1230))))
+    ),
+    "a hoist that may wind its rope up": lambda draw, project: put(
+        project, (*rigs.HOIST, "takes_rope"), draw.choice((None, HoistRope.WINDS))
+    ),
+    "too few turns left on the drum": lambda draw, project: put(
+        put(project, (*rigs.HOIST, "takes_rope"), HoistRope.WINDS),
+        (*LEFT, "drum_turns"),
+        rigs.count(draw.randint(0, 3)),
     ),
     "a rope with no stop that nobody measured": lambda draw, project: put(
         project,

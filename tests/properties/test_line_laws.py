@@ -10,11 +10,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from backspan.core.findings import Finding, FindingKey, Verdict
+from backspan.core.model.kit import HoistRope
 from backspan.core.model.project import Project
 from backspan.core.quantities import MOMENT
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings, inches
-from tests.unit.core.rigs import PROJECT, RIGHT, at, count, place_of, put, stated
+from tests.unit.core.rigs import HOIST, PROJECT, RIGHT, at, count, place_of, put, stated
 
 SHEET: Place = ("kit", "terminations", "GRIPS", "clips")
 CLIPS: Place = (*RIGHT, "clips")
@@ -93,6 +94,14 @@ def test_more_wear_is_no_better(rig: Project, name: str) -> None:
 @given(lines(), st.floats(0.0, 5.0))
 def test_a_longer_rope_is_no_worse(rig: Project, by: float) -> None:
     no_worse(rig, more(rig, (*RIGHT, "rope_length"), by), "rope-length")
+
+
+@pytest.mark.law("rope-length")
+@given(lines(), st.integers(0, 9), st.integers(0, 3))
+def test_more_turns_on_a_drum_are_no_worse(rig: Project, turns: int, by: int) -> None:
+    drum = put(rig, (*HOIST, "takes_rope"), HoistRope.WINDS)
+    few, many = (put(drum, (*RIGHT, "drum_turns"), count(one)) for one in (turns, turns + by))
+    no_worse(few, many, "rope-length")
 
 
 #: Every number of these checks, which nobody may have stated.

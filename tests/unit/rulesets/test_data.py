@@ -66,7 +66,8 @@ REMEMBERED = {
 #: What the paragraphs on suspension ropes and their ends ask for.
 LINE_COPIED = (
     *("least-clips", "clip-spacing", "clips-by-maker", "tightened", "refused-clips", "saddle"),
-    *("end-maker", "thimble", "end-stop", "broken-in-lay", "broken-in-strand", "wire-worn"),
+    *("end-maker", "thimble", "end-stop", "least-drum-turns", "broken-in-lay"),
+    *("broken-in-strand", "wire-worn"),
     "damage",
 )
 
@@ -131,6 +132,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "tolerance.plan-position": ("3 in", LENGTH),
     "anchor.lifeline-load": ("5000 lb", FORCE),
     "line.least-clips": ("3", RATIO),
+    "line.least-drum-turns": ("4", RATIO),
     "line.clip-spacing": ("6", RATIO),
     "line.most-clip-torque": ("1.25", RATIO),
     "line.least-sling-angle": ("30 deg", ANGLE),

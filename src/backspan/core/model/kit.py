@@ -17,12 +17,19 @@ from backspan.core.model.units import Unit, UnitKind
 from backspan.core.quantities import Force, Length, LinearMass, Mass, Moment, Ratio
 
 
+class HoistRope(StrEnum):
+    """What a hoist does with its rope."""
+
+    CLIMBS = "climbs the rope"
+    WINDS = "winds the rope on a drum"
+
+
 @dataclass(frozen=True, slots=True)
 class Hoist:
     """A powered hoist: rated and stall load, the trip point of its limiter, its own mass.
 
     `limiter_trip` is the load at which power is cut; a hoist without a limiter trips at its
-    stall load.
+    stall load. `takes_rope` says whether it climbs its rope or winds it up.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -33,6 +40,7 @@ class Hoist:
     stall_load: StatedPositive[Force] | None = None
     limiter_trip: StatedPositive[Force] | None = None
     mass: StatedPositive[Mass] | None = None
+    takes_rope: HoistRope | None = None
     values_from: Statement | None = None
 
 

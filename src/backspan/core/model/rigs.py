@@ -294,8 +294,9 @@ class SuspensionPoint:
     """One place where a suspension line hangs; `station` is along the edge from its start.
 
     `rope_ends` is what was seen of the suspension rope's termination and of its lower end,
-    `end_stop` of what keeps that end from running through the hoist. An empty list of tiebacks, or
-    of connecting hardware, says that there is none; no list, that nobody said.
+    `end_stop` of what keeps that end from running through the hoist. Of a hoist that winds its rope
+    up, `drum_turns` are left on the drum with the stage at its lowest point. An empty list of
+    tiebacks, or of connecting hardware, says that there is none; no list, that nobody said.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -313,6 +314,7 @@ class SuspensionPoint:
     rope_ends: Stated[Found] | None = None
     thimble: Stated[Found] | None = None
     end_stop: Stated[Found] | None = None
+    drum_turns: StatedNotNegative[int] | None = None
     clips: Clips | None = None
     connectors: tuple[Fitted, ...] | None = None
     softener: Stated[Found] | None = None

@@ -134,6 +134,13 @@ LOAD_PATH: tuple[Quantity, ...] = (
     ),
     # The state of a rope
     counted(
+        name="drum_turns",
+        words="turns of rope left on the drum with the stage at its lowest point",
+        record="suspension_point",
+        field="drum_turns",
+        zero=True,
+    ),
+    counted(
         name="broken_in_lay",
         words="broken wires in one lay",
         record="rope_wear",

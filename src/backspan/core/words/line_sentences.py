@@ -103,6 +103,20 @@ LINE: dict[str, str] = {
         "Whether the rope reaches the level below is not known, and no sound stop at its end"
         " is stated."
     ),
+    "drum-turns.pass": (
+        "{count} turns of rope on the drum with the stage at its lowest point; at least {least}."
+    ),
+    "drum-turns.fail": (
+        "Only {count} turns of rope on the drum with the stage at its lowest point; at least"
+        " {least} stay on it."
+    ),
+    "drum-turns.missing": (
+        "How many turns of rope stay on the drum with the stage at its lowest point is not known."
+    ),
+    "hoist-rope.missing": (
+        "Whether hoist {hoist} climbs its rope or winds it on a drum nobody stated; somebody must"
+        " say which."
+    ),
     "end-stop.pass": "Stop at the rope's lower end: {found}.",
     "na.no-clips": "The rope's end is not made with clips.",
     "na.no-wire-rope": "Not a wire rope.",

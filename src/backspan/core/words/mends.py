@@ -88,6 +88,7 @@ BY_MESSAGE: dict[str, str] = {
     "broken-in-strand.fail": "Replace the rope.",
     "wire-worn.fail": "Replace the rope.",
     "rope-damage.fail": "Replace the rope.",
+    "drum-turns.fail": "Put a longer rope on the drum.",
     "rope-length.fail": "Use a longer rope, or fit a stop at its lower end.",
     "bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
     "rear-bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",

@@ -43,6 +43,7 @@ INPUTS: dict[str, str] = {
     "termination_kind": "what the rope's end is made with",
     "termination_maker": "who made the rope's end",
     "end_stop": "stop at the lower end of the suspension rope",
+    "takes_rope": "whether the hoist climbs its rope or winds it on a drum",
     "connector": "connecting hardware",
     "connectors": "connecting hardware of the suspension line",
     "pin": "how the pin of the connecting hardware is held",

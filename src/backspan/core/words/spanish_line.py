@@ -101,6 +101,22 @@ LINE: dict[str, str] = {
         "No se sabe si el cable llega al nivel de abajo, y no se declara un tope en buen"
         " estado en su extremo."
     ),
+    "drum-turns.pass": (
+        "{count} vueltas de cable en el tambor con la plataforma en su punto más bajo; al menos"
+        " {least}."
+    ),
+    "drum-turns.fail": (
+        "Solo {count} vueltas de cable en el tambor con la plataforma en su punto más bajo; al"
+        " menos {least} quedan en él."
+    ),
+    "drum-turns.missing": (
+        "No se sabe cuántas vueltas de cable quedan en el tambor con la plataforma en su punto más"
+        " bajo."
+    ),
+    "hoist-rope.missing": (
+        "Nadie declaró si el aparejo {hoist} trepa por su cable o lo enrolla en un tambor; alguien"
+        " debe decirlo."
+    ),
     "end-stop.pass": "Tope en el extremo inferior del cable: {found}.",
     "na.no-clips": "El extremo del cable no está hecho con grapas.",
     "na.no-wire-rope": "No es un cable de acero.",

@@ -83,6 +83,7 @@ BY_MESSAGE: dict[str, str] = {
     "broken-in-strand.fail": "Cambiar el cable.",
     "wire-worn.fail": "Cambiar el cable.",
     "rope-damage.fail": "Cambiar el cable.",
+    "drum-turns.fail": "Poner un cable más largo en el tambor.",
     "rope-length.fail": "Usar un cable más largo, o poner un tope en su extremo inferior.",
     "bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
     "rear-bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",

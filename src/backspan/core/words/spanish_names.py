@@ -49,6 +49,9 @@ INPUTS: dict[str, str] = {
     "rope_diameter": "diámetro del cable",
     "breaking_force": "fuerza de rotura del cable",
     "mass_per_length": "masa del cable por longitud",
+    "drum_turns": (
+        "vueltas de cable que quedan en el tambor con la plataforma en su punto más bajo"
+    ),
     "rope_length": "longitud del cable de suspensión",
     "efficiency": "parte de la resistencia del cable que conserva su terminal",
     "lot_count": "piezas del lote",
@@ -122,6 +125,7 @@ INPUTS: dict[str, str] = {
     "thimble": "guardacabo en el extremo del cable",
     "termination_kind": "con qué está hecho el extremo del cable",
     "termination_maker": "quién hizo el extremo del cable",
+    "takes_rope": "si el aparejo trepa por su cable o lo enrolla en un tambor",
     "end_stop": "tope en el extremo inferior del cable de suspensión",
     "connector": "herraje de unión",
     "connectors": "herrajes de unión de la línea de suspensión",
@@ -316,6 +320,8 @@ WORDS: dict[str, str] = {
     "cap of the parapet": "remate del pretil",
     "its own beam": "su propia viga",
     "another support": "otro soporte",
+    "climbs the rope": "trepa por el cable",
+    "winds the rope on a drum": "enrolla el cable en un tambor",
     "tail of the beam": "cola de la viga",
     "suspension shackle": "grillete de suspensión",
     "taut": "tenso",

@@ -17,8 +17,9 @@ from backspan.core.mechanics.ropes import (
     rope_to_reach,
     turnback_for_clips,
 )
+from backspan.core.model.basis import RuleChoice
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import RopeKind, TerminationKind
+from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Fitted, Found, OtherSupport, OtherSupportKind, Pin
 from backspan.core.quantities import FORCE, parse
@@ -26,6 +27,7 @@ from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
     ARM,
     EN,
+    HOIST,
     LEFT,
     OSHA,
     PROJECT,
@@ -33,6 +35,7 @@ from tests.unit.core.rigs import (
     RIG,
     RIGHT,
     answers,
+    count,
     findings,
     force,
     length,
@@ -221,6 +224,36 @@ def test_a_beam_on_the_parapet_begins_above_it() -> None:
     assert found.demand is not None
     # 100 ft and its half inch, 42 in and its half inch of parapet, 48 in of fulcrum.
     assert found.demand.value == pytest.approx((1200 + 0.5 + 42 + 0.5 + 48) * 0.0254)
+
+
+def test_a_stop_and_a_long_rope_do_not_stand_for_turns_on_a_drum() -> None:
+    drum = put(PROJECT, (*HOIST, "takes_rope"), HoistRope.WINDS)
+    long = put(drum, (*LEFT, "rope_length"), length("500 ft"))
+    (found,) = findings(long, "rope-length")
+    assert (found.question, found.verdict) == ("drum-turns", Verdict.MISSING)
+    assert found.governing == "line.least-drum-turns"
+    told = replace(count(5), evidence=Evidence.TOLD)
+    (found,) = findings(put(long, (*LEFT, "drum_turns"), told), "rope-length")
+    assert found.verdict is Verdict.MISSING
+    doubtful = put(long, (*LEFT, "drum_turns"), count(4, tolerance=1))
+    (found,) = findings(doubtful, "rope-length")
+    assert found.verdict is Verdict.FAIL
+
+
+@pytest.mark.parametrize("basis", [OSHA, QUEBEC])
+def test_turns_on_a_drum_are_asked_under_every_basis(basis: RuleChoice) -> None:
+    drum = on_basis(put(PROJECT, (*HOIST, "takes_rope"), HoistRope.WINDS), basis)
+    for turns, verdict in ((0, "fail"), (3, "fail"), (4, "pass")):
+        (found,) = findings(put(drum, (*LEFT, "drum_turns"), count(turns)), "rope-length")
+        assert found.verdict == verdict
+
+
+def test_a_hoist_of_which_nobody_said_what_it_does_with_its_rope_is_no_climber() -> None:
+    unsaid = put(PROJECT, (*HOIST, "takes_rope"), None)
+    for project in (unsaid, put(unsaid, (*LEFT, "rope_length"), length("500 ft"))):
+        (found,) = findings(project, "rope-length")
+        assert (found.question, found.verdict) == ("hoist-rope", Verdict.MISSING)
+        assert needs(found) == (("need.input", "takes_rope"),)
 
 
 @pytest.mark.parametrize("check", CHECKS)

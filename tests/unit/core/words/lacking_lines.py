@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import Found, Pin, Saddle, Tightened
 from backspan.core.model.units import RopeDamage
 from backspan.core.sheet.case import Place
@@ -47,5 +47,11 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     (("kit", "ropes", "W", "kind"), RopeKind.SYNTHETIC),
     ((*RIGHT, "rope_length"), length("60 ft")),
     ((*RIGHT, "rope_length"), None),
+    (("kit", "hoists", "H", "takes_rope"), None),
+    (("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS),
 )
-LINES = tuple(put(PROJECT, place, value) for place, value in LACKS)
+WOUND = put(PROJECT, ("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS)
+LINES = (
+    *(put(PROJECT, place, value) for place, value in LACKS),
+    *(put(WOUND, (*LEFT, "drum_turns"), count(turns)) for turns in (3, 4)),
+)
