@@ -37,6 +37,13 @@ def inches(number: float) -> Any:
     return rigs.length(f"{round(16 * number) / 16} in")
 
 
+def _on_the_way(draw: Draw) -> tuple[tuple[float, float], ...]:
+    """An outline over the left tieback, which ends 59 ft along the sheet and 30 ft up it."""
+    across, up = 59 * 0.3048 + draw.uniform(-0.5, 0.5), draw.uniform(7.0, 9.0)
+    half, deep = draw.uniform(0.5, 2.0), draw.uniform(0.05, 0.5)
+    return ((across - half, up), (across + half, up), (across, up + deep))
+
+
 def sound(draw: Draw) -> Project:
     """A rig that holds, with numbers of its own, everything stated and taken over."""
     project = PROJECT
@@ -294,6 +301,9 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
         put(project, (*rigs.HOIST, "takes_rope"), HoistRope.WINDS),
         (*LEFT, "drum_turns"),
         rigs.count(draw.randint(0, 3)),
+    ),
+    "a vent in the way of the tieback, by the plan": lambda draw, project: put(
+        project, (*SITE, "obstacles", "VENT", "outline"), _on_the_way(draw)
     ),
     "a rope with no stop that nobody measured": lambda draw, project: put(
         project,

@@ -47,6 +47,7 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "D": ("drops", 0),
     "L": (*LEFT, "counterweighted_beam"),
     "left": LEFT,
+    "obstacles": ("site", "roofs", 0, "obstacles"),
     "anchors": ("site", "roofs", 0, "anchors"),
     "hoists": ("kit", "hoists"),
     "L.other": (*LEFT, "other_support"),

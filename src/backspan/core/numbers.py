@@ -62,6 +62,11 @@ def at_least(x: float, *, least: float) -> float:
     return math.nan if math.isnan(x) or math.isnan(least) else max(x, least)
 
 
+def at_most(x: float, *, most: float) -> float:
+    """`x`, or `most` where that is smaller; unknown where either is, unlike the built-in `min`."""
+    return math.nan if math.isnan(x) or math.isnan(most) else min(x, most)
+
+
 def fewest(*counts: int) -> int:
     """The smallest of whole numbers, which are never unknown."""
     return min(counts)

@@ -176,7 +176,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "tieback.refused-by-trade": set(TiebackEnd) - {TiebackEnd.STRUCTURE},
     "tieback.accepted-starts": {TiebackStart.TAIL, TiebackStart.SHACKLE},
     "tieback.accepted-tautness": {Tautness.TAUT},
-    "tieback.accepted-routes": {Route.STRAIGHT, Route.OVER_AN_EDGE},
+    "tieback.accepted-routes": {Route.STRAIGHT, Route.ABOVE, Route.OVER_AN_EDGE},
     "line.connector": {Found.SOUND},
     "line.pin": set(Pin) - {Pin.NOT_MOUSED, Pin.OPEN},
     "line.thimble": {Found.SOUND},

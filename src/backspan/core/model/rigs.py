@@ -184,6 +184,7 @@ class Route(StrEnum):
     """How a tieback runs from its support to its end."""
 
     STRAIGHT = "straight, touching nothing"
+    ABOVE = "straight, clear above what the plan shows"
     OVER_AN_EDGE = "over an edge"
     BENT = "bent round something"
 

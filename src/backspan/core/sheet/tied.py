@@ -25,7 +25,7 @@ from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
-MOST_ANGLE = "tieback.most-angle"
+MOST_ANGLE, PLAN_POSITION = "tieback.most-angle", "tolerance.plan-position"
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +80,7 @@ def ties_of(case: Case, point: SuspensionPoint) -> Ties:
     fulcrum = None if beam is None else beam.fulcrum
     of_kit = ("kit", "beams", "" if kind is None else kind.id)
     anchors = {one.id: one for roof in case.project.site.roofs for one in roof.anchors}
-    off = limit_of(needed_value(case.practice, "tolerance.plan-position"), LENGTH)
+    off = limit_of(needed_value(case.practice, PLAN_POSITION), LENGTH)
     found = []
     for tie in point.tied:
         place = (*case.place_of(point), "tiebacks", tie.id)
@@ -111,19 +111,25 @@ def angle_of(sheet: Sheet, one: TieReads) -> float:
     """By how much a tieback turns off the perpendicular, in radians; NaN where nobody knows."""
     if one.angle.stated is not None or one.tie.anchor is None:
         return sheet.read(one.angle)
+    begins = begins_inboard(sheet, one)
+    across = one.across - one.off if surely_below(one.across, limit=0.0) else one.across + one.off
+    return direction(across=across, along=one.inward - begins)
+
+
+def begins_inboard(sheet: Sheet, one: TieReads) -> float:
+    """How far in from the face a tieback begins; NaN where nobody knows."""
     start = one.tie.attached
     if start is None:
         sheet.want("attached", (*one.place, "attached"))
         return UNKNOWN
-    across = one.across - one.off if surely_below(one.across, limit=0.0) else one.across + one.off
     if not one.on_beam:  # other supports hold at the face
-        return direction(across=across, along=one.inward)
+        return 0.0
     setback, reach = sheet.read(one.setback), sheet.read(one.reach)
     behind = -reach
     if start.value is not TiebackStart.SHACKLE:
         tip, length = sheet.read(one.tip), sheet.read(one.length)
         behind = sheet.do(inboard_length, beam_length=length, tip_beyond_line=tip, reach=reach)
-    return direction(across=across, along=one.inward - setback - behind)
+    return setback + behind
 
 
 def is_pair(angles: Sequence[float], most: float) -> bool:

@@ -26,6 +26,32 @@ LOAD_PATH: dict[str, str] = {
     "tieback-end.fail": "The tieback ends on a {found}: nothing may be tied to it.",
     "tieback-end.refer": "The tieback ends on a {found}, which no paper rates.",
     "tieback-end.missing": "What the tieback ends on nobody stated.",
+    "tieback-way.pass": (
+        "By the plan tieback {tieback} passes everything; {obstacle} is nearest, {apart} away."
+    ),
+    "tieback-way.above": (
+        "Tieback {tieback} was seen to pass above {obstacle}: it begins {bearing} above the roof,"
+        " {obstacle} is {height} high."
+    ),
+    "tieback-way.word": (
+        "Tieback {tieback} was seen to pass above {obstacle}, which stands in its way by the plan;"
+        " how high both are is not stated."
+    ),
+    "tieback-way.in-the-way": (
+        "By the plan {obstacle} stands in the way of tieback {tieback}, which is said to touch"
+        " nothing. Look again how it passes, or put the plan right."
+    ),
+    "tieback-way.too-high": (
+        "By the plan {obstacle} stands in the way of tieback {tieback}, {height} high; the tieback"
+        " begins {bearing} above the roof. Look again how it passes, or put the plan right."
+    ),
+    "tieback-way.missing": (
+        "Whether the plan shows {obstacle} in the way of tieback {tieback} is not known."
+    ),
+    "na.route-unsaid": "How the tieback runs nobody stated, which is asked by itself.",
+    "na.not-straight": "The tieback does not run straight.",
+    "na.ends-on-no-anchor": "The tieback ends on no anchor of the plan.",
+    "na.no-obstacle": "The plan shows no obstacle on the roof.",
     "tieback-angle.pass": "Tieback {tieback} turns {angle} off straight back; one may {most}.",
     "tieback-angle.fail": (
         "Tieback {tieback} turns {angle} off straight back; one alone may only {most}."

@@ -78,6 +78,7 @@ CHECKS: dict[str, str] = {
     "tieback-start": "Where the tieback is made fast",
     "tieback-end": "What the tieback ends on",
     "tieback-taut": "Tieback without slack",
+    "tieback-way": "Way of the tieback by the plan",
     "tieback-route": "Run of the tieback",
     "tieback-angle": "Direction of the tieback",
     "tieback-strength": "Strength of the tieback",

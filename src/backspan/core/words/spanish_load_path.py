@@ -32,6 +32,34 @@ LOAD_PATH: dict[str, str] = {
     "tieback-end.fail": "El amarre termina en: {found}. No se puede amarrar a eso.",
     "tieback-end.refer": "El amarre termina en: {found}, sin documento que diga qué admite.",
     "tieback-end.missing": "Nadie ha declarado en qué termina el amarre.",
+    "tieback-way.pass": (
+        "Según el plano el amarre {tieback} pasa libre de todo; lo más cercano es {obstacle}, a"
+        " {apart}."
+    ),
+    "tieback-way.above": (
+        "Se vio que el amarre {tieback} pasa por encima de {obstacle}: empieza a {bearing} sobre la"
+        " cubierta, {obstacle} mide {height} de alto."
+    ),
+    "tieback-way.word": (
+        "Se vio que el amarre {tieback} pasa por encima de {obstacle}, que según el plano está en"
+        " su camino; no está declarado a qué altura están los dos."
+    ),
+    "tieback-way.in-the-way": (
+        "Según el plano {obstacle} está en el camino del amarre {tieback}, que según lo declarado"
+        " no toca nada. Mirar de nuevo cómo pasa, o corregir el plano."
+    ),
+    "tieback-way.too-high": (
+        "Según el plano {obstacle} está en el camino del amarre {tieback}, con {height} de alto; el"
+        " amarre empieza a {bearing} sobre la cubierta. Mirar de nuevo cómo pasa, o corregir el"
+        " plano."
+    ),
+    "tieback-way.missing": (
+        "No se sabe si el plano muestra {obstacle} en el camino del amarre {tieback}."
+    ),
+    "na.route-unsaid": "Nadie declaró cómo corre el amarre, lo que se pregunta aparte.",
+    "na.not-straight": "El amarre no corre recto.",
+    "na.ends-on-no-anchor": "El amarre no termina en ningún anclaje del plano.",
+    "na.no-obstacle": "El plano no muestra ningún obstáculo en la cubierta.",
     "tieback-angle.pass": (
         "El amarre {tieback} se desvía {angle} de la perpendicular; uno solo puede {most}."
     ),

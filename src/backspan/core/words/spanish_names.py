@@ -159,6 +159,7 @@ CHECKS: dict[str, str] = {
     "tieback-start": "Dónde está sujeto el amarre",
     "tieback-end": "En qué termina el amarre",
     "tieback-taut": "Amarre sin holgura",
+    "tieback-way": "Paso del amarre según el plano",
     "tieback-route": "Recorrido del amarre",
     "tieback-angle": "Dirección del amarre",
     "tieback-strength": "Resistencia del amarre",
@@ -327,6 +328,9 @@ WORDS: dict[str, str] = {
     "taut": "tenso",
     "slack": "flojo",
     "straight, touching nothing": "recto, sin tocar nada",
+    "straight, clear above what the plan shows": (
+        "recto, libre por encima de lo que muestra el plano"
+    ),
     "over an edge": "sobre un borde",
     "bent round something": "doblado alrededor de algo",
     "bolt, nut and cotter": "perno, tuerca y chaveta",

@@ -36,6 +36,7 @@ SELECTORS: dict[str, list[Callable[[float], float]]] = {
         lambda x: numbers.at_least(x, least=0.0),
         lambda x: numbers.at_least(1.0, least=x),
     ],
+    "at_most": [lambda x: numbers.at_most(x, most=5.0), lambda x: numbers.at_most(1.0, most=x)],
     "root": [numbers.root],
     "full_rows": [lambda x: numbers.full_rows(x, per_row=2)],
 }

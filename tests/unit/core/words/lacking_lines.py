@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, TerminationMaker
-from backspan.core.model.rigs import Found, Pin, Saddle, Tightened
+from backspan.core.model.rigs import Found, Pin, Route, Saddle, Tightened
 from backspan.core.model.units import RopeDamage
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import LEFT, PROJECT, RIGHT, count, force, length, put, seen
 
+ROOF: Place = ("site", "roofs", "ROOF")
 EYE, GRIPS = ("kit", "terminations", "EYE"), ("kit", "terminations", "GRIPS")
 SHACKLE, FITTED = ("kit", "connectors", "SH"), (*LEFT, "connectors", 0)
 CLIPS, WEAR = (*RIGHT, "clips"), ("kit", "units", "W-1", "wear")
@@ -51,7 +52,23 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     (("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS),
 )
 WOUND = put(PROJECT, ("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS)
+ROUTE, VENT = (*LEFT, "tiebacks", "TL", "route"), (*ROOF, "obstacles", "VENT")
+#: The vent stands in the way of the left tieback; how that passes it was seen, or not.
+CLOSE = put(PROJECT, (*VENT, "outline"), ((17.8, 6.0), (18.2, 6.0), (18.2, 6.5)))
+OVER = put(CLOSE, ROUTE, seen(Route.ABOVE))
+WAYS = (
+    CLOSE,
+    OVER,
+    put(OVER, (*VENT, "height"), length("4 ft")),
+    put(OVER, (*VENT, "height"), None),
+    put(PROJECT, (*VENT, "outline"), ()),
+    put(PROJECT, (*ROOF, "obstacles"), ()),
+    put(PROJECT, ROUTE, None),
+    put(PROJECT, ROUTE, seen(Route.BENT)),
+    put(PROJECT, (*LEFT, "tiebacks", "TL", "anchor"), None),
+)
 LINES = (
+    *WAYS,
     *(put(PROJECT, place, value) for place, value in LACKS),
     *(put(WOUND, (*LEFT, "drum_turns"), count(turns)) for turns in (3, 4)),
 )
