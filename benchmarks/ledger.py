@@ -1,4 +1,4 @@
-"""The ledger: entries kept in SQLite, by one writer and by four at once, and folded.
+"""The ledger: entries kept in a file or a database, by one writer and by four, and folded.
 
 The disk's own rate is measured beside it: what a small file costs to be written and waited for.
 """
@@ -54,21 +54,21 @@ def _later(drop: str, number: int) -> Body:
             return bodies.ShiftChecked(drop, AT[:10], fit=number % 10 > 3)
 
 
-def kept_in_batches(entries: Sequence[Entry], folder: Path) -> float:
+def kept_in_batches(entries: Sequence[Entry], where: str | Path) -> float:
     """Seconds for all entries, a hundred a commit."""
     raws = [one.raw for one in entries]
-    with open_ledger(folder / "batches.sqlite", SITE) as ledger:
+    with open_ledger(where, SITE) as ledger:
         start = time.perf_counter()
         for first in range(0, len(raws), BATCH):
             ledger.append(raws[first : first + BATCH], received=AT)
         return time.perf_counter() - start
 
 
-def kept_by_four(folder: Path) -> list[float]:
+def kept_by_four(where: str | Path) -> list[float]:
     """Seconds that each single entry of four writers took until it was acknowledged."""
     times: list[float] = []
     with (
-        open_ledger(folder / "four.sqlite", SITE) as ledger,
+        open_ledger(where, SITE) as ledger,
         Writer(ledger, lambda: datetime.datetime.now(datetime.UTC).isoformat()) as writer,
     ):
 

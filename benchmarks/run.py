@@ -17,10 +17,11 @@ import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from backspan.core.ledger.entry import Entry
 from backspan.core.mechanics.tipping import required_moment
 from backspan.core.model.project import Project
 from backspan.core.review import review, review_findings
@@ -42,6 +43,7 @@ from backspan.exchange.files import load, load_rule_library
 from backspan.papers import DropDrawings, drop_content, package_content, paper_pdf
 from benchmarks.frame_solvers import anastruct_beam, pynite_beam
 from benchmarks.ledger import MANY, folded, history, kept_by_four, kept_in_batches, one_sync
+from tests.postgres_server import running_server
 
 ROOT = Path(__file__).resolve().parent.parent
 PAGE = ROOT / "docs" / "benchmarks.md"
@@ -182,18 +184,29 @@ def ledger(project: Project) -> list[Row]:
     """Ten thousand entries kept and folded, four writers at once, the disk's own rate beside."""
     entries = history(project, MANY)
     fold_time, one_more = folded(entries)
-    with tempfile.TemporaryDirectory() as name:
+    with tempfile.TemporaryDirectory() as name, running_server(fsync=True) as server:
         folder = Path(name)
-        batches, sync = kept_in_batches(entries, folder), one_sync(folder)
-        times = sorted(kept_by_four(folder))
-    slow = times[len(times) * 99 // 100]
+        file = kept(entries, "", folder / "batches.sqlite", folder / "four.sqlite")
+        database = kept(entries, " (PostgreSQL)", server.database(), server.database())
+        sync = one_sync(folder)
     return [
-        timed("10,000 entries kept, a hundred a commit", batches, "under 20 s"),
-        timed("four writers, single entries, 99 of 100", slow, "under 0.1 s"),
-        timed("the same, middle", statistics.median(times)),
+        *file,
+        *database,
         timed("the disk alone, one write and sync", sync),
         timed("10,000 entries folded", fold_time, "under 2 s"),
         timed("one entry more", one_more, "under 20 ms"),
+    ]
+
+
+def kept(entries: Sequence[Entry], what: str, batches: str | Path, four: str | Path) -> list[Row]:
+    """Entries kept in batches in one place, and one by one by four writers in another."""
+    in_batches = kept_in_batches(entries, batches)
+    times = sorted(kept_by_four(four))
+    slow = times[len(times) * 99 // 100]
+    return [
+        timed(f"10,000 entries, 100 a commit{what}", in_batches, "under 20 s"),
+        timed(f"four writers, one entry, 99 %{what}", slow, "under 0.1 s"),
+        timed(f"the same, middle{what}", statistics.median(times)),
     ]
 
 
