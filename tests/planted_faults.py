@@ -305,6 +305,9 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "a vent in the way of the tieback, by the plan": lambda draw, project: put(
         project, (*SITE, "obstacles", "VENT", "outline"), _on_the_way(draw)
     ),
+    "a pad under the fulcrum that nobody measured whole": lambda draw, project: put(
+        project, (*FULCRUM, "pad", draw.choice(("length", "width", "thickness"))), None
+    ),
     "a rope with no stop that nobody measured": lambda draw, project: put(
         project,
         (*LEFT, "end_stop"),

@@ -140,7 +140,7 @@ def test_the_order_of_named_lists_changes_nothing(rig: Project, data: st.DataObj
 MEASURED = (
     *("tipping", "stall-cap", "beam-length", "beam-label", "beam-proportion", "bearing"),
     *("rear-bearing", "rope-strength", "hardware-strength"),
-    *("tieback-strength", "tieback-angle", "tieback-way", "anchor-load"),
+    *("tieback-strength", "tieback-angle", "anchor-load"),
 )
 JUDGED = (*MEASURED, "counterweight-kind", "counterweight-fastening")
 

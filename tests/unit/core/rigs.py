@@ -61,6 +61,7 @@ RECORDS: dict[str, Place] = {
     "counterweighted_beam": ARM,
     "fulcrum": (*ARM, "fulcrum"),
     "rear_bearing": (*ARM, "rear"),
+    "pad": (*ARM, "fulcrum", "pad"),
     "stack": STACK,
     "piece_group": (*STACK, "groups", 0),
     "suspension_point": LEFT,

@@ -133,6 +133,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "anchor.lifeline-load": ("5000 lb", FORCE),
     "line.least-clips": ("3", RATIO),
     "line.least-drum-turns": ("4", RATIO),
+    "bearing.pad-spread": ("1", RATIO),
     "line.clip-spacing": ("6", RATIO),
     "line.most-clip-torque": ("1.25", RATIO),
     "line.least-sling-angle": ("30 deg", ANGLE),
@@ -245,7 +246,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
@@ -257,6 +258,7 @@ def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:
             assert reading.provenance.source == "common practice, no source", place
     practice = BY_ID["trade-practice"]
     assert practice.topic("tipping") == ()
+    assert {value.key for value in practice.topic("bearing")} == {"bearing.pad-spread"}
     assert {value.key for value in practice.topic("equipment")} == {
         "equipment.label-state",
         "equipment.label-count",

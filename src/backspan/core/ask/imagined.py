@@ -39,6 +39,7 @@ from backspan.core.model.rigs import (
     Fulcrum,
     FulcrumKind,
     HungStage,
+    Pad,
     PieceGroup,
     Rig,
     Stack,
@@ -109,7 +110,7 @@ def project_of(
     group = PieceGroup(_PIECE, **pieces, per_row=per_row)
     support = CounterweightedBeam(
         beam=_BEAM,
-        fulcrum=Fulcrum(FulcrumKind.PAD, **_stated("fulcrum", given)),
+        fulcrum=Fulcrum(FulcrumKind.PAD, pad=_pad(given), **_stated("fulcrum", given)),
         backspan_from=BackspanFrom.STACK if from_stack else BackspanFrom.MEASURED,
         stack=Stack((group,), **_stated("stack", given)),
         **_stated("counterweighted_beam", given),
@@ -150,6 +151,12 @@ def project_of(
         values_from=Statement(Evidence.LABEL, _ASKER.id, on.isoformat()),
     )
     return inherit(project)
+
+
+def _pad(given: Mapping[str, float]) -> Pad | None:
+    """The pad under the plate, if anything is asked of one."""
+    said = _stated("pad", given)
+    return Pad(**said) if said else None
 
 
 def _rope(given: Mapping[str, float]) -> Rope:

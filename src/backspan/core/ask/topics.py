@@ -149,6 +149,7 @@ TOPICS: tuple[Topic, ...] = (
             parameter_of("rear_stand", needed=True),
             parameter_of("plate_length", needed=True),
             parameter_of("plate_width", needed=True),
+            *(parameter_of(f"pad_{one}", needed=False) for one in ("length", "width", "thickness")),
             parameter_of("surface_strength", needed=False),
         ),
         "rated=1000lb stall=2500lb reach=2ft backspan=10ft piece=55lb pieces=16 beam=18ft tip=6in"

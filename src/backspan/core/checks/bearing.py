@@ -8,6 +8,9 @@ less the heavier it is, once the stand carries, and more until then: the worst o
 then lies inside its range, at N = 0, where no corner is. With one N is not taken off, which is
 never less than what is pressed.
 
+A plank or pad under the plate presses no further out than the load spreads through its thickness:
+a thin one is not stiff. What lies out there is left out, which is never less pressure.
+
 The rear is pressed less by each pound, N' = -a/c: the largest of idle and loaded is idle under
 every load, so no load is read. It is dead load, and the text speaks of the load imposed with the
 scaffold working at a load of its hoist: that each factor of it goes on the idle reaction is this
@@ -20,15 +23,23 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.mechanics.bearing import bearing_pressure, plate_area
+from backspan.core.mechanics.bearing import (
+    bearing_pressure,
+    plate_area,
+    pressed_area,
+    spread_side,
+)
+from backspan.core.model.rigs import Pad
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import at_least, surely_above
-from backspan.core.quantities import PRESSURE
+from backspan.core.numbers import at_least, at_most, surely_above
+from backspan.core.quantities import PRESSURE, RATIO
+from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
-from backspan.core.sheet.case import Case
+from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.presence import judge_presence
@@ -40,7 +51,7 @@ from backspan.core.sheet.signed import signed_for
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, no_rule
 
 ID = TOPIC = "bearing"
-REAR_ID = "rear-bearing"
+REAR_ID, PAD_SPREAD = "rear-bearing", "bearing.pad-spread"
 
 
 @dataclass(slots=True, kw_only=True)
@@ -48,6 +59,16 @@ class Pressed(Compared):
     """A pressure against the surface; whether what the rear stand carries was not taken off."""
 
     in_full: bool
+
+
+@dataclass(frozen=True, slots=True)
+class PadReads:
+    """A pad under the plate, and the rule value by which a load spreads through it."""
+
+    length: Read
+    width: Read
+    thickness: Read
+    spread: SelectedValue
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,15 +81,14 @@ class Standing:
     plate_width: Read
     strength: Read
     rear: bool = False
+    pad: PadReads | None = None
 
 
 def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     """The pressure under each load of the rule against what the surface is said to carry."""
     standing, support = one.subject, one.subject.support
     stands = on_two_stands(sheet, support.beam, standing.rear_stand)
-    length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
-    area = sheet.do(plate_area, plate_length=length, plate_width=width)
-    area = sheet.positive("rear-plate" if standing.rear else "plate", area)
+    area = _area(sheet, standing)
     strength = sheet.read(standing.strength)
     idle = most_behind(sheet, stands, support.beam, standing.rear_stand)
     # Less than nothing at the front: the beam would lift off and turn about its rear stand.
@@ -88,6 +108,27 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
         )
         numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
         yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)
+
+
+def _area(sheet: Sheet, standing: Standing) -> float:
+    """What the plate presses; through a pad what it spreads to, and no more than the pad has."""
+    length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
+    pad, says = standing.pad, "rear-plate" if standing.rear else "plate"
+    if pad is None:
+        return sheet.positive(says, sheet.do(plate_area, plate_length=length, plate_width=width))
+    # A plate that may be none at all presses nothing through a pad either.
+    sheet.positive(says, length * width)
+    spread, thickness = limit_of(pad.spread, RATIO), sheet.read(pad.thickness)
+    wide, broad = (
+        sheet.do(spread_side, plate_side=one, pad_spread=spread, pad_thickness=thickness)
+        for one in (length, width)
+    )
+    pressed = sheet.do(
+        pressed_area,
+        pressed_length=at_most(wide, most=sheet.read(pad.length)),
+        pressed_width=at_most(broad, most=sheet.read(pad.width)),
+    )
+    return sheet.positive(says, pressed)
 
 
 def _in_full(standing: Standing, stands: TwoStands) -> bool:
@@ -138,8 +179,9 @@ def _asked(case: Case, *, rear: bool) -> Iterator[Asked[Standing] | DoesNotApply
         elif not having:
             yield DoesNotApply(check, beam.name, beam.place, no_rule(case, TOPIC))
         else:
+            spread = () if standing.pad is None else (standing.pad.spread,)
             for values in having:
-                yield Asked(standing, beam.name, beam.place, values)
+                yield Asked(standing, beam.name, beam.place, (*values, *spread))
 
 
 def _standing(case: Case, beam: BeamSubject, *, rear: bool) -> Standing:
@@ -149,7 +191,23 @@ def _standing(case: Case, beam: BeamSubject, *, rear: bool) -> Standing:
     names = ("plate_length", "plate_width", "surface_strength")
     length, width, strength = (read_of(f"{before}{name}", record, place) for name in names)
     stand = read_of("rear_stand", beam.support, beam.place)
-    return Standing(support_reads(case, beam), stand, length, width, strength, rear)
+    pad = None if record is None else record.pad
+    return Standing(
+        support_reads(case, beam),
+        stand,
+        length,
+        width,
+        strength,
+        rear,
+        None if pad is None else _pad(case, pad, (*place, "pad")),
+    )
+
+
+def _pad(case: Case, pad: Pad, place: Place) -> PadReads:
+    length, width, thickness = (
+        read_of(f"pad_{name}", pad, place) for name in ("length", "width", "thickness")
+    )
+    return PadReads(length, width, thickness, needed_value(case.practice, PAD_SPREAD))
 
 
 def _check(

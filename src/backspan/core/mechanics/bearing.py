@@ -44,6 +44,24 @@ def plate_area(*, plate_length: Length, plate_width: Length) -> Area:
     return plate_length * plate_width
 
 
+@formula(symbol="d_s")
+def spread_side(*, plate_side: Length, pad_spread: Ratio, pad_thickness: Length) -> Length:
+    """Side of what a plate presses through a pad under it, if the pad is large enough for that.
+
+    Source: geometry; how far it spreads is the rule value's.
+    """
+    return plate_side + 2 * pad_spread * pad_thickness
+
+
+@formula(symbol="A")
+def pressed_area(*, pressed_length: Length, pressed_width: Length) -> Area:
+    """Area that a pad presses: no more than it has, and no more than a plate spreads to.
+
+    Source: geometry.
+    """
+    return pressed_length * pressed_width
+
+
 @formula(symbol="p")
 def bearing_pressure(*, factor: Ratio, reaction: Force, plate_area: Area) -> Pressure:
     """Pressure that the surface has to carry, with the factor of the rule.

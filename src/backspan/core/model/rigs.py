@@ -38,12 +38,24 @@ class FulcrumKind(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
+class Pad:
+    """A pad or plank under the plate of a stand; its length lies along that of the plate."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    length: StatedPositive[Length] | None = None
+    width: StatedPositive[Length] | None = None
+    thickness: StatedPositive[Length] | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Fulcrum:
     """The front bearing of a beam; `setback` is from the face of the edge to its centre.
 
     `height` is its own, from what it stands on: the parapet where the setback lies within the
-    wall's thickness, the roof elsewhere. The plate is what it stands with on that surface, whose
-    strength is the pressure it carries without failure.
+    wall's thickness, the roof elsewhere. The plate is that of the stand itself; what lies under it
+    on the surface, a plank too, is its `pad`. The surface's strength is the pressure it carries
+    without failure.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -53,17 +65,19 @@ class Fulcrum:
     height: StatedNotNegative[Length] | None = None
     plate_length: StatedPositive[Length] | None = None
     plate_width: StatedPositive[Length] | None = None
+    pad: Pad | None = None
     surface_strength: StatedPositive[Pressure] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class RearBearing:
-    """What the rear stand stands with on the roof, and what that carries without failure."""
+    """The plate of the rear stand, the `pad` under it, and what the roof carries there."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     plate_length: StatedPositive[Length] | None = None
     plate_width: StatedPositive[Length] | None = None
+    pad: Pad | None = None
     surface_strength: StatedPositive[Pressure] | None = None
 
 

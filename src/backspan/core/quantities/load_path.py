@@ -36,6 +36,30 @@ LOAD_PATH: tuple[Quantity, ...] = (
         asked="rear-surface-strength",
         most="surface-strength",
     ),
+    # A pad under either stand
+    taped(
+        name="pad_length",
+        words="length of the pad under the plate",
+        record="pad",
+        field="length",
+        asked="pad-length",
+    ),
+    taped(
+        name="pad_width",
+        words="width of the pad under the plate",
+        record="pad",
+        field="width",
+        asked="pad-width",
+    ),
+    taped(
+        name="pad_thickness",
+        words="thickness of the pad under the plate",
+        record="pad",
+        field="thickness",
+        symbol="t_p",
+        asked="pad-thickness",
+        tolerance="tolerance.piece-length",
+    ),
     # The rope's end and what joins it
     rated(
         name="termination_diameter",

@@ -91,7 +91,7 @@ SENTENCES: dict[str, str] = {
         "By these numbers the beam lifts off its fulcrum and turns about the rear stand: measure"
         " where that stands."
     ),
-    "outside.plate": "The plate under the fulcrum has no area: measure it again.",
+    "outside.plate": "The plate under the fulcrum or the pad under it has no area: measure again.",
     "outside.backspan": (
         "The middle of the counterweight is not inboard of the fulcrum: it holds nothing down."
     ),

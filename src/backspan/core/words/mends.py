@@ -33,7 +33,7 @@ BY_MESSAGE: dict[str, str] = {
     "outside.reach": "Measure the reach again.",
     "outside.rear_stand": "Measure the place of the rear stand again.",
     "outside.front": "Measure where the rear stand stands.",
-    "outside.plate": "Measure the plate under the fulcrum again.",
+    "outside.plate": "Measure the plate under the fulcrum again, and the pad under it.",
     "outside.backspan": "Put the counterweight inboard of the fulcrum.",
     "outside.line": "Move the line out from the face, or measure reach and setback again.",
     "plan.over": "State a plan for the days of work.",

@@ -41,6 +41,8 @@ TITLES: dict[str, str] = {
     "front_reaction": (
         "Reacción del fulcro: cuanto cuelga y está en la viga, menos lo que lleva el trasero"
     ),
+    "spread_side": "Lado que una placa presiona a través de una plancha debajo de ella",
+    "pressed_area": "Área que presiona una plancha: ni más que la suya, ni más que lo repartido",
     "plate_area": "Área sobre la que apoya un fulcro",
     "imposed_load": "Lo que una superficie debe resistir: el factor de la regla sobre lo que carga",
     "bearing_pressure": "Presión que la superficie debe resistir, con el factor de la regla",

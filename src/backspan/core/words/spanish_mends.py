@@ -28,7 +28,7 @@ BY_MESSAGE: dict[str, str] = {
     "outside.reach": "Medir de nuevo el voladizo.",
     "outside.rear_stand": "Medir de nuevo dónde está el caballete trasero.",
     "outside.front": "Medir dónde está el caballete trasero.",
-    "outside.plate": "Medir de nuevo la placa bajo el fulcro.",
+    "outside.plate": "Medir de nuevo la placa bajo el fulcro, y la plancha debajo de ella.",
     "outside.backspan": "Poner el contrapeso por dentro del fulcro.",
     "outside.line": "Separar el cable de la fachada, o medir de nuevo voladizo y retranqueo.",
     "plan.over": "Declarar un plan para los días de trabajo.",

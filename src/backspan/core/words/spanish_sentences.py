@@ -116,7 +116,7 @@ SENTENCES: dict[str, str] = {
         "Con estos números la viga se levanta de su fulcro y gira en torno al caballete trasero:"
         " medir dónde está este."
     ),
-    "outside.plate": "La placa bajo el fulcro no tiene área: medirla de nuevo.",
+    "outside.plate": "La placa bajo el fulcro o la plancha debajo no tiene área: medir de nuevo.",
     "outside.backspan": (
         "El centro del contrapeso no está hacia dentro del fulcro: no sujeta nada."
     ),

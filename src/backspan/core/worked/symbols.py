@@ -50,6 +50,11 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     # Lengths along the beam
     Symbol("inboard", "L_in", "fulcrum to the tail end of the beam", LENGTH),
     Symbol("beam_centroid_inboard", "x_G", "fulcrum to centroid of the beam, inboard", LENGTH),
+    # What a stand presses
+    Symbol("plate_side", "d_f", "length or width of the plate of a stand", LENGTH),
+    Symbol("pad_spread", "k_s", "how far a load spreads to each side in a pad's thickness", RATIO),
+    Symbol("pressed_length", "l_s", "length of the pad that presses the surface", LENGTH),
+    Symbol("pressed_width", "w_s", "width of the pad that presses the surface", LENGTH),
     # The stack
     Symbol("height_above_roof", "h_b", "height above the roof at which the beam bears", LENGTH),
     Symbol("stack_length", "l", "length of beam that a group of rows takes", LENGTH),

@@ -8,7 +8,7 @@ from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, Termin
 from backspan.core.model.rigs import Found, Pin, Route, Saddle, Tightened
 from backspan.core.model.units import RopeDamage
 from backspan.core.sheet.case import Place
-from tests.unit.core.rigs import LEFT, PROJECT, RIGHT, count, force, length, put, seen
+from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIGHT, count, force, length, put, seen
 
 ROOF: Place = ("site", "roofs", "ROOF")
 EYE, GRIPS = ("kit", "terminations", "EYE"), ("kit", "terminations", "GRIPS")
@@ -48,6 +48,7 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     (("kit", "ropes", "W", "kind"), RopeKind.SYNTHETIC),
     ((*RIGHT, "rope_length"), length("60 ft")),
     ((*RIGHT, "rope_length"), None),
+    ((*ARM, "fulcrum", "surface_strength", "value"), 1000.0),
     (("kit", "hoists", "H", "takes_rope"), None),
     (("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS),
 )
