@@ -1,4 +1,4 @@
-"""What the pages say to type is typed, from the root of the repository, and answers as shown.
+"""What the pages say to type is typed, in a folder that looks like the repository, and answers so.
 
 Only `backspan` is run. Blocks that start with another command are examples to read.
 """
@@ -35,13 +35,23 @@ def typed_on_pages() -> Iterator[tuple[str, Command]]:
                 yield f"{page.relative_to(ROOT).as_posix()}:{command.line}", command
 
 
-def run(command: Command) -> subprocess.CompletedProcess[str]:
+def folder_for(page: str, under: Path) -> Path:
+    """Where the commands of a page are typed in turn; what they write is thrown away."""
+    folder = under / page.replace("/", "-")
+    if not folder.exists():
+        (folder / "backups").mkdir(parents=True)
+        for name in ("examples", "tests"):
+            (folder / name).symlink_to(ROOT / name)
+    return folder
+
+
+def run(command: Command, folder: Path) -> subprocess.CompletedProcess[str]:
     """Type the command as a reader would, with the program beside this Python."""
     _, *arguments = shlex.split(command.typed)
     return subprocess.run(
         [Path(sys.executable).parent / PROGRAM, *arguments],
-        cwd=ROOT,
-        env={**os.environ, **TERMINAL},
+        cwd=folder,
+        env={**os.environ, **TERMINAL, "DATABASE_URL": ""},
         stdin=subprocess.DEVNULL,
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
@@ -51,9 +61,9 @@ def run(command: Command) -> subprocess.CompletedProcess[str]:
     )
 
 
-def disagreement(command: Command) -> str | None:
+def disagreement(command: Command, folder: Path) -> str | None:
     """What the program answered if it is not what the page shows, or None."""
-    result = run(command)
+    result = run(command, folder)
     if result.returncode != command.status:
         return f"exit {result.returncode}, not {command.status}; printed:\n{result.stdout}"
     if command.shown and not matches(command.shown, result.stdout):
@@ -66,7 +76,10 @@ def test_the_front_page_shows_the_program_at_work() -> None:
     assert any(place.startswith("README.md") for place, _ in typed_on_pages())
 
 
-def test_the_pages_show_what_is_printed() -> None:
-    answers = ((place, disagreement(command)) for place, command in typed_on_pages())
+def test_the_pages_show_what_is_printed(tmp_path: Path) -> None:
+    answers = (
+        (place, disagreement(command, folder_for(place.partition(":")[0], tmp_path)))
+        for place, command in typed_on_pages()
+    )
     wrong = [f"{place}: {answer}" for place, answer in answers if answer]
     assert not wrong, "\n\n".join(wrong)

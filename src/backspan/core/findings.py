@@ -217,6 +217,8 @@ class Pressed:
     plate_length: Amount | None
     plate_width: Amount | None
     surface_strength: Amount | None
+    pad: tuple[Amount | None, Amount | None, Amount | None] | None = None
+    """Length, width and thickness of a pad under the plate; None where there is none."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -44,7 +44,7 @@ def _rows(one: Data, language: Language) -> Iterator[dict[str, Any]]:
             "point": point if name == "front" else "",
             "stand": title if kind is None else f"{title}, {kind}",
             "at": BLANK if stand["at"] is None else ", ".join(_text(each) for each in stand["at"]),
-            "plate": _plate(stand),
+            "plate": _plate(stand, language),
             "idle": _text(stand["idle"]),
             "rated": _text(stand["rated"]),
             "imposed": [_imposed(each, name, language) for each in stand["imposed"]],
@@ -52,8 +52,11 @@ def _rows(one: Data, language: Language) -> Iterator[dict[str, Any]]:
         }
 
 
-def _plate(stand: Data) -> str:
+def _plate(stand: Data, language: Language) -> str:
     sides = f"{_text(stand['plate_length'])} × {_text(stand['plate_width'])}"
+    if stand["pad"] is not None:
+        pad = " × ".join(_text(each) for each in stand["pad"])
+        sides = f"{sides}, {language.paper['on_pad']} {pad}"
     return f"{sides}; {_text(stand['surface_strength'])}"
 
 

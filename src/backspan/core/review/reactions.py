@@ -69,6 +69,7 @@ def _of_beam(case: Case, beam: BeamSubject) -> Reactions:
             ),
             most=_force(stands.front(rated, carried_behind=0.0)),
             **_plate(fulcrum),
+            pad=_pad(fulcrum),
         ),
         rear=Pressed(
             at=_place(case.edge, beam.point.station, setback + stand.as_stated),
@@ -80,6 +81,7 @@ def _of_beam(case: Case, beam: BeamSubject) -> Reactions:
             ),
             most=_force(idle),
             **_plate(beam.support.rear),
+            pad=_pad(beam.support.rear),
         ),
     )
 
@@ -95,6 +97,19 @@ def _plate(stands_on: Fulcrum | RearBearing | None) -> dict[str, Amount | None]:
         name: _amount(_number(None if stands_on is None else getattr(stands_on, name)), of)
         for name, of in fields
     }
+
+
+def _pad(
+    stands_on: Fulcrum | RearBearing | None,
+) -> tuple[Amount | None, Amount | None, Amount | None] | None:
+    """A pad under the plate, as stated; None where there is none."""
+    pad = None if stands_on is None else stands_on.pad
+    if pad is None:
+        return None
+    length, width, thickness = (
+        _amount(_number(one), LENGTH) for one in (pad.length, pad.width, pad.thickness)
+    )
+    return length, width, thickness
 
 
 def _place(edge: Edge, station: float, inward: float) -> tuple[Amount, Amount] | None:

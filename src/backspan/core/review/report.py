@@ -245,6 +245,7 @@ def _pressed(writer: Writer, one: Pressed) -> Data:
         "plate_length": writer.amount(one.plate_length, *plate),
         "plate_width": writer.amount(one.plate_width, *plate),
         "surface_strength": writer.amount(one.surface_strength),
+        "pad": None if one.pad is None else [writer.amount(each, *one.pad) for each in one.pad],
     }
 
 

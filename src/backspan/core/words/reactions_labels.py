@@ -13,6 +13,7 @@ REACTIONS: dict[str, str] = {
     "rear": "rear stand",
     "at_plan": "Plan x, y",
     "plate": "Plate; surface said to carry",
+    "on_pad": "on a pad",
     "idle": "Idle",
     "at_rated": "At rated load",
     "with_factor": "With the rule's factor",

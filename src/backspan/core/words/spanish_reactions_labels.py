@@ -14,6 +14,7 @@ REACTIONS: dict[str, str] = {
     "rear": "caballete trasero",
     "at_plan": "Planta x, y",
     "plate": "Placa; resistencia indicada",
+    "on_pad": "sobre un tablón",
     "idle": "Sin carga",
     "at_rated": "A carga nominal",
     "with_factor": "Con el factor de la regla",

@@ -95,3 +95,14 @@ def test_the_data_holds_them_with_their_texts() -> None:
     assert (first["subject"], first["kind"]) == ("D/L", "pad")
     assert first["front"]["rated"]["text"] == "1,270 lb"
     assert [one["text"] for one in first["rear"]["at"]] == ["59'-0\"", "11'-6\""]
+
+
+def test_a_pad_is_told_as_far_as_it_is_stated() -> None:
+    front = (*ARM, "fulcrum", "pad")
+    inches = [None if one is None else one.value / 0.0254 for one in of().front.pad or ()]
+    assert inches == pytest.approx([24.0, 24.0, 1.5], rel=1e-9)
+    thin = of(put(PROJECT, (*front, "thickness"), None)).front.pad
+    assert thin is not None
+    assert thin[0] is not None
+    assert thin[2] is None
+    assert of(put(PROJECT, front, None)).front.pad is None
