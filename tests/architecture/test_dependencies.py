@@ -21,7 +21,7 @@ from tests.architecture.source import (
 )
 
 #: Packages whose module has another name than the package.
-MODULE_NAMES = {"pyyaml": "yaml"}
+MODULE_NAMES = {"django-htmx": "django_htmx", "pyyaml": "yaml"}
 #: Comes with pydantic and speaks its language: the hooks of the core use it.
 COMES_WITH = {"pydantic": "pydantic_core"}
 

@@ -18,6 +18,7 @@ COMMANDS = {
     "rules": "backspan.cli.rules_command",
     "schema": "backspan.cli.schema_command",
     "import": "backspan.cli.import_command",
+    "serve": "backspan.cli.serve_command",
     "standing": "backspan.cli.standing_command",
     "export": "backspan.cli.export_command",
     "ledger": "backspan.cli.ledger_command",

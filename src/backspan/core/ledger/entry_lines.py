@@ -27,7 +27,7 @@ def entry_line(entry: Entry, language: Language = ENGLISH) -> str:
     name = f"{kind}/{case.name}" if case.name else kind
     own = {one.name: getattr(body, one.name) for one in fields(body)}
     values = {
-        "where": _where(_drops(body), language),
+        "where": _where(drops_of(body), language),
         **{one: value for one, value in own.items() if isinstance(value, str)},
         **case.values,
     }
@@ -43,8 +43,8 @@ def _printed(text: str) -> str:
     return "".join(one if one.isprintable() else " " for one in text).strip()
 
 
-def _drops(body: Body) -> tuple[str, ...]:
-    """The drops a line begins with; none is the whole site."""
+def drops_of(body: Body) -> tuple[str, ...]:
+    """The drops that an entry is about; none is the whole site, or a thing of it."""
     match body:
         case bodies.DropDescribed():
             return (body.drop.id,)

@@ -1,0 +1,148 @@
+"""The fifteen things that are looked at before anybody rides, with what is stated of each.
+
+What an item asks for are values of the rig, or of a thing by its tag. An item has no answer of its
+own: what is stated and what nobody stated is told, the review of the drop answers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from backspan.core.findings import WORST_FIRST, Finding, Review, Verdict
+from backspan.core.ledger.document import PlaceError
+from backspan.core.ledger.fields import Stateable, rig_fields, unit_fields
+from backspan.core.model.evidence import Evidence
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Rig
+
+
+class Known(StrEnum):
+    """How far a value is known."""
+
+    BLANK = "not stated"
+    PLANNED = "planned only"
+    FOUND = "found"
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A value an item asks for, and how far it is known."""
+
+    value: Stateable
+    known: Known
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One line of the list; `verdict` is the worst of the findings that belong to it alone.
+
+    It is None where such a finding is not there: numbers are judged with others together.
+    """
+
+    number: int
+    id: str
+    asked: tuple[Asked, ...]
+    verdict: Verdict | None
+
+    @property
+    def open(self) -> bool:
+        """Whether something of it is not found yet, or what was found does not do."""
+        unseen = any(one.known is not Known.FOUND for one in self.asked)
+        nothing = not self.asked and self.verdict is None
+        return unseen or nothing or self.verdict not in {None, Verdict.PASS}
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    """An item: the fields it asks for as (record, field), the checks that are about it alone."""
+
+    id: str
+    fields: tuple[tuple[str, str], ...] = ()
+    checks: tuple[str, ...] = ()
+
+
+_BEAM = "counterweighted_beam"
+ROWS = (
+    _Row("tieback", (("tieback", "found"), ("tieback", "taut")), ("tieback", "tieback-end")),
+    _Row("pin", (("stack", "fastening"),), ("counterweight-fastening",)),
+    _Row("pieces", (("piece_group", "count"),)),
+    _Row("reach", ((_BEAM, "reach"),)),
+    _Row("backspan", ((_BEAM, "backspan"), ("stack", "tail_gap"))),
+    _Row("anchors", (), ("anchor-dates", "anchor-use")),
+    _Row("heads", (("rig", "riders"),), ("heads",)),
+    _Row(
+        "softeners",
+        tuple((one, "softener") for one in ("suspension_point", "tieback", "lifeline")),
+        ("softeners",),
+    ),
+    _Row("lines", (("lifeline", "found"),), ("lifeline",)),
+    _Row("rear-stand", ((_BEAM, "rear_stand"),)),
+    _Row("beam-label", (("unit", "label"),)),
+    _Row("rope-ends", (("suspension_point", "rope_ends"),), ("rope-ends",)),
+    _Row("power", (("rig", "power"),), ("power",)),
+    _Row("rescue", (("rig", "rescue"),), ("rescue",)),
+    _Row("papers", (), ("design", "as-planned")),
+)
+
+
+def stop_list(project: Project, drop: str, review: Review) -> tuple[Item, ...]:
+    """The items of a drop, in their order. Raises PlaceError where the project has no such drop."""
+    found = next((one for one in project.drops if one.id == drop), None)
+    if found is None:
+        raise PlaceError(f"drops/{drop}: there is no such drop")
+    rig = found.rig or Rig()
+    values = [*rig_fields(project, drop), *_beams(project, rig)]
+    return tuple(
+        Item(
+            number,
+            row.id,
+            tuple(Asked(one, known(one)) for one in values if _asks(row, one, rig)),
+            _worst(row, review),
+        )
+        for number, row in enumerate(ROWS, start=1)
+    )
+
+
+def known(value: Stateable) -> Known:
+    """How far a value is known: what a drawing says was not found by anybody."""
+    stated = value.stated
+    if stated is None or stated.evidence is None:
+        return Known.BLANK
+    seen = stated.evidence in {Evidence.MEASURED, Evidence.LABEL, Evidence.CERTIFICATE}
+    return Known.FOUND if seen else Known.PLANNED
+
+
+def _beams(project: Project, rig: Rig) -> Iterator[Stateable]:
+    """What may be stated of the beams of a rig, by their tags."""
+    beams = [one.counterweighted_beam for one in rig.suspension_points]
+    tags = {one.beam for one in beams if one is not None}
+    for unit in project.kit.units:
+        if unit.id in tags:
+            yield from unit_fields(unit)
+
+
+def _asks(row: _Row, value: Stateable, rig: Rig) -> bool:
+    if (value.record, value.field) not in row.fields:
+        return False
+    stated = value.stated is not None
+    match value.record, value.field:
+        case "suspension_point", "softener":  # a beam's line hangs clear: asked where it does not
+            point = next(one for one in rig.suspension_points if one.id == value.path[4])
+            return stated or point.counterweighted_beam is None
+        case "tieback", "softener":
+            return stated
+        case ("counterweighted_beam", "backspan") | ("stack", "tail_gap"):
+            return stated or value.field == "backspan"
+        case _:
+            return True
+
+
+def _worst(row: _Row, review: Review) -> Verdict | None:
+    verdicts = {one.verdict for one in _findings(row, review)}
+    return next((one for one in WORST_FIRST if one in verdicts), None)
+
+
+def _findings(row: _Row, review: Review) -> Iterator[Finding]:
+    return (one for one in review.findings if one.check in row.checks)

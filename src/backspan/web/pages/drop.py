@@ -1,0 +1,129 @@
+"""A drop: the answer, what is looked at before anybody rides, what is decided, its history."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from typing import Any
+
+from django.http import HttpRequest, HttpResponse
+
+from backspan.core.ledger.entry import Entry
+from backspan.core.ledger.entry_lines import drops_of, entry_line
+from backspan.core.ledger.fields import rig_fields
+from backspan.core.ledger.happenings import lines_of
+from backspan.core.ledger.stop_list import stop_list
+from backspan.core.model.project import Project
+from backspan.core.review.plain import Data
+from backspan.core.review.told import told
+from backspan.drawings import section_figure, to_svg
+from backspan.web.pages.common import filled, state_of, the_drop
+from backspan.web.shown import Shown, shown_items, shown_value
+from backspan.web.workbench import DayState
+
+#: So many entries of a drop's history stand on its page.
+MOST_HISTORY = 60
+
+
+def page(request: HttpRequest, name: str) -> HttpResponse:
+    """All of one drop, worst first."""
+    state = state_of(request)
+    drop = the_drop(state, name)
+    project: Project = state.folded.project
+    document, front = state.document(name), state.front(name)
+    items = list(shown_items(stop_list(project, name, state.review(name)), project))
+    asked = {value.key for item in items for value in item.values}
+    standing = next(one for one in state.day["drops"] if one["drop"] == name)
+    return filled(
+        request,
+        "drop.html",
+        drop=drop,
+        standing=standing,
+        front=front,
+        refused=[one for one in front["reasons"] if one["kind"] == "refused"],
+        owed=owed(one for one in front["reasons"] if one["kind"] != "refused"),
+        waiting=len([one for one in front["reasons"] if one["kind"] != "refused"]),
+        items=items,
+        left=sum(item.open for item in items),
+        others=list(_others(project, name, asked)),
+        findings=[(subjects, one) for subjects, (one,) in told(document, "findings")],
+        topics=document["topics"],
+        basis=document["basis"],
+        lines=list(_lines(state, name)),
+        people=project.people,
+        against=list(against_a_permit(state, name)),
+        deficiencies=list(_deficiencies(state, name)),
+        history=list(_history(state, name)),
+    )
+
+
+def section(request: HttpRequest, name: str) -> HttpResponse:
+    """The section of a drop, to scale."""
+    state = state_of(request)
+    the_drop(state, name)
+    drawn = to_svg(section_figure(state.folded.project, name, state.review(name)))
+    return HttpResponse(drawn, content_type="image/svg+xml")
+
+
+def against_a_permit(state: DayState, name: str) -> Iterator[str]:
+    """Why nobody can permit the use of a drop as it stands now."""
+    front = state.front(name)
+    if front["verdict"] != "pass":
+        yield f"The review of today answers: {front['answer']}."
+    waiting = [line for line, entry in _lines(state, name) if entry is None]
+    if waiting:
+        yield f"Not seen connected by two people: {', '.join(waiting)}."
+    if not list(_lines(state, name)):
+        yield "Nothing is rigged here."
+    found = state.folded.against(name)
+    if found is not None:
+        yield f"It stands against it: {entry_line(found[1])}."
+
+
+def owed(reasons: Iterable[Data]) -> list[tuple[str, list[tuple[str, str]]]]:
+    """By who must act: what, and where."""
+    acts: dict[str, dict[str, list[str]]] = {}
+    for reason in reasons:
+        for act in reason["acts"]:
+            where = acts.setdefault(act["who"], {}).setdefault(act["text"], [])
+            where += [one for one in reason["where"] if one not in where]
+    return [
+        (who, [(text, ", ".join(where)) for text, where in wanted.items()])
+        for who, wanted in sorted(acts.items())
+    ]
+
+
+def _lines(state: DayState, name: str) -> Iterator[tuple[str, Entry | None]]:
+    """Each line of the rig with the entry by which two people saw it connected."""
+    connected = state.folded.record(name).connected
+    for line in lines_of(state.folded.rig(name)):
+        yield line, connected.get(line)
+
+
+def _others(project: Project, name: str, asked: set[str]) -> Iterator[Shown]:
+    """What else may be stated of the rig."""
+    for value in rig_fields(project, name):
+        if "/".join(value.path) not in asked:
+            yield shown_value(value, project)
+
+
+def _deficiencies(state: DayState, name: str) -> Iterator[Any]:
+    for several in state.folded.matters.deficiencies.values():
+        for one in several:
+            if not one.says.drops or name in one.says.drops:
+                yield one
+
+
+def _history(state: DayState, name: str) -> Iterator[dict[str, str]]:
+    about = [one for one in state.entries if _is_about(one, name)]
+    for entry in reversed(about[-MOST_HISTORY:]):
+        yield {
+            "at": entry.envelope.at[:16].replace("T", " "),
+            "by": f"{entry.envelope.signer.name}, {entry.envelope.signer.role}",
+            "text": entry_line(entry),
+            "entry": entry.name,
+        }
+
+
+def _is_about(entry: Entry, name: str) -> bool:
+    to = getattr(entry.body, "to", None)
+    return name in drops_of(entry.body) or to == name

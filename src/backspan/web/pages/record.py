@@ -1,0 +1,57 @@
+"""The record: its entries as they came, its head and key, all of it as one file."""
+
+from __future__ import annotations
+
+import tempfile
+from pathlib import Path
+
+from django.http import FileResponse, HttpRequest, HttpResponse
+
+from backspan.core.ledger.entry_lines import entry_line
+from backspan.exchange.written import NoProjectFileError, project_text
+from backspan.web.application import workbench_of
+from backspan.web.pages.common import FormError, filled, state_of
+
+_SHOWN = 200
+
+
+def page(request: HttpRequest) -> HttpResponse:
+    """The last entries, the head, the key."""
+    state, record = state_of(request), workbench_of(request).record
+    last = record.ledger.last()
+    entries = [
+        {
+            "name": one.name,
+            "at": one.envelope.at[:16].replace("T", " "),
+            "by": f"{one.envelope.signer.name}, {one.envelope.signer.role}",
+            "text": entry_line(one),
+            "evidence": one.envelope.evidence,
+        }
+        for one in reversed(state.entries[-_SHOWN:])
+    ]
+    return filled(
+        request,
+        "record.html",
+        entries=entries,
+        many=len(state.entries),
+        head="" if last is None else last.head,
+        key=record.key.public,
+        clocks=[] if state.project is None else state.day["clocks"],
+    )
+
+
+def archive(request: HttpRequest) -> FileResponse:
+    """All of the record as one file, proven by itself."""
+    bench, state = workbench_of(request), state_of(request)
+    if state.project is None:
+        raise FormError("found no site yet, expected one to write")
+    try:
+        project: bytes | None = project_text(state.project).encode("utf-8")
+    except NoProjectFileError:
+        project = None
+    at = bench.clock().isoformat(timespec="seconds")
+    with tempfile.TemporaryDirectory() as name:
+        path = Path(name) / "site.tar"
+        bench.record.write_archive(path, at=at, project=project)
+        stream = path.open("rb")
+    return FileResponse(stream, as_attachment=True, filename=f"site-{at[:10]}.tar")

@@ -1,0 +1,109 @@
+"""A value that somebody found, or confirmed as planned: one tap, one entry."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from django.http import HttpRequest, HttpResponse
+from django.views.decorators.http import require_POST
+
+from backspan.core.errors import quoted
+from backspan.core.ledger import bodies
+from backspan.core.ledger.document import Path
+from backspan.core.ledger.fields import Stateable, field_at
+from backspan.core.ledger.kinds import Body
+from backspan.core.ledger.writes import writes_of
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.quantities import QuantityError, parse
+from backspan.web.application import workbench_of
+from backspan.web.pages.common import (
+    ChangedError,
+    FormError,
+    came_since,
+    go_on,
+    state_of,
+    the_drop,
+)
+from backspan.web.speaking import signer_of
+
+Found = bodies.NumberFound | bodies.CountFound | bodies.WordFound
+
+
+@require_POST
+def value(request: HttpRequest, name: str) -> HttpResponse:
+    """State one value of a drop's rig, or of a thing in it, as found now by who speaks."""
+    state, signer = state_of(request), signer_of(request)
+    the_drop(state, name)
+    path = tuple(request.POST.get("path", "").split("/"))
+    if path[:1] == ("drops",) and path[1:2] != (name,):
+        raise FormError(f"{'/'.join(path)}: found a value of another drop, expected one of {name}")
+    at = field_at(state.folded.project, path)
+    for entry in came_since(request, state):
+        if _says(entry.body, path, name):
+            raise ChangedError(
+                f"Since you opened this page {entry.envelope.signer.name} stated something else"
+                " there. Nothing was written. Look at the page as it is now."
+            )
+    bench = workbench_of(request)
+    now = bench.clock().replace(tzinfo=None).isoformat(timespec="minutes")
+    body = _body(at, request, by=signer.person, now=now)
+    for write in writes_of(body, state.folded.data):
+        write.on(state.folded.data)
+    bench.say([body], signer)
+    return go_on("drop", name, at=request.POST.get("item", ""))
+
+
+def _says(body: Body, path: Path, drop: str) -> bool:
+    """Whether an entry states something at a path, or sets up the rig anew."""
+    return getattr(body, "path", None) == path or (
+        isinstance(body, bodies.RigSetUp | bodies.RigMoved) and body.drop == drop
+    )
+
+
+def _body(at: Stateable, request: HttpRequest, *, by: str, now: str) -> Found:
+    """What is found, by the kind of value that may stand there."""
+    text = request.POST.get("value", "").strip()
+    planned = _planned(at)
+    if request.POST.get("as_planned"):
+        if planned is None:
+            raise FormError("found a tap on the plan, expected a planned value: there is none")
+        found, text = planned, "" if at.stated is None else at.stated.text
+    else:
+        found = _read(at, text)
+    said: dict[str, Any] = {
+        "value": found,
+        "evidence": Evidence.MEASURED,
+        "by": by,
+        "at": now,
+        "planned": planned,
+    }
+    if at.words:
+        return bodies.WordFound(at.path, StatedValue(**said, text=str(found)))
+    if at.is_count:
+        return bodies.CountFound(at.path, StatedValue(**said, text=str(found)))
+    return bodies.NumberFound(at.path, StatedValue(**said, text=text))
+
+
+def _planned(at: Stateable) -> Any:
+    """What the plan says there: beside what was found, or alone."""
+    stated = at.stated
+    if stated is None:
+        return None
+    alone = stated.value if stated.evidence is Evidence.DRAWING else None
+    planned = alone if stated.planned is None else stated.planned
+    return str(planned) if at.words and planned is not None else planned
+
+
+def _read(at: Stateable, text: str) -> Any:
+    if at.words:
+        if text not in at.words:
+            raise FormError(f"found {quoted(text)}, expected one of: {' | '.join(at.words)}")
+        return text
+    if at.dimension is None:
+        if not text.isdigit():
+            raise FormError(f"found {quoted(text)}, expected a whole number, such as 12")
+        return int(text)
+    try:
+        return parse(text, at.dimension)
+    except QuantityError as error:
+        raise FormError(str(error)) from error

@@ -1,0 +1,63 @@
+"""Today: what may carry people and what may not, what is owed by whom, what runs out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from django.http import HttpRequest, HttpResponse
+
+from backspan.core.findings import WORST_FIRST
+from backspan.core.review.plain import Data
+from backspan.web.pages.common import filled, state_of
+from backspan.web.running_out import running_out
+from backspan.web.workbench import DayState
+
+
+def page(request: HttpRequest) -> HttpResponse:
+    """One row a drop, worst first, each with its reason and who must act."""
+    state = state_of(request)
+    if state.project is None:
+        return filled(request, "empty.html")
+    rows = sorted(_rows(state), key=_rank)
+    return filled(
+        request,
+        "today.html",
+        rows=rows,
+        day=state.day,
+        owed=_owed(rows),
+        runs_out=list(running_out(state.project, state.on)),
+    )
+
+
+def _rows(state: DayState) -> Iterator[dict[str, Any]]:
+    for one in state.day["drops"]:
+        yield {**one, "front": state.front(one["drop"])}
+
+
+def _rank(row: dict[str, Any]) -> tuple[bool, int, int, str]:
+    """In service last; the worst review first; of equals the one with more against it."""
+    verdicts = [str(one) for one in WORST_FIRST]
+    front = row["front"]
+    worst = verdicts.index(front["verdict"])
+    return row["in_service"], worst, -len(front["reasons"]), row["drop"]
+
+
+def _owed(rows: list[dict[str, Any]]) -> list[tuple[str, list[tuple[str, str]]]]:
+    """By who must act: what, and for which drops."""
+    acts: dict[str, dict[str, list[str]]] = {}
+    for row in rows:
+        for who, what in _acts(row["front"]):
+            drops = acts.setdefault(who, {}).setdefault(what, [])
+            if row["drop"] not in drops:
+                drops.append(row["drop"])
+    return [
+        (who, [(what, ", ".join(drops)) for what, drops in wanted.items()])
+        for who, wanted in sorted(acts.items())
+    ]
+
+
+def _acts(front: Data) -> Iterator[tuple[str, str]]:
+    for reason in front["reasons"]:
+        for act in reason["acts"]:
+            yield act["who"], act["text"]

@@ -1,0 +1,29 @@
+"""Which page stands at which address."""
+
+from __future__ import annotations
+
+from django.urls import path
+
+from backspan.web.pages import deciding, drop, evidence, matters, record, speaker, stating, today
+
+handler400 = "backspan.web.pages.refused.bad_request"
+handler404 = "backspan.web.pages.refused.not_there"
+handler500 = "backspan.web.pages.refused.broken"
+urlpatterns = [
+    path("", today.page, name="today"),
+    path("speaker", speaker.page, name="speaker"),
+    path("drops/<str:name>/", drop.page, name="drop"),
+    path("drops/<str:name>/section.svg", drop.section, name="section"),
+    path("drops/<str:name>/state", stating.value, name="state"),
+    path("drops/<str:name>/connect", deciding.connect, name="connect"),
+    path("drops/<str:name>/permit", deciding.permit, name="permit"),
+    path("drops/<str:name>/stop", deciding.stop, name="stop"),
+    path("drops/<str:name>/restrict", deciding.restrict, name="restrict"),
+    path("drops/<str:name>/shift", deciding.shift, name="shift"),
+    path("drops/<str:name>/hold", deciding.hold, name="hold"),
+    path("drops/<str:name>/deficiency", matters.raise_one, name="raise"),
+    path("deficiencies/<str:name>/", matters.page, name="deficiency"),
+    path("evidence/<str:name>", evidence.file, name="evidence"),
+    path("record/", record.page, name="record"),
+    path("record/archive.tar", record.archive, name="archive"),
+]

@@ -1,0 +1,94 @@
+"""What may be stated of a rig or a unit; the fifteen things looked at before a ride."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from backspan.core.findings import Verdict
+from backspan.core.ledger.document import PlaceError, checked
+from backspan.core.ledger.fields import Stateable, field_at, rig_fields, unit_fields
+from backspan.core.ledger.stop_list import ROWS, Known, stop_list
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.project import Project
+from backspan.core.quantities import LENGTH
+from backspan.core.review import review
+from backspan.core.words import say_input
+from tests.unit.core.rigs import LIBRARY, ON, PROJECT, put
+
+RIG = ("drops", "D", "rig")
+REACH = (*RIG, "suspension_points", "L", "counterweighted_beam", "reach")
+
+
+def of(path: tuple[str, ...], project: Project = PROJECT) -> Stateable:
+    """The value at a path."""
+    return field_at(project, path)
+
+
+def test_a_number_a_count_and_a_word_are_told_apart_by_the_types() -> None:
+    reach = of(REACH)
+    assert (reach.dimension, reach.words, reach.is_count) == (LENGTH, (), False)
+    count = of((*REACH[:-1], "stack", "groups", "0", "count"))
+    assert (count.is_count, count.name) == (True, "pieces")
+    power = of((*RIG, "power"))
+    assert power.words[:2] == ("there and sound", "defective")
+
+
+def test_every_value_has_words_and_can_be_written_where_it_stands() -> None:
+    fields = [*rig_fields(PROJECT, "D"), *(f for u in PROJECT.kit.units for f in unit_fields(u))]
+    assert len({one.path for one in fields}) == len(fields) > 80
+    for one in fields:
+        assert say_input(one.name)
+        value = one.words[0] if one.words else 1 if one.is_count else 0.3
+        said = {"value": value, "tolerance": None, "evidence": "measured", "text": ""}
+        blank = dict.fromkeys(("by", "at", "document", "checked_by", "planned"))
+        assert checked(one.path, {**said, **blank})
+
+
+@pytest.mark.parametrize("path", [("site", "name"), (*RIG, "stages"), ("drops", "X", "rig"), ()])
+def test_where_nothing_is_stated_there_is_no_value(path: tuple[str, ...]) -> None:
+    with pytest.raises(PlaceError, match=r"no such drop|nothing is stated there"):
+        of(path)
+
+
+def verdicts(project: Project) -> dict[str, Verdict | None]:
+    """The answer of each item."""
+    found = review(project, "D", LIBRARY, on=ON, compared=False)
+    return {one.id: one.verdict for one in stop_list(project, "D", found)}
+
+
+def listed(project: Project) -> dict[str, tuple[bool, tuple[Known, ...]]]:
+    """Whether each item is open, and how far its values are known."""
+    found = review(project, "D", LIBRARY, on=ON, compared=False)
+    return {
+        one.id: (one.open, tuple(each.known for each in one.asked))
+        for one in stop_list(project, "D", found)
+    }
+
+
+def test_the_sound_rig_has_fifteen_items_and_none_is_open() -> None:
+    items = listed(PROJECT)
+    assert list(items) == [row.id for row in ROWS]
+    assert len(items) == 15
+    assert [name for name, (is_open, _) in items.items() if is_open] == []
+    assert set(verdicts(PROJECT).values()) == {Verdict.PASS, None}
+
+
+def test_a_blank_is_open_and_a_planned_value_is_not_found() -> None:
+    blank = listed(put(PROJECT, REACH, None))
+    assert blank["reach"] == (True, (Known.BLANK, Known.FOUND))
+    drawn = StatedValue(0.6, None, Evidence.DRAWING, "MT", "2026-11-25")
+    assert listed(put(PROJECT, REACH, drawn))["reach"] == (True, (Known.PLANNED, Known.FOUND))
+
+
+def test_what_was_found_bad_is_open_with_its_answer() -> None:
+    said = StatedValue("not there", None, Evidence.MEASURED, "MT", "2026-11-25")
+    bad = put(PROJECT, (*RIG, "power"), said)
+    assert listed(bad)["power"] == (True, (Known.FOUND,))
+    assert verdicts(bad)["power"] is Verdict.FAIL
+
+
+def test_a_drop_without_a_rig_has_all_items_and_no_values() -> None:
+    bare = replace(PROJECT, drops=(replace(PROJECT.drops[0], rig=None),))
+    assert all(found == (True, ()) for found in listed(bare).values())
