@@ -41,6 +41,10 @@ $(NODE_DONE): tests/browser/package.json tests/browser/package-lock.json tests/b
 demo: setup  ## Review the invented demo project and write its papers and drawings
 	$(BIN)/python tools/demo.py
 
+.PHONY: serve
+serve: setup  ## Open the invented demo building on the workbench, on this machine alone
+	$(BIN)/python tools/serve_demo.py
+
 .PHONY: test
 test: setup $(NODE_DONE) check  ## Run all checks and all tests
 	@$(PYTHON) tools/check_environment.py --postgres

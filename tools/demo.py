@@ -42,6 +42,7 @@ def main() -> int:
     print(f"The demo site is invented, and some of its drops are refused on purpose: see {OUT}/.")
     print(f"Begin with {OUT}/{name}/package.pdf.")
     print(f"{SITE.parent}/README.md tells the story of each drop.")
+    print("The same building on the workbench, on this machine alone: make serve")
     return 0
 
 

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from django.urls import path
 
-from backspan.web.pages import deciding, drop, evidence, matters, record, speaker, stating, today
+from backspan.web.pages import (
+    deciding,
+    drop,
+    evidence,
+    matters,
+    record,
+    speaker,
+    stating,
+    today,
+    trying,
+)
 
 handler400 = "backspan.web.pages.refused.bad_request"
 handler404 = "backspan.web.pages.refused.not_there"
@@ -14,6 +24,7 @@ urlpatterns = [
     path("speaker", speaker.page, name="speaker"),
     path("drops/<str:name>/", drop.page, name="drop"),
     path("drops/<str:name>/section.svg", drop.section, name="section"),
+    path("drops/<str:name>/try", trying.page, name="try"),
     path("drops/<str:name>/state", stating.value, name="state"),
     path("drops/<str:name>/connect", deciding.connect, name="connect"),
     path("drops/<str:name>/permit", deciding.permit, name="permit"),

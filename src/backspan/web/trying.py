@@ -1,0 +1,131 @@
+"""What a drop would answer with another reach, backspan, count or hoist: tried, never recorded.
+
+The site is copied with the changed values in the place of the stated ones, each with the evidence
+it has, and reviewed like any other. Nothing here can write an entry.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from backspan.core.errors import BackspanError, quoted
+from backspan.core.findings import Review
+from backspan.core.ledger.document import Path, at, checked, project_of, put
+from backspan.core.model.project import Project
+from backspan.core.quantities import LENGTH, Style, display
+from backspan.core.review.run import case_of, review_findings
+from backspan.web.workbench import DayState
+
+#: Of a slider, in metres: what a tape shows (core/quantities/style has the same steps).
+_HALF_INCH, _TEN_MM = 0.0127, 0.01
+_MOST = 4.0
+_LARGEST = 10_000
+
+
+class TryError(BackspanError):
+    """A value that cannot be tried; says what was found and what was expected."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slider:
+    """A value that may be tried: its name in the form, where it stands, its range in steps."""
+
+    name: str
+    title: str
+    where: str
+    path: Path
+    now: int
+    most: int
+    step: float | None
+    """What a step is, in metres; None for a count."""
+
+    def text(self, steps: int, style: Style) -> str:
+        """So many steps as people read them."""
+        return str(steps) if self.step is None else display(steps * self.step, LENGTH, style)
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """What was tried: each slider with its steps, the hoist of each point, the review of it."""
+
+    sliders: tuple[tuple[Slider, int], ...]
+    hoists: tuple[tuple[str, str], ...]
+    review: Review
+
+    @property
+    def changed(self) -> bool:
+        """Whether anything differs from the record."""
+        return any(slider.now != steps for slider, steps in self.sliders)
+
+
+def sliders(project: Project, drop: str) -> Iterator[Slider]:
+    """What may be tried of a drop's rig: what is stated of reach, backspan and pieces."""
+    step = _HALF_INCH if project.units is Style.US else _TEN_MM
+    rig = next(one.rig for one in project.drops if one.id == drop)
+    for point in () if rig is None else rig.suspension_points:
+        beam = point.counterweighted_beam
+        if beam is None:
+            continue
+        place = ("drops", drop, "rig", "suspension_points", point.id, "counterweighted_beam")
+        for name in ("reach", "backspan"):
+            stated = getattr(beam, name)
+            if stated is not None:
+                now = round(stated.value / step)
+                most = max(round(_MOST * now), 1)
+                yield Slider(f"{name}-{point.id}", name, point.id, (*place, name), now, most, step)
+        for number, group in enumerate(beam.stack.groups):
+            path = (*place, "stack", "groups", str(number), "count")
+            now = group.count.value
+            title = f"pieces, lot {group.piece}"
+            name = f"pieces-{point.id}-{number}"
+            yield Slider(name, title, point.id, path, now, max(2 * now, 10), None)
+
+
+def tried(state: DayState, drop: str, said: Mapping[str, str]) -> Tried:
+    """The review of a drop with what a form says in the place of what is stated.
+
+    Raises TryError for what is no number of steps or no hoist of the kit.
+    """
+    data: Any = state.folded.data
+    project = state.folded.project
+    moved = []
+    for slider in sliders(project, drop):
+        steps = _steps(said.get(slider.name, ""), slider)
+        moved.append((slider, steps))
+        if steps != slider.now:
+            value = steps if slider.step is None else steps * slider.step
+            data = _with(data, slider.path, value)
+    hoists = tuple(_hoists(project, drop, said))
+    for point, hoist in hoists:
+        path = ("drops", drop, "rig", "suspension_points", point, "hoist")
+        if at(data, path) != hoist:
+            data = put(data, path, checked(path, hoist))
+    case = case_of(project_of(data), drop, state.library, on=state.on)
+    return Tried(tuple(moved), hoists, review_findings(case))
+
+
+def _with(data: Any, path: Path, value: float) -> Any:
+    stated = {**at(data, path), "value": value, "text": ""}
+    return put(data, path, checked(path, stated))
+
+
+def _steps(text: str, slider: Slider) -> int:
+    if not text:
+        return slider.now
+    if not text.isdigit() or not 1 <= int(text) <= _LARGEST:
+        raise TryError(
+            f"{slider.title} {slider.where}: found {quoted(text)}, expected a whole number of steps"
+        )
+    return int(text)
+
+
+def _hoists(project: Project, drop: str, said: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+    rig = next(one.rig for one in project.drops if one.id == drop)
+    there = {one.id for one in project.kit.hoists}
+    for point in () if rig is None else rig.suspension_points:
+        asked = said.get(f"hoist-{point.id}", "") or point.hoist
+        if asked != point.hoist and asked not in there:
+            raise TryError(f"found the hoist {quoted(asked)}, expected one of the kit")
+        yield point.id, asked
