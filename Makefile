@@ -48,6 +48,7 @@ serve: setup  ## Open the invented demo building on the workbench, on this machi
 .PHONY: test
 test: setup $(NODE_DONE) check  ## Run all checks and all tests
 	@$(PYTHON) tools/check_environment.py --postgres
+	@$(PYTHON) tools/check_environment.py --chromium
 	$(BIN)/python -m pytest
 
 .PHONY: quick

@@ -80,6 +80,25 @@ def postgres_problem(folder: str | None) -> str | None:
     )
 
 
+def found_chromium() -> str | None:
+    """The Chromium on this machine, or None."""
+    for name in ("chromium", "chromium-browser", "google-chrome"):
+        found = shutil.which(name)
+        if found is not None:
+            return found
+    return None
+
+
+def chromium_problem(chromium: str | None) -> str | None:
+    """What is wrong where Chromium is this program (None: none), or None."""
+    if chromium is not None:
+        return None
+    return (
+        "found no Chromium, need one to test the workbench's pages: install the package that"
+        " brings it (on Debian: chromium)"
+    )
+
+
 def found_python_problem() -> str | None:
     """What is wrong with the Python that runs this, or None."""
     modules = {name for name in ("venv", "ensurepip") if importlib.util.find_spec(name)}
@@ -100,8 +119,11 @@ def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--node", action="store_true", help="look at node and npm, not at Python")
     parser.add_argument("--postgres", action="store_true", help="look for PostgreSQL alone")
+    parser.add_argument("--chromium", action="store_true", help="look for Chromium alone")
     asked = parser.parse_args()
-    if asked.postgres:
+    if asked.chromium:
+        problem = chromium_problem(found_chromium())
+    elif asked.postgres:
         problem = postgres_problem(found_postgres_folder())
     else:
         problem = found_node_problem() if asked.node else found_python_problem()

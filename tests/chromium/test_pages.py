@@ -1,0 +1,70 @@
+"""Every page in a real browser: no fault of access, nothing cut off from phone to wall screen."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from tests.architecture.source import ROOT
+from tests.chromium.conftest import Opened
+
+AXE = ROOT / "tests" / "browser" / "node_modules" / "axe-core" / "axe.min.js"
+PATHS = (
+    "/",
+    "/drops/S1/",
+    "/drops/S4/",
+    "/drops/T2/",
+    "/drops/S1/shift",
+    "/drops/S1/try",
+    "/deficiencies/DEMO-1/",
+    "/record/",
+    "/speaker",
+    "/drops/NONE/",
+)
+WIDTHS = (360, 768, 1280, 3840)
+#: Looks at what is folded away too.
+UNFOLD = "document.querySelectorAll('details').forEach((one) => { one.open = true; })"
+
+
+def faults(page: Any) -> list[str]:
+    """What the checker of access finds, of WCAG 2.2 to level AA and good practice."""
+    page.evaluate(UNFOLD)
+    page.evaluate(AXE.read_text("utf-8"))
+    found = page.evaluate("async () => await axe.run(document, {resultTypes: ['violations']})")
+    return [
+        f"{one['id']}: {one['help']}: {json.dumps([node['target'] for node in one['nodes']][:3])}"
+        for one in found["violations"]
+    ]
+
+
+@pytest.mark.parametrize("path", PATHS)
+def test_a_page_has_no_fault_of_access_on_phone_and_desk(opened: Opened, path: str) -> None:
+    for width in (360, 1280):
+        page = opened(path, width=width)
+        assert faults(page) == []
+
+
+@pytest.mark.parametrize("path", PATHS)
+def test_nothing_is_cut_off_from_phone_to_wall_screen(opened: Opened, path: str) -> None:
+    page = opened(path)
+    page.evaluate(UNFOLD)
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 800})
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        assert wide <= width, width
+
+
+def test_every_target_is_large_enough_for_gloves(opened: Opened) -> None:
+    """48 px, as long as it is no word within a sentence."""
+    page = opened("/drops/S1/", width=360)
+    page.evaluate(UNFOLD)
+    small = page.evaluate(
+        """() => [...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]
+        .filter((one) => one.offsetParent !== null)
+        .filter((one) => !['checkbox', 'radio'].includes(one.type))
+        .filter((one) => one.getBoundingClientRect().height < 47.5)
+        .map((one) => one.outerHTML.slice(0, 80))"""
+    )
+    assert small == []
