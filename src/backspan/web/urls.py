@@ -7,11 +7,13 @@ from django.urls import path
 from backspan.web.pages import (
     deciding,
     drop,
+    entry,
     evidence,
     matters,
     record,
     speaker,
     stating,
+    taking_over,
     today,
     trying,
 )
@@ -33,8 +35,11 @@ urlpatterns = [
     path("drops/<str:name>/shift", deciding.shift, name="shift"),
     path("drops/<str:name>/hold", deciding.hold, name="hold"),
     path("drops/<str:name>/deficiency", matters.raise_one, name="raise"),
+    path("drops/<str:name>/take-over", taking_over.page, name="take-over"),
+    path("entries/<str:name>/", entry.page, name="entry"),
     path("deficiencies/<str:name>/", matters.page, name="deficiency"),
     path("evidence/<str:name>", evidence.file, name="evidence"),
     path("record/", record.page, name="record"),
+    path("record/project.json", record.project, name="project"),
     path("record/archive.tar", record.archive, name="archive"),
 ]

@@ -186,7 +186,7 @@ def _corrected(site: Folded, entry: Entry, body: bodies.Corrected) -> None:
     wrong = site.by_hash.get(body.entry)
     if wrong is None or not entry.has_seen(wrong):
         site.refused.append(Refused(entry, Why.UNKNOWN))
-    elif not _may_be_corrected(site, wrong):
+    elif not may_be_corrected(site, wrong):
         site.refused.append(Refused(entry, Why.NOT_TO_CORRECT, wrong))
     elif wrong.hash not in site.corrected:
         site.corrected.add(wrong.hash)
@@ -195,7 +195,7 @@ def _corrected(site: Folded, entry: Entry, body: bodies.Corrected) -> None:
         _take_back(site, entry, wrong)
 
 
-def _may_be_corrected(site: Folded, wrong: Entry) -> bool:
+def may_be_corrected(site: Folded, wrong: Entry) -> bool:
     """Also what has no place in the site: it changed nothing, and stands against use."""
     if any(one.entry is wrong for one in site.unplaced):
         return True

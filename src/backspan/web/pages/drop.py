@@ -121,6 +121,7 @@ def _history(state: DayState, name: str) -> Iterator[dict[str, str]]:
             "by": f"{entry.envelope.signer.name}, {entry.envelope.signer.role}",
             "text": entry_line(entry),
             "entry": entry.name,
+            "hash": entry.hash,
         }
 
 

@@ -22,6 +22,7 @@ def page(request: HttpRequest) -> HttpResponse:
     entries = [
         {
             "name": one.name,
+            "hash": one.hash,
             "at": one.envelope.at[:16].replace("T", " "),
             "by": f"{one.envelope.signer.name}, {one.envelope.signer.role}",
             "text": entry_line(one),
@@ -40,18 +41,27 @@ def page(request: HttpRequest) -> HttpResponse:
     )
 
 
+def project(request: HttpRequest) -> HttpResponse:
+    """The site as it stands, as a project file."""
+    state = state_of(request)
+    text = project_text(state.folded.project)
+    answer = HttpResponse(text, content_type="application/json")
+    answer.headers["Content-Disposition"] = 'attachment; filename="project.json"'
+    return answer
+
+
 def archive(request: HttpRequest) -> FileResponse:
     """All of the record as one file, proven by itself."""
     bench, state = workbench_of(request), state_of(request)
     if state.project is None:
         raise FormError("found no site yet, expected one to write")
     try:
-        project: bytes | None = project_text(state.project).encode("utf-8")
+        said: bytes | None = project_text(state.project).encode("utf-8")
     except NoProjectFileError:
-        project = None
+        said = None
     at = bench.clock().isoformat(timespec="seconds")
     with tempfile.TemporaryDirectory() as name:
         path = Path(name) / "site.tar"
-        bench.record.write_archive(path, at=at, project=project)
+        bench.record.write_archive(path, at=at, project=said)
         stream = path.open("rb")
     return FileResponse(stream, as_attachment=True, filename=f"site-{at[:10]}.tar")
