@@ -43,6 +43,7 @@ from backspan.exchange.files import load, load_rule_library
 from backspan.papers import DropDrawings, drop_content, package_content, paper_pdf
 from benchmarks.frame_solvers import anastruct_beam, pynite_beam
 from benchmarks.ledger import MANY, folded, history, kept_by_four, kept_in_batches, one_sync
+from benchmarks.pages import pages_and_slider
 from tests.postgres_server import running_server
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -210,6 +211,19 @@ def kept(entries: Sequence[Entry], what: str, batches: str | Path, four: str | P
     ]
 
 
+def workbench() -> list[Row]:
+    """Pages of the demo and a slider's answer, in a real browser."""
+    with tempfile.TemporaryDirectory() as name:
+        pages, slider = pages_and_slider(Path(name) / "demo")
+    slow = [sorted(times)[len(times) * 95 // 100] for times in (pages, slider)]
+    return [
+        timed("a page of the demo, 95 of 100", slow[0], "under 0.15 s"),
+        timed("the same, middle", statistics.median(pages)),
+        timed("a slider's answer, 95 of 100", slow[1], "under 0.1 s"),
+        timed("the same, middle", statistics.median(slider)),
+    ]
+
+
 def table() -> str:
     """Everything measured, under a line that names the machine and the day."""
     project, library = load(DEMO), load_rule_library()
@@ -221,6 +235,7 @@ def table() -> str:
         *reviews(project, library),
         *package(project, library),
         *ledger(project),
+        *workbench(),
         *processes(),
     ]
     lines = [f"{row.what:48}{row.measured:>10}   {row.aim}".rstrip() for row in rows]

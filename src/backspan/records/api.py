@@ -93,9 +93,9 @@ class SiteRecord:
                 raise EvidenceMissingError(f"{self.folder}: found no evidence {quoted(name)}")
         return self.ledger.say(statements, device=self.device, at=at)
 
-    def entries(self) -> tuple[Entry, ...]:
-        """All entries, each with the time it came, in the order in which they came."""
-        found = self.ledger.entries()
+    def entries(self, after: int = 0) -> tuple[Entry, ...]:
+        """The entries behind a place, each with the time it came, in the order they came in."""
+        found = self.ledger.entries(after)
         return tuple(read_entry(raw, received=receipt.received) for receipt, raw in found)
 
     def write_archive(

@@ -7,21 +7,25 @@ it has, and reviewed like any other. Nothing here can write an entry.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from backspan.core.errors import BackspanError, quoted
 from backspan.core.findings import Review
-from backspan.core.ledger.document import Path, at, checked, project_of, put
+from backspan.core.ledger.document import Path, at, checked, put
 from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop
 from backspan.core.quantities import LENGTH, Style, display
 from backspan.core.review.run import case_of, review_findings
+from backspan.core.wire import from_data
 from backspan.web.workbench import DayState
 
 #: Of a slider, in metres: what a tape shows (core/quantities/style has the same steps).
 _HALF_INCH, _TEN_MM = 0.0127, 0.01
 _MOST = 4.0
 _LARGEST = 10_000
+#: Steps of a path before it is within its drop.
+_OF_DROP = 2
 
 
 class TryError(BackspanError):
@@ -88,9 +92,9 @@ def tried(state: DayState, drop: str, said: Mapping[str, str]) -> Tried:
 
     Raises TryError for what is no number of steps or no hoist of the kit.
     """
-    data: Any = state.folded.data
-    project = state.folded.project
-    moved = []
+    project = state.described
+    there = {one["id"]: one for one in state.folded.data["drops"]}
+    data, moved = there[drop], []
     for slider in sliders(project, drop):
         steps = _steps(said.get(slider.name, ""), slider)
         moved.append((slider, steps))
@@ -100,15 +104,16 @@ def tried(state: DayState, drop: str, said: Mapping[str, str]) -> Tried:
     hoists = tuple(_hoists(project, drop, said))
     for point, hoist in hoists:
         path = ("drops", drop, "rig", "suspension_points", point, "hoist")
-        if at(data, path) != hoist:
-            data = put(data, path, checked(path, hoist))
-    case = case_of(project_of(data), drop, state.library, on=state.on)
+        data = put(data, path[_OF_DROP:], checked(path, hoist))
+    new = from_data(Drop, data)
+    drops = tuple(new if one.id == drop else one for one in project.drops)
+    case = case_of(replace(project, drops=drops), drop, state.library, on=state.on)
     return Tried(tuple(moved), hoists, review_findings(case))
 
 
 def _with(data: Any, path: Path, value: float) -> Any:
-    stated = {**at(data, path), "value": value, "text": ""}
-    return put(data, path, checked(path, stated))
+    stated = {**at(data, path[_OF_DROP:]), "value": value, "text": ""}
+    return put(data, path[_OF_DROP:], checked(path, stated))
 
 
 def _steps(text: str, slider: Slider) -> int:

@@ -10,12 +10,13 @@ import threading
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any, TypeVar
 
 from backspan.core.findings import Review
 from backspan.core.ledger.day_told import day_data
 from backspan.core.ledger.entry import Entry, Signer
 from backspan.core.ledger.errors import LedgerError
-from backspan.core.ledger.fold import fold
+from backspan.core.ledger.fold import fold, folded_on
 from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.project import Project
@@ -27,6 +28,7 @@ from backspan.core.rules.selected import RuleLibrary
 from backspan.records.api import SiteRecord
 from backspan.records.store import Statement
 
+T = TypeVar("T")
 Clock = Callable[[], datetime.datetime]
 
 
@@ -38,8 +40,17 @@ class DayState:
     on: datetime.date
     entries: tuple[Entry, ...]
     library: RuleLibrary
-    _reviews: dict[str, Review] = field(default_factory=dict)
+    _kept: dict[tuple[str, str], Any] = field(default_factory=dict)
     _lock: threading.Lock = field(default_factory=threading.Lock)
+
+    def after(self, new: tuple[Entry, ...]) -> DayState:
+        """The same day with entries that came since; only those are folded, where they may."""
+        following = DayState(self.place + len(new), self.on, (*self.entries, *new), self.library)
+        folded = folded_on(self.folded, self.entries, new, on=self.on)
+        if folded is not None:
+            # In the place of the property below, which then never works it out.
+            following.folded = folded
+        return following
 
     @cached_property
     def folded(self) -> Folded:
@@ -50,12 +61,13 @@ class DayState:
     def project(self) -> Project | None:
         """The project; None where no site is described yet."""
         try:
-            return self._project
+            return self.described
         except LedgerError:
             return None
 
     @cached_property
-    def _project(self) -> Project:
+    def described(self) -> Project:
+        """The project. Raises LedgerError where no site is described yet."""
         return self.folded.project
 
     @cached_property
@@ -65,21 +77,34 @@ class DayState:
 
     def review(self, drop: str) -> Review:
         """The review of a drop on the day, without comparison. Raises AbsentError, RuleError."""
-        with self._lock:
-            found = self._reviews.get(drop)
-        if found is None:
-            found = review(self._project, drop, self.library, on=self.on, compared=False)
-            with self._lock:
-                self._reviews[drop] = found
-        return found
+
+        def made() -> Review:
+            return review(self.described, drop, self.library, on=self.on, compared=False)
+
+        return self._once("review", drop, made)
 
     def front(self, drop: str) -> Data:
         """What of its review stands before all else."""
-        return front_data(self.review(drop))
+        return self._once("front", drop, lambda: front_data(self.review(drop)))
 
     def document(self, drop: str) -> Data:
         """All of its review."""
-        return review_data(self.review(drop), formulas=formula_descriptions())
+
+        def made() -> Data:
+            formulas = formula_descriptions()
+            return review_data(self.review(drop), formulas=formulas, front=self.front(drop))
+
+        return self._once("document", drop, made)
+
+    def _once(self, what: str, drop: str, made: Callable[[], T]) -> T:
+        """What follows from the entries alone: worked out once; twice where two ask at once."""
+        with self._lock:
+            found: T | None = self._kept.get((what, drop))
+        if found is None:
+            found = made()
+            with self._lock:
+                self._kept[what, drop] = found
+        return found
 
 
 class Workbench:
@@ -99,9 +124,11 @@ class Workbench:
         place = 0 if last is None else last.place
         with self._lock:
             there = self._state
-            if there is None or (there.place, there.on) != (place, on):
+            if there is None or there.on != on:
                 there = DayState(place, on, self.record.entries(), self.library)
-                self._state = there
+            elif there.place != place:
+                there = there.after(self.record.entries(there.place))
+            self._state = there
         return there
 
     def say(

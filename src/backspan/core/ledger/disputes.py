@@ -61,6 +61,12 @@ class Disputes:
         for depth in range(len(write.path)):
             self._under[write.path[:depth]][write.path] = None
 
+    def copied(self) -> Disputes:
+        """The same disputes to go on from."""
+        at = {path: dict(said) for path, said in self._at.items()}
+        under = {path: dict(written) for path, written in self._under.items()}
+        return Disputes(list(self.unsettled), defaultdict(dict, at), defaultdict(dict, under))
+
     def _near(self, path: Path) -> list[Path]:
         """The places written before at a path, above it and under it."""
         above = [path[:depth] for depth in range(len(path) + 1) if path[:depth] in self._at]

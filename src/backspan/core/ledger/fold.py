@@ -8,7 +8,7 @@ the table of its states (happenings.py, drop_states.py), once nothing stands aga
 from __future__ import annotations
 
 import datetime
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from backspan.core.ledger.chain import in_order
 from backspan.core.ledger.days import day_of
@@ -24,6 +24,23 @@ def fold(entries: Iterable[Entry], *, on: datetime.date | None = None) -> Folded
         if on is None or day_of(entry) <= on.isoformat():
             take(folded, entry)
     return folded
+
+
+def folded_on(
+    site: Folded, before: Sequence[Entry], new: Sequence[Entry], *, on: datetime.date
+) -> Folded | None:
+    """The fold of a day's entries with some that came since; `site` stays as it is.
+
+    None where one of them stands before one that was folded: then all is folded anew.
+    """
+    late = in_order(new)
+    if before and late and in_order([*before, late[0]])[-1] is not late[0]:
+        return None
+    following = site.copied()
+    for entry in late:
+        if day_of(entry) <= on.isoformat():
+            take(following, entry)
+    return following
 
 
 def take(site: Folded, entry: Entry) -> None:

@@ -46,6 +46,21 @@ class Folded:
             raise LedgerError("no site is described: expected an entry 'site described' first")
         return project_of(self.data)
 
+    def copied(self) -> Folded:
+        """The same site to go on from, while others still read this one."""
+        return Folded(
+            self.data,
+            {name: record.copied() for name, record in self.drops.items()},
+            self.disputes.copied(),
+            self.matters.copied(),
+            list(self.unplaced),
+            list(self.refused),
+            list(self.papers),
+            dict(self.by_hash),
+            list(self.stating),
+            set(self.corrected),
+        )
+
     @property
     def _drops(self) -> Sequence[Any]:
         """The drops as plain data."""

@@ -7,7 +7,7 @@ repair. Closing needs to have seen what it closes.
 from __future__ import annotations
 
 from collections.abc import Collection
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from backspan.core.ledger import bodies
@@ -79,6 +79,20 @@ class Matters:
                 self._settle(entry, says)
             case _:
                 return
+
+    def copied(self) -> Matters:
+        """The same matters to go on from."""
+        return Matters(
+            {
+                name: [
+                    replace(one, answers=list(one.answers), looked=list(one.looked))
+                    for one in several
+                ]
+                for name, several in self.deficiencies.items()
+            },
+            {name: [replace(one) for one in several] for name, several in self.concerns.items()},
+            list(self.refused),
+        )
 
     def forbidding(self, drop: str, there: Collection[str]) -> Entry | None:
         """An open deficiency that forbids the use of a drop, of those that are there."""

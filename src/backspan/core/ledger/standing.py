@@ -7,7 +7,7 @@ them: so a stop beats a permit whatever the order in which they came.
 from __future__ import annotations
 
 import datetime
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 
 from backspan.core.ledger.bodies import UsePermitted
@@ -100,6 +100,20 @@ class DropRecord:
             self.fit = None
         self.state = following
         return True
+
+    def copied(self) -> DropRecord:
+        """The same record to go on from."""
+        return replace(
+            self,
+            connected=dict(self.connected),
+            restrictions=list(self.restrictions),
+            stops=list(self.stops),
+            holds=list(self.holds),
+            refused=list(self.refused),
+            ended=list(self.ended),
+            lowered=dict(self.lowered),
+            changed=dict(self.changed),
+        )
 
     def unseen(self, entry: Entry, *, values: bool = False) -> Entry | None:
         """A step away, or with `values` a change, that who signed this entry did not know of."""

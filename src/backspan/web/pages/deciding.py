@@ -31,7 +31,7 @@ def connect(request: HttpRequest, name: str) -> HttpResponse:
     line, second = request.POST.get("line", ""), request.POST.get("second", "")
     if line not in lines_of(state.folded.rig(name)):
         raise FormError(f"found the line {quoted(line)}, expected one of the rig")
-    if second not in {one.id for one in state.folded.project.people} - {signer.person}:
+    if second not in {one.id for one in state.described.people} - {signer.person}:
         raise FormError("found no second person, expected one who is not the one who speaks")
     return _say(request, name, bodies.LineConnected(name, line, second), at="decide")
 

@@ -28,7 +28,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     """All of one drop, worst first."""
     state = state_of(request)
     drop = the_drop(state, name)
-    project: Project = state.folded.project
+    project: Project = state.described
     document, front = state.document(name), state.front(name)
     items = list(shown_items(stop_list(project, name, state.review(name)), project))
     asked = {value.key for item in items for value in item.values}
@@ -60,8 +60,12 @@ def section(request: HttpRequest, name: str) -> HttpResponse:
     """The section of a drop, to scale."""
     state = state_of(request)
     the_drop(state, name)
-    drawn = to_svg(section_figure(state.folded.project, name, state.review(name)))
-    return HttpResponse(drawn, content_type="image/svg+xml")
+    drawn = to_svg(section_figure(state.described, name, state.review(name)))
+    answer = HttpResponse(drawn, content_type="image/svg+xml")
+    if request.GET.get("at") == str(state.place):
+        # Its address names the place of the ledger: another place is another picture.
+        answer.headers["Cache-Control"] = "private, max-age=600"
+    return answer
 
 
 def against_a_permit(state: DayState, name: str) -> Iterator[str]:

@@ -44,7 +44,7 @@ def page(request: HttpRequest) -> HttpResponse:
 def project(request: HttpRequest) -> HttpResponse:
     """The site as it stands, as a project file."""
     state = state_of(request)
-    text = project_text(state.folded.project)
+    text = project_text(state.described)
     answer = HttpResponse(text, content_type="application/json")
     answer.headers["Content-Disposition"] = 'attachment; filename="project.json"'
     return answer

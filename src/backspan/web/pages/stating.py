@@ -37,7 +37,7 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
     path = tuple(request.POST.get("path", "").split("/"))
     if path[:1] == ("drops",) and path[1:2] != (name,):
         raise FormError(f"{'/'.join(path)}: found a value of another drop, expected one of {name}")
-    at = field_at(state.folded.project, path)
+    at = field_at(state.described, path)
     for entry in came_since(request, state):
         if _says(entry.body, path, name):
             raise ChangedError(

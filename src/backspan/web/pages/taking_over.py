@@ -35,8 +35,8 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         drop=drop,
         front=state.front(name),
         open=[one for one in answers if one.not_judged],
-        people=state.folded.project.people,
-        given=[one for one in state.folded.project.taken_over if _names(one, name)],
+        people=state.described.people,
+        given=[one for one in state.described.taken_over if _names(one, name)],
         today=state.on.isoformat(),
     )
 
@@ -44,7 +44,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
 def _taken(request: HttpRequest, name: str) -> TakeOver:
     """What a form says. Raises FormError for anything that no paper could say."""
     state = state_of(request)
-    project: Project = state.folded.project
+    project: Project = state.described
     by, named = request.POST.get("by", ""), request.POST.getlist("topics")
     if by not in {one.id for one in project.people}:
         raise FormError(f"found the person {quoted(by)}, expected who judged it, of the people")

@@ -16,7 +16,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     """Sliders with the answer that they give, beside the one that is recorded."""
     state = state_of(request)
     drop = the_drop(state, name)
-    project = state.folded.project
+    project = state.described
     found = tried(state, name, request.GET)
     shown = [
         {

@@ -9,6 +9,7 @@ import pytest
 from backspan.core.ledger import bodies
 from backspan.core.ledger.drop_states import Refusal, State
 from backspan.core.ledger.errors import LedgerError
+from backspan.core.ledger.fold import fold, folded_on
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
 from backspan.core.model.site import AnchorStanding
@@ -197,3 +198,45 @@ def test_a_rig_set_up_anew_is_connected_anew() -> None:
     history.says(permit(history))
     assert history.state is State.RIGGED
     assert refusals(history) == [Refusal.NOT_CONNECTED]
+
+
+def eventful() -> History:
+    """A site at which much happened."""
+    history = in_service()
+    history.says(bodies.ConcernNoted("C-1", DROP, "a noise"))
+    history.says(bodies.ConcernClosed("C-1", "load test", "held"))
+    history.says(bodies.DeficiencyRaised("N-1", (DROP,), "pin", "open", forbids_use=True))
+    history.says(bodies.DeficiencyReinspected("N-1", mended=True, says="locked"))
+    history.says(bodies.DeficiencyClosed("N-1"))
+    value = history.says(reach(0.9))
+    history.says(bodies.Corrected(value.hash, "another drop"))
+    history.says(bodies.HoldBegun((), "gusts"))
+    history.says(bodies.HoldEnded((), "calm"))
+    history.says(bodies.UnitExchanged(DROP, ("nowhere",), "H-1", "H-2"))
+    history.says(bodies.UseRestricted(DROP, "one rider"))
+    return history
+
+
+def test_going_on_from_a_fold_is_folding_all_and_leaves_the_first_as_it_was() -> None:
+    entries = eventful().entries
+    for at in range(1, len(entries)):
+        first = fold(entries[:at], on=ON)
+        kept = fold(entries[:at], on=ON)
+        assert folded_on(first, entries[:at], entries[at:], on=ON) == fold(entries, on=ON)
+        assert first == kept
+
+
+def test_an_entry_that_stands_before_others_is_folded_with_all_of_them() -> None:
+    here = in_service()
+    there = here.apart("phone")
+    here.says(bodies.UseRestricted(DROP, "one rider"))
+    here.says(bodies.UseRestricted(DROP, "no wind"))
+    late = there.says(bodies.UseStopped((DROP,), "a noise"))
+    assert folded_on(here.site, here.entries, [late], on=ON) is None
+
+
+def test_an_entry_of_a_later_day_is_not_of_this_one() -> None:
+    history = in_service()
+    entry = history.says(bodies.UseStopped((DROP,), "x"), at=f"{TOMORROW}T08:00:00+00:00")
+    before = history.entries[:-1]
+    assert folded_on(fold(before, on=ON), before, [entry], on=ON) == fold(before, on=ON)
