@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import datetime
 import socket
 import threading
@@ -50,7 +51,13 @@ def address(record: SiteRecord) -> Iterator[str]:
     with socket.socket() as here:
         here.bind(("127.0.0.1", 0))
         server = create_server(pages, sockets=[here], threads=4)
-        thread = threading.Thread(target=server.run, daemon=True)
+
+        def run() -> None:
+            # Its socket is closed under it at the end: that is how it stops.
+            with contextlib.suppress(OSError):
+                server.run()
+
+        thread = threading.Thread(target=run, daemon=True)
         thread.start()
         yield f"http://127.0.0.1:{here.getsockname()[1]}"
         server.close()

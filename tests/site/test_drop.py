@@ -12,14 +12,16 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.happenings import lines_of
-from backspan.core.model.evidence import Evidence
+from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.review import review
 from backspan.core.review.front import front_data
 from backspan.records.api import SiteRecord
-from tests.site.bench import NOON, Browser, browser
+from backspan.records.store import Statement
+from tests.site.bench import IMPORTER, NOON, Browser, browser
 from tests.unit.core.rigs import LIBRARY, ON, PROJECT
 
 DROP, AT = "D", "/drops/D/"
+AGO = NOON.isoformat()
 RIG = "drops/D/rig/suspension_points/L/counterweighted_beam"
 REACH = f"{RIG}/reach"
 
@@ -78,6 +80,22 @@ def test_a_number_is_stated_as_typed_by_who_speaks_now(pages: Browser, record: S
     assert said.found.evidence is Evidence.MEASURED
     assert said.found.at == "2026-11-25T12:00"
     assert "2'-0 1/2\"" in pages.get(AT).text
+
+
+def test_what_is_still_so_is_stated_anew_to_the_last_digit_and_ends_nothing(
+    record: SiteRecord,
+) -> None:
+    third = StatedValue(1 / 3, None, Evidence.MEASURED, "MT", "2026-11-25")
+    record.say([Statement(bodies.NumberFound(tuple(REACH.split("/")), third), IMPORTER)], at=AGO)
+    later = browser(record, NOON + datetime.timedelta(days=40))
+    later.post("/speaker", person="MT")
+    before = fold(record.entries()).codes(DROP)
+    assert "still 13.1234 in" in later.get(AT).text
+    later.post(f"{AT}state", AT, path=REACH, again="1")
+    said = last(record)
+    assert isinstance(said, bodies.NumberFound)
+    assert (said.found.value, said.found.at) == (1 / 3, "2027-01-04T12:00")
+    assert fold(record.entries()).codes(DROP) == before
 
 
 def test_a_word_and_a_count_are_one_entry_each(pages: Browser, record: SiteRecord) -> None:

@@ -83,18 +83,19 @@ def shown_items(items: tuple[Item, ...], project: Project) -> Iterator[ShownItem
             TITLES[one.id],
             None if one.verdict is None else str(one.verdict),
             one.open,
-            tuple(shown_value(asked.value, project) for asked in one.asked),
+            tuple(shown_value(asked.value, project, asked.known) for asked in one.asked),
         )
 
 
-def shown_value(value: Stateable, project: Project) -> Shown:
-    """A value as a page shows it."""
+def shown_value(value: Stateable, project: Project, there: Known | None = None) -> Shown:
+    """A value as a page shows it; how far it is known by itself where nobody says."""
     stated, style = value.stated, project.units
-    there = known(value)
+    there = there or known(value)
     planned: Any = None if stated is None else stated.planned
     if stated is not None and planned is None and stated.evidence is Evidence.DRAWING:
         planned = stated.value
-    found = "" if stated is None or there is not Known.FOUND else _text(value, stated.value, style)
+    seen = stated is not None and there in {Known.FOUND, Known.AGAIN}
+    found = _text(value, stated.value, style) if stated is not None and seen else ""
     told = there is Known.PLANNED and stated is not None and stated.evidence is not Evidence.DRAWING
     people = {one.id: one.name for one in project.people}
     by = "" if stated is None or stated.by is None else people.get(stated.by, stated.by)

@@ -6,9 +6,10 @@ own: what is stated and what nobody stated is told, the review of the drop answe
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Any
 
 from backspan.core.findings import WORST_FIRST, Finding, Review, Verdict
 from backspan.core.ledger.document import PlaceError
@@ -16,6 +17,8 @@ from backspan.core.ledger.fields import Stateable, rig_fields, unit_fields
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Rig
+from backspan.core.model.units import Unit
+from backspan.core.wire import to_data
 
 
 class Known(StrEnum):
@@ -23,6 +26,7 @@ class Known(StrEnum):
 
     BLANK = "not stated"
     PLANNED = "planned only"
+    AGAIN = "look again"
     FOUND = "found"
 
 
@@ -93,34 +97,66 @@ def stop_list(project: Project, drop: str, review: Review) -> tuple[Item, ...]:
     if found is None:
         raise PlaceError(f"drops/{drop}: there is no such drop")
     rig = found.rig or Rig()
-    values = [*rig_fields(project, drop), *_beams(project, rig)]
+    values, wanting = values_of(project, drop), wanted(review)
     return tuple(
         Item(
             number,
             row.id,
-            tuple(Asked(one, known(one)) for one in values if _asks(row, one, rig)),
+            tuple(Asked(one, known(one, wanting)) for one in values if _asks(row, one, rig)),
             _worst(row, review),
         )
         for number, row in enumerate(ROWS, start=1)
     )
 
 
-def known(value: Stateable) -> Known:
-    """How far a value is known: what a drawing says was not found by anybody."""
+def also_wanted(project: Project, drop: str, review: Review) -> tuple[Asked, ...]:
+    """The values that the review waits for besides those of the list."""
+    wanting, rig = wanted(review), next(one.rig for one in project.drops if one.id == drop)
+    return tuple(
+        Asked(one, known(one, wanting))
+        for one in values_of(project, drop)
+        if one.path in wanting and not any(_asks(row, one, rig or Rig()) for row in ROWS)
+    )
+
+
+def values_of(project: Project, drop: str) -> tuple[Stateable, ...]:
+    """What may be stated of a drop's rig, and of the things in it by their tags."""
+    rig = next(one.rig for one in project.drops if one.id == drop)
+    units = () if rig is None else _units(project, rig)
+    return (*rig_fields(project, drop), *(field for one in units for field in unit_fields(one)))
+
+
+def wanted(review: Review) -> frozenset[tuple[str, ...]]:
+    """The places of the values that some finding waits for: not stated, or not well enough."""
+    places = (dict(need.what.values).get("place") for one in review.findings for need in one.needs)
+    return frozenset(tuple(one.split("/")) for one in places if isinstance(one, str))
+
+
+def known(value: Stateable, wanting: Collection[tuple[str, ...]] = ()) -> Known:
+    """How far a value is known: what a drawing says was not found by anybody.
+
+    What was found and a finding waits for was seen too long ago, or by somebody who may not say.
+    """
     stated = value.stated
     if stated is None or stated.evidence is None:
         return Known.BLANK
-    seen = stated.evidence in {Evidence.MEASURED, Evidence.LABEL, Evidence.CERTIFICATE}
-    return Known.FOUND if seen else Known.PLANNED
+    if stated.evidence not in {Evidence.MEASURED, Evidence.LABEL, Evidence.CERTIFICATE}:
+        return Known.PLANNED
+    return Known.AGAIN if value.path in wanting else Known.FOUND
 
 
-def _beams(project: Project, rig: Rig) -> Iterator[Stateable]:
-    """What may be stated of the beams of a rig, by their tags."""
-    beams = [one.counterweighted_beam for one in rig.suspension_points]
-    tags = {one.beam for one in beams if one is not None}
-    for unit in project.kit.units:
-        if unit.id in tags:
-            yield from unit_fields(unit)
+def _units(project: Project, rig: Rig) -> tuple[Unit, ...]:
+    """The things of a rig that have a tag."""
+    names = set(_names(to_data(rig)))
+    return tuple(one for one in project.kit.units if one.id in names)
+
+
+def _names(data: Any) -> Iterator[str]:
+    if isinstance(data, str):
+        yield data
+    elif isinstance(data, dict | list):
+        for one in data.values() if isinstance(data, dict) else data:
+            yield from _names(one)
 
 
 def _asks(row: _Row, value: Stateable, rig: Rig) -> bool:
@@ -133,10 +169,17 @@ def _asks(row: _Row, value: Stateable, rig: Rig) -> bool:
             return stated or point.counterweighted_beam is None
         case "tieback", "softener":
             return stated
+        case "unit", "label":
+            return _is_beam(value, rig)
         case ("counterweighted_beam", "backspan") | ("stack", "tail_gap"):
             return stated or value.field == "backspan"
         case _:
             return True
+
+
+def _is_beam(value: Stateable, rig: Rig) -> bool:
+    beams = (one.counterweighted_beam for one in rig.suspension_points)
+    return any(one is not None and one.beam == value.path[2] for one in beams)
 
 
 def _worst(row: _Row, review: Review) -> Verdict | None:

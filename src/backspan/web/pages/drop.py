@@ -11,7 +11,7 @@ from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import drops_of, entry_line
 from backspan.core.ledger.fields import rig_fields
 from backspan.core.ledger.happenings import lines_of
-from backspan.core.ledger.stop_list import stop_list
+from backspan.core.ledger.stop_list import also_wanted, stop_list
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
@@ -31,7 +31,11 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     project: Project = state.described
     document, front = state.document(name), state.front(name)
     items = list(shown_items(stop_list(project, name, state.review(name)), project))
-    asked = {value.key for item in items for value in item.values}
+    wanted = [
+        shown_value(one.value, project, one.known)
+        for one in also_wanted(project, name, state.review(name))
+    ]
+    asked = {value.key for item in items for value in (*item.values, *wanted)}
     standing = next(one for one in state.day["drops"] if one["drop"] == name)
     return filled(
         request,
@@ -44,6 +48,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         waiting=len([one for one in front["reasons"] if one["kind"] != "refused"]),
         items=items,
         left=sum(item.open for item in items),
+        wanted=wanted,
         others=list(_others(project, name, asked)),
         findings=[(subjects, one) for subjects, (one,) in told(document, "findings")],
         topics=document["topics"],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 from dataclasses import replace
 
 import pytest
@@ -9,9 +10,10 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.core.ledger.document import PlaceError, checked
 from backspan.core.ledger.fields import Stateable, field_at, rig_fields, unit_fields
-from backspan.core.ledger.stop_list import ROWS, Known, stop_list
+from backspan.core.ledger.stop_list import ROWS, Known, also_wanted, stop_list
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
+from backspan.core.model.rigs import Found
 from backspan.core.quantities import LENGTH
 from backspan.core.review import review
 from backspan.core.words import say_input
@@ -83,7 +85,7 @@ def test_a_blank_is_open_and_a_planned_value_is_not_found() -> None:
 
 
 def test_what_was_found_bad_is_open_with_its_answer() -> None:
-    said = StatedValue("not there", None, Evidence.MEASURED, "MT", "2026-11-25")
+    said = StatedValue(Found.ABSENT, None, Evidence.MEASURED, "MT", "2026-11-25")
     bad = put(PROJECT, (*RIG, "power"), said)
     assert listed(bad)["power"] == (True, (Known.FOUND,))
     assert verdicts(bad)["power"] is Verdict.FAIL
@@ -93,3 +95,20 @@ def test_a_drop_without_a_rig_has_all_items_and_no_values() -> None:
     bare = replace(PROJECT, drops=(replace(PROJECT.drops[0], rig=None),))
     left = {name: found for name, found in listed(bare).items() if name != "papers"}
     assert set(left.values()) == {(True, ())}
+
+
+def test_what_was_seen_too_long_ago_is_looked_at_again() -> None:
+    later = ON + datetime.timedelta(days=2)
+    found = review(PROJECT, "D", LIBRARY, on=later, compared=False)
+    items = {one.id: one for one in stop_list(PROJECT, "D", found)}
+    assert {one.known for one in items["pin"].asked} == {Known.AGAIN}
+    assert items["pin"].open
+    more = [one.value for one in also_wanted(PROJECT, "D", found)]
+    listed_too = {each.value.path for one in items.values() for each in one.asked}
+    assert {"condition", "pin", "thimble", "end_stop"} <= {one.field for one in more}
+    assert not listed_too & {one.path for one in more}
+
+
+def test_nothing_more_is_wanted_of_the_sound_rig() -> None:
+    found = review(PROJECT, "D", LIBRARY, on=ON, compared=False)
+    assert also_wanted(PROJECT, "D", found) == ()
