@@ -6,8 +6,14 @@ import datetime
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from backspan.core.checks.anchor_dates import lasting
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Rig
+from backspan.core.model.site import AnchorStanding
+from backspan.core.review.basis import PRACTICE, selected_rules
+from backspan.core.rules.selected import RuleLibrary
+from backspan.core.words import say_input
+from backspan.web.hanging import anchor_lines
 
 #: How many days before it ends something is told: a tester is booked six weeks ahead (common
 #: practice, no source).
@@ -24,9 +30,10 @@ class RunsOut:
     drops: tuple[str, ...]
 
 
-def running_out(project: Project, on: datetime.date) -> Iterator[RunsOut]:
+def running_out(project: Project, library: RuleLibrary, on: datetime.date) -> Iterator[RunsOut]:
     """What ends within six weeks, or has ended, the soonest first."""
-    ending = sorted(_ending(project, on), key=lambda one: (one.until, one.what))
+    every = (*_ending(project, on), *_anchors(project, library, on))
+    ending = sorted(every, key=lambda one: (one.until, one.what))
     return (one for one in ending if one.days <= AHEAD)
 
 
@@ -40,6 +47,25 @@ def _ending(project: Project, on: datetime.date) -> Iterator[RunsOut]:
         for test in unit.tests:
             drops = tuple(drop for drop, rig in project.standing_rigs if _uses(rig, unit.id))
             yield _one(f"{unit.kind} {unit.id}, {test.what}", test.until, drops, on)
+
+
+def _anchors(project: Project, library: RuleLibrary, on: datetime.date) -> Iterator[RunsOut]:
+    """When the papers of anchors end: those of one day in one line, those in use apart."""
+    practice, used = selected_rules(project, PRACTICE, library), anchor_lines(project)
+    together: dict[tuple[str, str, str, bool], list[str]] = {}
+    for roof in project.site.roofs:
+        for anchor in roof.anchors:
+            if anchor.standing is AnchorStanding.OUT_OF_SERVICE:
+                continue
+            for paper, last in lasting(anchor, practice):
+                if last is not None:
+                    row = (last, roof.id, paper.said, anchor.id in used)
+                    together.setdefault(row, []).append(anchor.id)
+    for (last, on_roof, said, _), names in together.items():
+        drops = tuple(dict.fromkeys(drop for name in names for drop, _ in used.get(name, ())))
+        several = "anchors" if len(names) > 1 else "anchor"
+        what = f"{several} {', '.join(names)} on {on_roof}, by the {say_input(said)}"
+        yield _one(what, last, drops, on)
 
 
 def _one(what: str, until: str, drops: tuple[str, ...], on: datetime.date) -> RunsOut:

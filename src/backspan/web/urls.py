@@ -5,15 +5,19 @@ from __future__ import annotations
 from django.urls import path
 
 from backspan.web.pages import (
+    anchors,
+    concerns,
     deciding,
     drop,
     entry,
     evidence,
+    kit,
     matters,
     record,
     speaker,
     stating,
     taking_over,
+    thing,
     today,
     trying,
 )
@@ -38,6 +42,12 @@ urlpatterns = [
     path("drops/<str:name>/take-over", taking_over.page, name="take-over"),
     path("entries/<str:name>/", entry.page, name="entry"),
     path("deficiencies/<str:name>/", matters.page, name="deficiency"),
+    path("kit/", kit.page, name="kit"),
+    path("kit/new", kit.new, name="new-thing"),
+    path("kit/<path:tag>/", thing.page, name="thing"),
+    path("anchors/", anchors.page, name="anchors"),
+    path("anchors/<path:roof>/<path:name>/", anchors.one, name="anchor"),
+    path("concerns/<path:name>/", concerns.page, name="concern"),
     path("evidence/<str:name>", evidence.file, name="evidence"),
     path("record/", record.page, name="record"),
     path("record/project.json", record.project, name="project"),

@@ -15,6 +15,7 @@ from backspan.core.model.evidence import is_before
 from backspan.core.model.site import Anchor, AnchorFixing
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import RATIO
+from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -53,6 +54,22 @@ def judge(case: Case) -> Iterator[Answer]:
                     yield _counts(case, place, anchor, paper)
 
 
+def lasting(anchor: Anchor, practice: SelectedRules) -> Iterator[tuple[Paper, str | None]]:
+    """Each paper of an anchor with the last day on which it counts; None where it has no day.
+
+    Raises RuleError where the values of practice do not say how long it counts.
+    """
+    for paper in _papers(anchor):
+        yield paper, _last(paper, needed_value(practice, paper.key))
+
+
+def _last(paper: Paper, rule: SelectedValue) -> str | None:
+    if paper.at is None:
+        return None
+    counts = datetime.timedelta(days=limit_of(rule, RATIO) - 1)
+    return (datetime.date.fromisoformat(paper.at) + counts).isoformat()
+
+
 def _papers(anchor: Anchor) -> Iterator[Paper]:
     """How an anchor is fixed nobody knows is taken for the one that lasts the shortest."""
     lasting = anchor.fixed_by not in {None, AnchorFixing.ADHESIVE}
@@ -73,12 +90,11 @@ def _counts(case: Case, place: Place, anchor: Anchor, paper: Paper) -> Finding:
     met: bool | None = None
     refer: tuple[Need, ...] = ()
     ending = "missing"
-    if paper.at is None:
+    last = _last(paper, rule)
+    if paper.at is None or last is None:
         inputs.want(name, EvidenceClass.OBSERVATION, at, Decider.OWNER)
     else:
         inputs.fact(name, paper.at, at)
-        counts = datetime.timedelta(days=limit_of(rule, RATIO) - 1)
-        last = (datetime.date.fromisoformat(paper.at) + counts).isoformat()
         words = (*words, ("last", last))
         met, ending = True, "pass"
         if is_before(last, ends):

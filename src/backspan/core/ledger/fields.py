@@ -81,6 +81,11 @@ def unit_fields(unit: Unit) -> tuple[Stateable, ...]:
     return tuple(_fields(unit, Unit, ("kit", "units", unit.id)))
 
 
+def type_fields(of: Any, *, kinds: str) -> tuple[Stateable, ...]:
+    """Every value that a maker's plate states of a type of the kit, of the list `kinds`."""
+    return tuple(_fields(of, type(of), ("kit", kinds, of.id)))
+
+
 def field_at(project: Project, path: Path) -> Stateable:
     """The value at a path of a drop's rig or of a unit.
 

@@ -25,6 +25,12 @@ def meant(drops: Collection[str], there: Collection[str]) -> Collection[str]:
     return drops if drops and set(drops) <= set(there) else there
 
 
+def touches(about: str, drop: str, rig: Any, units: Any) -> bool:
+    """Whether a remark about that name is about a drop, a thing its rig names, or its type."""
+    names = {about, *(one["id"] for one in units if one["of"] == about)}
+    return drop in names or any(mentions(rig, name) for name in names)
+
+
 @dataclass(slots=True)
 class Deficiency:
     """One deficiency with what was said and found of it since."""
@@ -108,9 +114,7 @@ class Matters:
     @staticmethod
     def meets(concern: Concern, drop: str, rig: Any, units: Any) -> bool:
         """Whether a concern is about a drop, a thing its rig names, or the type of such a thing."""
-        about = concern.says.about
-        names = {about, *(one["id"] for one in units if one["of"] == about)}
-        return drop in names or any(mentions(rig, name) for name in names)
+        return touches(concern.says.about, drop, rig, units)
 
     def _known(self, entry: Entry, name: str) -> list[Deficiency]:
         found = [one for one in self.deficiencies.get(name, ()) if entry.has_seen(one.raised)]

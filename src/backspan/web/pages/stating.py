@@ -75,7 +75,7 @@ def _body(at: Stateable, request: HttpRequest, *, by: str, now: str) -> Found:
         found, text = at.stated.value, at.stated.text
         found = str(found) if at.words else found
     else:
-        found = _read(at, text)
+        found = read_value(at, text)
     said: dict[str, Any] = {
         "value": found,
         "evidence": Evidence.MEASURED,
@@ -100,7 +100,8 @@ def _planned(at: Stateable) -> Any:
     return str(planned) if at.words and planned is not None else planned
 
 
-def _read(at: Stateable, text: str) -> Any:
+def read_value(at: Stateable, text: str) -> Any:
+    """What a text states there: a word, a count, a number in SI. Raises FormError otherwise."""
     if at.words:
         if text not in at.words:
             raise FormError(f"found {quoted(text)}, expected one of: {' | '.join(at.words)}")

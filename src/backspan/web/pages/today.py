@@ -26,7 +26,7 @@ def page(request: HttpRequest) -> HttpResponse:
         rows=rows,
         day=state.day,
         owed=_owed(rows),
-        runs_out=list(running_out(state.project, state.on)),
+        runs_out=list(running_out(state.project, state.library, state.on)),
     )
 
 
