@@ -13,6 +13,7 @@ from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import RopeKind
 from backspan.core.model.units import Condition, LabelState, RopeDamage, Test, Unit, UnitKind
 from backspan.records.api import SiteRecord
 from tests.site.bench import NOON, Answer, Browser, browser, made
@@ -63,6 +64,7 @@ def test_a_thing_is_found_by_its_tag(pages: Browser) -> None:
     assert "/kit/W-2/" in some
     assert "/kit/H-1/" not in some
     assert "Maker's plate" in pages.get("/kit/?tag=W-1").plain
+    assert "did you mean W-1" in pages.get("/kit/?tag=W-11").plain
 
 
 def test_the_plate_the_tests_and_the_place_of_a_thing(pages: Browser) -> None:
@@ -130,6 +132,7 @@ def test_a_count_of_a_lot(pages: Browser, record: SiteRecord) -> None:
         ("H-1/condition", "", "expected one of: sound"),
         ("H-2/condition", "sound", "expected something that is seen of it"),
         ("", "sound", "expected something that is seen of it"),
+        ("H-1/count", "3", "expected something that is seen of it"),
         ("LOT/count", "many", "expected a whole number"),
         ("LOT/count", "0", "more than zero"),
         ("W-1/wear/wire_worn", "-5 %", "zero or more"),
@@ -337,6 +340,14 @@ def test_a_closed_concern_is_not_closed_again(pages: Browser, record: SiteRecord
     token = pages.cookies["csrftoken"]
     said = {"csrfmiddlewaretoken": token, "place": place, "test": "another", "says": "x"}
     assert "closed already" in refused(pages.send(page, said), record, before)
+
+
+def test_wear_is_of_a_wire_rope_alone(tmp_path: Path) -> None:
+    cord = put(PROJECT, ("kit", "ropes", "W", "kind"), RopeKind.SYNTHETIC)
+    with made(tmp_path / "cord", cord) as record:
+        shown = browser(record).get(ROPE).plain
+    assert "broken wires" not in shown
+    assert "condition sound" in shown
 
 
 def test_what_is_not_there_is_told(pages: Browser, record: SiteRecord) -> None:

@@ -9,9 +9,10 @@ from enum import StrEnum
 from typing import Any
 
 from backspan.core.findings import Finding, Verdict
-from backspan.core.ledger.fields import type_fields, unit_fields
+from backspan.core.ledger.fields import Stateable, type_fields, unit_fields
 from backspan.core.ledger.matters import Concern
 from backspan.core.model.inherit import inherit, with_statements
+from backspan.core.model.kit import Rope, RopeKind
 from backspan.core.model.project import Project
 from backspan.core.model.units import Condition, RopeWear, Test, Unit, UnitKind
 from backspan.core.quantities import RATIO
@@ -98,14 +99,22 @@ def _thing(
 
 def looked_at(project: Project, unit: Unit) -> Iterator[Shown]:
     """What may be seen of a thing, with what was last seen of it."""
+    for value in seen_of(project, unit):
+        shown = shown_value(value, project)
+        shown = replace(shown, name=_CALLED.get(value.field, shown.name))
+        if value.dimension is RATIO:
+            found = per_cent(value.stated.value) if value.stated is not None else ""
+            shown = replace(shown, like="5 %", found=found if shown.found else "")
+        yield shown
+
+
+def seen_of(project: Project, unit: Unit) -> Iterator[Stateable]:
+    """The values that are seen of a thing of its kind; wear only of a wire rope."""
+    made = type_of(project, unit)
+    worn = not isinstance(made, Rope) or made.kind is RopeKind.WIRE
     for value in unit_fields(with_wear(unit)):
-        if value.field in _LOOKED_AT[unit.kind]:
-            shown = shown_value(value, project)
-            shown = replace(shown, name=_CALLED.get(value.field, shown.name))
-            if value.dimension is RATIO:
-                found = per_cent(value.stated.value) if value.stated is not None else ""
-                shown = replace(shown, like="5 %", found=found if shown.found else "")
-            yield shown
+        if value.field in _LOOKED_AT[unit.kind] and (worn or value.record != "rope_wear"):
+            yield value
 
 
 def _left(test: Test, on: datetime.date) -> int:

@@ -39,6 +39,9 @@ CSRF_COOKIE_HTTPONLY = True
 CSRF_FAILURE_VIEW = "backspan.web.pages.refused.cross_site"
 USE_I18N = False
 USE_TZ = False
+#: The machine's own: a zone that is named here would become that of the whole process, and with it
+#: of every entry's time and day.
+TIME_ZONE: str | None = None
 #: A form of ours has few fields; a photograph is streamed to the disk and counted there.
 DATA_UPLOAD_MAX_MEMORY_SIZE = 1_000_000
 DATA_UPLOAD_MAX_NUMBER_FIELDS = 300

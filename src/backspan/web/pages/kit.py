@@ -8,6 +8,7 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
+from backspan.core.model.identifiers import did_you_mean
 from backspan.core.model.units import Condition, Unit, UnitKind
 from backspan.web.kit_told import KINDS, Thing, things, types_of
 from backspan.web.pages.common import FormError, field, filled, go_on, state_of
@@ -34,6 +35,8 @@ def page(request: HttpRequest) -> HttpResponse:
         request,
         "kit.html",
         sought=sought,
+        meant="" if told else did_you_mean(sought, [one.id for one in units]),
+        found=bool(told),
         many=len(units),
         against=[one for one in told if one.against],
         groups=[_group(kind, told) for kind in UnitKind],

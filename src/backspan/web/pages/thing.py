@@ -9,7 +9,6 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
 from backspan.core.ledger.document import put
-from backspan.core.ledger.fields import unit_fields
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.identifiers import did_you_mean
 from backspan.core.model.units import Test, Unit, UnitKind
@@ -18,7 +17,7 @@ from backspan.core.wire import from_data, to_data
 from backspan.web.falling import accepted, ended_by, fallen, stopped_by
 from backspan.web.hanging import Hangs, hanging
 from backspan.web.history import entries_about, history_of, is_about_unit
-from backspan.web.kit_told import Thing, plate, things, with_wear
+from backspan.web.kit_told import Thing, plate, seen_of, things, with_wear
 from backspan.web.pages.common import FormError, field, filled, go_on, state_of
 from backspan.web.pages.saying import (
     a_day,
@@ -70,7 +69,7 @@ def _said(request: HttpRequest, state: DayState, unit: Unit) -> HttpResponse:
     refuse_since(request, state, is_about_unit(state, unit.id))
     match does:
         case "look":
-            body: Body = bodies.UnitLookedAt(_looked(request, unit))
+            body: Body = bodies.UnitLookedAt(_looked(request, state, unit))
         case "test":
             test = _test(request, state)
             body = bodies.UnitLookedAt(replace(unit, tests=(*unit.tests, test)))
@@ -82,11 +81,11 @@ def _said(request: HttpRequest, state: DayState, unit: Unit) -> HttpResponse:
     return go_on("thing", unit.id)
 
 
-def _looked(request: HttpRequest, unit: Unit) -> Unit:
+def _looked(request: HttpRequest, state: DayState, unit: Unit) -> Unit:
     """The thing with one observation of it made now; all else as it was."""
     asked = request.POST.get("path", "")
     whole = with_wear(unit)
-    for value in unit_fields(whole):
+    for value in seen_of(state.folded.project, unit):
         if "/".join(value.path) == asked:
             text = request.POST.get("value", "").strip()
             seen = read_value(value, text)

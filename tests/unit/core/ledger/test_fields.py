@@ -9,7 +9,7 @@ import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.ledger.document import PlaceError, checked
-from backspan.core.ledger.fields import Stateable, field_at, rig_fields, unit_fields
+from backspan.core.ledger.fields import Stateable, field_at, rig_fields, type_fields, unit_fields
 from backspan.core.ledger.stop_list import ROWS, Known, also_wanted, stop_list
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
@@ -46,6 +46,18 @@ def test_every_value_has_words_and_can_be_written_where_it_stands() -> None:
         said = {"value": value, "tolerance": None, "evidence": "measured", "text": ""}
         blank = dict.fromkeys(("by", "at", "document", "checked_by", "planned"))
         assert checked(one.path, {**said, **blank})
+
+
+def test_every_value_of_a_makers_plate_has_words_and_can_stand_there() -> None:
+    kinds = ("hoists", "ropes", "beams", "pieces", "stages")
+    types = [(kind, one) for kind in kinds for one in getattr(PROJECT.kit, kind)]
+    plates = [one for kind, of in types for one in type_fields(of, kinds=kind)]
+    assert len({one.path for one in plates}) == len(plates) > 15
+    for one in plates:
+        assert say_input(one.name)
+        said = {"value": 1 if one.is_count else 0.3, "tolerance": None, "evidence": "label"}
+        blank = dict.fromkeys(("by", "at", "document", "checked_by", "planned"))
+        assert checked(one.path, {**said, **blank, "text": ""})
 
 
 @pytest.mark.parametrize("path", [("site", "name"), (*RIG, "stages"), ("drops", "X", "rig"), ()])
