@@ -280,16 +280,14 @@ def test_an_exchange_that_cannot_be_is_refused(
     assert telling in refused(answer, record, before)
 
 
-def test_a_defective_thing_stands_first_and_its_drop_is_named_while_it_is_accepted(
+def test_a_defective_thing_stands_first_and_stops_its_drop(
     pages: Browser, record: SiteRecord
 ) -> None:
     in_service(pages, record)
-    answer = pages.post(HOIST, does="look", path="kit/units/H-1/condition", value="defective")
-    assert "Drop D is still accepted" in answer.plain
+    pages.post(HOIST, does="look", path="kit/units/H-1/condition", value="defective")
     shown = pages.get("/kit/").plain
     assert "Something stands against these H-1 hoist" in shown
     assert "D: Condition: defective" in shown
-    pages.post("/drops/D/stop", HOIST, why="hoist H-1: defective")
     assert state(record) is State.STOPPED
     assert "still accepted" not in pages.get(HOIST).plain
 

@@ -12,13 +12,15 @@ from typing import Any
 
 from backspan.core.ledger import bodies
 from backspan.core.ledger.days import day_of
-from backspan.core.ledger.document import at
+from backspan.core.ledger.document import at, drop_of, mentions
 from backspan.core.ledger.drop_states import Event, Refusal
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.matters import Matters
 from backspan.core.ledger.standing import DropRecord, Permit, Refused, Why
+from backspan.core.model.rigs import Found, Pin, Tautness
+from backspan.core.model.units import Condition, RopeDamage
 
 #: What may be taken back. What stops use, or happened to a thing, is not undone by a word.
 _TO_CORRECT = (
@@ -33,6 +35,16 @@ _TO_CORRECT = (
     bodies.PaperIssued,
 )
 _PASSES = "pass"
+#: Words for a thing that is not as it has to be, under whatever rule. It is no part of what is
+#: accepted whether a thing was found sound, but that it was found wrong ends the acceptance.
+_WRONG = frozenset(
+    {
+        *(str(one) for one in (Found.DEFECTIVE, Found.ABSENT)),
+        *(str(one) for one in (Condition.DEFECTIVE, Condition.WITHDRAWN)),
+        *(str(one) for one in (Tautness.SLACK, Pin.OPEN)),
+        *(str(one) for one in RopeDamage if one is not RopeDamage.NONE),
+    }
+)
 
 
 def _set_up(site: Folded, entry: Entry, body: bodies.RigSetUp) -> None:
@@ -158,6 +170,27 @@ def _hold_ended(site: Folded, entry: Entry, body: bodies.HoldEnded) -> None:
             record.happens(Event.HOLD_ENDED, entry)
 
 
+def _found(site: Folded, entry: Entry, body: bodies.WordFound) -> None:
+    """A thing that was looked for and is wrong or not there: nobody rides until it is permitted."""
+    if body.found.value in _WRONG:
+        drop = drop_of(body.path)
+        stopped = site.named(()) if drop is None else site.named((drop,))
+        for record in stopped:
+            if drop is not None or mentions(site.rig(record.id), body.path[-2]):
+                record.happens(Event.CHANGED, entry)
+
+
+def _looked_at(site: Folded, entry: Entry, body: bodies.UnitLookedAt) -> None:
+    """A thing that is defective or withdrawn stops every drop whose rig has it."""
+    unit = body.unit
+    damage = None if unit.wear is None else unit.wear.damage
+    bad_rope = damage is not None and damage.value is not RopeDamage.NONE
+    if bad_rope or (unit.condition is not None and str(unit.condition.value) in _WRONG):
+        for record in site.named(()):
+            if mentions(site.rig(record.id), unit.id):
+                record.happens(Event.CHANGED, entry)
+
+
 def _matter(site: Folded, entry: Entry, body: Body) -> None:
     site.matters.take(entry)
     match body:
@@ -218,6 +251,8 @@ HAPPENS: Mapping[type[Body], Callable[[Folded, Entry, Any], None]] = MappingProx
     {
         bodies.RigSetUp: _set_up,
         bodies.RigMoved: _moved,
+        bodies.WordFound: _found,
+        bodies.UnitLookedAt: _looked_at,
         bodies.LineConnected: _connected,
         bodies.UsePermitted: _permitted,
         bodies.ShiftChecked: _checked,

@@ -1,7 +1,8 @@
 """Is a drop in service on a day: its state, what stands against it, and what has lapsed by then.
 
 A shift check counts for its own day. A paper that a permit leans on, and the dates of anchors in
-use, end it with the day after their last.
+use, end it with the day after their last. What somebody stated since, and a review of the day
+refuses, stands against it; what grew old does not, that is what the shift check is for.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from backspan.core.ledger.drop_states import TABLE, Event, Refusal, State
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.standing import DropRecord, Standing, Why
-from backspan.core.review.run import case_of
+from backspan.core.review.run import case_of, review
 from backspan.core.rules.selected import RuleLibrary
 
 Reason = tuple[Why | Refusal, Entry | None]
@@ -33,7 +34,9 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
     if record.permit is not None:
         lapsed = list(_lapsed(site, record, library, on))
         reasons += lapsed
-        if lapsed:
+        refused = _refuses(site, drop, library, on)
+        reasons += [(Why.REFUSED, None)] if refused else []
+        if lapsed or refused:
             state = _after(state, Event.CHANGED)
     if state is State.IN_SERVICE and not _is_of(record.fit, on):
         state = _after(state, Event.DAY_ENDS)
@@ -50,6 +53,12 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
         tuple(record.refused),
         tuple(record.ended),
     )
+
+
+def _refuses(site: Folded, drop: str, library: RuleLibrary, on: datetime.date) -> bool:
+    """Whether what is stated by now fails: what was accepted then is not what people know now."""
+    found = review(site.project, drop, library, on=on, compared=False)
+    return found.verdict is Verdict.FAIL
 
 
 def _is_of(fit: Entry | None, day: datetime.date) -> bool:

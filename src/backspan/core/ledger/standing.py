@@ -37,6 +37,7 @@ class Why(StrEnum):
     NOT_TO_CORRECT = "what stops use, or happened, is not undone by a correction"
     NO_CHECK_TODAY = "no shift check of the day finds it fit"
     LAPSED = "something it leans on has lapsed"
+    REFUSED = "the review of the day refuses it"
     STOPPED = "use was stopped"
     ENDED = "this entry ended the acceptance"
 

@@ -121,6 +121,9 @@ REASONS: dict[str, str] = {
     "something it leans on has lapsed": (
         "Something that the permit leans on has run out: {by}. Renew it, review, and permit anew."
     ),
+    "the review of the day refuses it": (
+        "The review of today refuses it. Settle what it refuses, and permit anew."
+    ),
     "use was stopped": (
         "Use was stopped: {by}. Settle the cause, and permit anew; the shift check comes after."
     ),

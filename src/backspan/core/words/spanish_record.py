@@ -124,6 +124,9 @@ REASONS: dict[str, str] = {
     "something it leans on has lapsed": (
         "Algo en que se apoya el permiso ha vencido: {by}. Renovarlo, revisar, y permitir de nuevo."
     ),
+    "the review of the day refuses it": (
+        "La revisión de hoy lo rechaza. Resolver lo que rechaza, y permitir de nuevo."
+    ),
     "use was stopped": (
         "Se paró el uso: {by}. Resolver la causa, y permitir de nuevo; después la inspección de"
         " turno."

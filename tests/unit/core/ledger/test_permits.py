@@ -11,6 +11,8 @@ from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.entry import Signer
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.standing import Why
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.units import Condition
 from tests.unit.core.ledger.histories import (
     DROP,
     NOON,
@@ -25,7 +27,7 @@ from tests.unit.core.ledger.histories import (
     reasons,
     refusals,
 )
-from tests.unit.core.rigs import TODAY
+from tests.unit.core.rigs import PROJECT, TODAY
 
 
 def test_a_stop_beats_a_permit_that_did_not_know_of_it() -> None:
@@ -179,3 +181,56 @@ def test_a_deficiency_under_a_name_that_no_drop_has_forbids_all() -> None:
     history.says(permit(history))
     assert history.state is State.STOPPED
     assert refusals(history) == [Why.DEFICIENT]
+
+
+POWER = ("drops", DROP, "rig", "power")
+
+
+def said(path: tuple[str, ...], word: str) -> bodies.WordFound:
+    """A word that somebody found today."""
+    return bodies.WordFound(path, StatedValue(word, None, Evidence.MEASURED, "MT", TODAY))
+
+
+@pytest.mark.parametrize("word", ["defective", "not there"])
+def test_what_was_found_wrong_ends_the_acceptance_also_once_it_is_mended(word: str) -> None:
+    history = in_service()
+    history.says(said(POWER, word))
+    states = [history.state]
+    assert reasons(history)[0] is Why.ENDED
+    history.says(said(POWER, "there and sound"))
+    states.append(history.state)
+    history.says(permit(history))
+    assert [*states, history.state] == [State.STOPPED, State.STOPPED, State.ACCEPTED]
+
+
+def test_what_was_found_sound_again_ends_nothing() -> None:
+    history = in_service()
+    history.says(said(POWER, "there and sound"))
+    assert history.standing().in_service
+
+
+def test_a_thing_that_is_defective_stops_the_drops_that_have_it_and_no_others() -> None:
+    unit = next(one for one in PROJECT.kit.units if one.id == "H-1")
+    bad = StatedValue(Condition.DEFECTIVE, None, Evidence.MEASURED, "MT", TODAY)
+    history = in_service()
+    history.says(bodies.UnitLookedAt(replace(unit, condition=bad)))
+    assert history.state is State.STOPPED
+    spare = in_service()
+    spare.says(bodies.UnitRegistered(replace(unit, id="H-9")))
+    spare.says(bodies.UnitLookedAt(replace(unit, id="H-9", condition=bad)))
+    assert spare.standing().in_service
+    tagged = in_service()
+    tagged.says(said(("kit", "units", "H-1", "condition"), "withdrawn"))
+    assert tagged.state is State.STOPPED
+
+
+def test_what_the_review_of_the_day_refuses_is_not_in_service() -> None:
+    """A word that ends no acceptance by itself, and the basis refuses."""
+    history = in_service()
+    path = ("drops", DROP, "rig", "suspension_points", "R", "clips", "tightened")
+    history.says(said(path, "not since they were fitted"))
+    assert history.state is State.IN_SERVICE
+    standing = history.standing()
+    assert not standing.in_service
+    assert standing.state is State.STOPPED
+    assert [why for why, _ in standing.reasons] == [Why.REFUSED]
