@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from backspan.core.model.project import Project
@@ -17,15 +17,17 @@ from backspan.papers.facts_part import facts_part, sheet_part
 from backspan.papers.front_part import front_part
 from backspan.papers.pictures import Pictures
 from backspan.papers.reactions_part import reactions_part
+from backspan.papers.stamp_part import Stamp, stamp_part
 
 
 @dataclass(frozen=True, slots=True)
 class PaperContent:
-    """Plain data for a template, and the drawings it shows by file name."""
+    """Plain data for a template, and the drawings and photographs it shows by file name."""
 
     template: str
     data: dict[str, Any]
     drawings: dict[str, str]
+    photographs: dict[str, bytes] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,10 +85,13 @@ def drop_content(
     drawings: DropDrawings,
     asked: Asked = _NOTHING_MORE,
     language: Language = ENGLISH,
+    *,
+    stamp: Stamp | None = None,
 ) -> PaperContent:
     """The paper of one drop from the data of its review in that language.
 
-    Beside its two pages stands in an appendix what is `asked` for.
+    Beside its two pages stands in an appendix what is `asked` for. With a `stamp` it says where
+    the record stood that it was made of.
 
     Raises PaperError for a drawing that does not state its size.
     """
@@ -105,6 +110,8 @@ def drop_content(
     if asked.envelope:
         more["envelopes"] = [one for svg in drawings.envelopes for one in shown(svg, "envelope")]
     data = {**sheet_part(project, language), "drop": part, "appendix": more}
+    if stamp is not None:
+        data["stamp"] = stamp_part(stamp, language)
     return PaperContent("drop.typ", data, pictures.files)
 
 

@@ -21,6 +21,11 @@ TEMPLATES = (
     "finding.typ",
     "parts.typ",
     "reactions.typ",
+    "stamp.typ",
+    "tag.typ",
+    "stop.typ",
+    "deficiency.typ",
+    "sheet.typ",
 )
 
 
@@ -68,11 +73,14 @@ def write_into(folder: Path, content: PaperContent) -> None:
     _put(folder / "data.json", data)
     for name, svg in content.drawings.items():
         _put(folder / name, printable(svg))
+    for name, photograph in content.photographs.items():
+        _put(folder / name, photograph)
 
 
-def _put(path: Path, text: str) -> None:
+def _put(path: Path, content: str | bytes) -> None:
     """Write a file for the typesetter; an error of the system names it."""
+    raw = content.encode("utf-8") if isinstance(content, str) else content
     try:
-        path.write_text(text, encoding="utf-8")
+        path.write_bytes(raw)
     except OSError as error:
         raise OSError(error.errno, error.strerror, str(path)) from error

@@ -26,6 +26,7 @@ BY_NAME = {
     *("short_rated", "short_stall", "short_tension", "short_full_live", "short_half_live"),
     *("column_rule", "column_asks", "column_needed", "column_pieces", "column_enough"),
     "column_mark",
+    *("lift_permit", "lift_hold", "lift_deficiency", "lift_concern"),
 }
 
 

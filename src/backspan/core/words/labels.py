@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words.reactions_labels import REACTIONS
+from backspan.core.words.site_papers_labels import SITE_PAPERS
 
 LABELS: dict[str, str] = {
     # the front
@@ -127,6 +128,7 @@ LABELS: dict[str, str] = {
         "January February March April May June July August September October November December"
     ),
     **REACTIONS,
+    **SITE_PAPERS,
     # the screen
     "counterweight": "counterweight",
     "reviewed": "reviewed on {on} by {program}",

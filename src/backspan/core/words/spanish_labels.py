@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words.spanish_reactions_labels import REACTIONS
+from backspan.core.words.spanish_site_papers_labels import SITE_PAPERS
 
 LABELS: dict[str, str] = {
     # the front
@@ -129,6 +130,7 @@ LABELS: dict[str, str] = {
         "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre"
     ),
     **REACTIONS,
+    **SITE_PAPERS,
     "counterweight": "contrapeso",
     "reviewed": "revisado el {on} por {program}",
     "some_drops": "algunas bajadas",

@@ -122,7 +122,7 @@ def _deficiencies(state: DayState, name: str) -> Iterator[Any]:
                 yield one
 
 
-def _history(state: DayState, name: str) -> Iterator[dict[str, str]]:
+def _history(state: DayState, name: str) -> Iterator[dict[str, Any]]:
     about = [one for one in state.entries if _is_about(one, name)]
     for entry in reversed(about[-MOST_HISTORY:]):
         yield {
@@ -131,6 +131,7 @@ def _history(state: DayState, name: str) -> Iterator[dict[str, str]]:
             "text": entry_line(entry),
             "entry": entry.name,
             "hash": entry.hash,
+            "evidence": entry.envelope.evidence,
         }
 
 

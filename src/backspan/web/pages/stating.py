@@ -46,7 +46,9 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
             )
     bench = workbench_of(request)
     now = bench.clock().replace(tzinfo=None).isoformat(timespec="minutes")
-    body = _body(at, request, by=signer.person, now=now)
+    as_planned = bool(request.POST.get("as_planned"))
+    text = request.POST.get("value", "")
+    body = found_body(at, text, as_planned=as_planned, by=signer.person, now=now)
     for write in writes_of(body, state.folded.data):
         write.on(state.folded.data)
     bench.say([body], signer)
@@ -60,11 +62,14 @@ def _says(body: Body, path: Path, drop: str) -> bool:
     )
 
 
-def _body(at: Stateable, request: HttpRequest, *, by: str, now: str) -> Found:
-    """What is found, by the kind of value that may stand there."""
-    text = request.POST.get("value", "").strip()
+def found_body(at: Stateable, text: str, *, by: str, now: str, as_planned: bool = False) -> Found:
+    """What somebody found at a place, by the kind of value that may stand there.
+
+    Raises FormError for a text that cannot be it, or a tap on a plan that says nothing.
+    """
+    text = text.strip()
     planned = _planned(at)
-    if request.POST.get("as_planned"):
+    if as_planned:
         if planned is None:
             raise FormError("found a tap on the plan, expected a planned value: there is none")
         found, text = planned, "" if at.stated is None else at.stated.text
