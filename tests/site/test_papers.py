@@ -13,9 +13,11 @@ from PIL import Image
 
 from backspan.core.ledger import bodies
 from backspan.core.ledger.fold import fold
+from backspan.core.model.rigs import Rig
 from backspan.core.wire import configuration_code
 from backspan.records.api import SiteRecord
-from tests.site.bench import Answer, Browser, browser
+from backspan.records.store import Statement
+from tests.site.bench import IMPORTER, NOON, Answer, Browser, browser
 from tests.site.test_drop import AT, DROP, RIG, in_service
 from tests.unit.core.rigs import PROJECT
 
@@ -339,6 +341,22 @@ def test_a_value_that_somebody_stated_since_the_page_was_opened_is_told(
     answer = pages.post(SHEET, code=code_of(pages), place=place, **said)
     assert answer.status == 400
     assert "stated something there since you opened this page" in answer.plain
+
+
+def test_a_sheet_that_was_printed_before_the_rig_was_set_up_anew_is_not_entered(
+    pages: Browser, record: SiteRecord
+) -> None:
+    code, power = code_of(pages), field_of(pages, "power supply")
+    said = Statement(
+        bodies.RigSetUp(DROP, fold(record.entries()).project.drops[0].rig or Rig()), IMPORTER
+    )
+    record.say([said], at=NOON.isoformat())
+    assert code_of(pages) != code
+    before = len(record.entries())
+    answer = pages.post(SHEET, code=code, **HEAD_OF_SHEET, **{power: "defective"})
+    assert answer.status == 400
+    assert "before this one was set up" in answer.plain
+    assert len(record.entries()) == before
 
 
 def test_a_scan_of_the_sheet_is_kept_with_every_value(pages: Browser, record: SiteRecord) -> None:

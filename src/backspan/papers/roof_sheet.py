@@ -31,11 +31,12 @@ class SheetValue:
 
 @dataclass(frozen=True, slots=True)
 class SheetItem:
-    """An item of the stop list with its blanks."""
+    """An item of the stop list with its blanks; `of_papers` where papers tell it, not the roof."""
 
     number: int
     title: str
     values: tuple[SheetValue, ...]
+    of_papers: bool = False
 
 
 def sheet_code(keys: Iterable[str]) -> str:
@@ -64,6 +65,7 @@ def sheet_content(
                 {
                     "number": str(item.number),
                     "title": item.title,
+                    "nothing": _nothing(item, language),
                     "values": [_value(one, language) for one in item.values],
                 }
                 for item in items
@@ -71,6 +73,14 @@ def sheet_content(
         },
     }
     return PaperContent("sheet.typ", data, {})
+
+
+def _nothing(item: SheetItem, language: Language) -> str:
+    """Why an item has no blank; empty where it has one."""
+    if item.values:
+        return ""
+    words = language.paper
+    return words["from_papers"] if item.of_papers else words["none_stated"]
 
 
 def _value(one: SheetValue, language: Language) -> dict[str, str | list[str]]:

@@ -5,10 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from backspan.core.ledger.stop_list import stop_list
+from backspan.core.ledger import bodies
+from backspan.core.ledger.stop_list import ROWS, stop_list
 from backspan.papers import sheet_code
 from backspan.web.shown import Shown, shown_items
 from backspan.web.workbench import DayState
+
+#: Items that ask for nothing on any roof: what papers and dates say of them is judged.
+_OF_PAPERS = frozenset(one.id for one in ROWS if not one.fields)
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,11 +35,12 @@ class Blank:
 
 @dataclass(frozen=True, slots=True)
 class BlankItem:
-    """An item of the stop list with its blanks."""
+    """An item of the stop list with its blanks; `of_papers` where papers tell it, not the roof."""
 
     number: int
     title: str
     blanks: tuple[Blank, ...]
+    of_papers: bool
 
 
 def blank_items(state: DayState, drop: str) -> tuple[BlankItem, ...]:
@@ -47,11 +52,21 @@ def blank_items(state: DayState, drop: str) -> tuple[BlankItem, ...]:
             one.number,
             one.title,
             tuple(Blank(f"{one.number}.{at}", value) for at, value in enumerate(one.values, 1)),
+            one.id in _OF_PAPERS,
         )
         for one in items
     )
 
 
-def code_of(items: Iterable[BlankItem]) -> str:
-    """The code of a sheet with these blanks: another rig, other numbers, another code."""
-    return sheet_code(f"{one.number} {one.value.key}" for item in items for one in item.blanks)
+def code_of(state: DayState, drop: str, items: Iterable[BlankItem]) -> str:
+    """The code of a drop's sheet: other blanks, or a rig set up anew, have another code.
+
+    What was found of a rig that stood there before is nothing that was found of this one.
+    """
+    set_up = [
+        one.hash
+        for one in state.entries
+        if isinstance(one.body, bodies.RigSetUp) and one.body.drop == drop
+    ]
+    blanks = [f"{one.number} {one.value.key}" for item in items for one in item.blanks]
+    return sheet_code([*set_up[-1:], *blanks])

@@ -179,11 +179,14 @@ def _sheet(state: DayState, drop: Drop, stamp: Stamp) -> PaperContent:
                 )
                 for one in item.blanks
             ),
+            item.of_papers,
         )
         for item in items
     ]
     named = (drop.id, drop.name or "")
-    return sheet_content(state.folded.project, named, shown, code=code_of(items), stamp=stamp)
+    return sheet_content(
+        state.folded.project, named, shown, code=code_of(state, drop.id, items), stamp=stamp
+    )
 
 
 def _review(state: DayState, drop: Drop, stamp: Stamp) -> PaperContent:

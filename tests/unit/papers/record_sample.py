@@ -77,7 +77,8 @@ ITEMS = (
     SheetItem(1, "Tieback there", (VALUE,)),
     SheetItem(3, "Pieces counted", (COUNT,)),
     SheetItem(4, "Reach", (NUMBER,)),
-    SheetItem(6, "Anchors in date", ()),
+    SheetItem(6, "Anchors in date", (), of_papers=True),
+    SheetItem(11, "Beam label", ()),
 )
 
 

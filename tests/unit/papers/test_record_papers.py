@@ -11,7 +11,15 @@ import pytest
 from PIL import Image
 
 from backspan.core.words import ENGLISH, language_of
-from backspan.papers import Codes, Lift, PaperContent, Stamp, paper_pdf, sheet_code
+from backspan.papers import (
+    Codes,
+    Lift,
+    PaperContent,
+    Stamp,
+    paper_pdf,
+    sheet_code,
+    sheet_content,
+)
 from backspan.papers.deficiency_notice import MOST_PHOTOGRAPH_BYTES, MOST_PHOTOGRAPHS
 from backspan.papers.qr import qr_svg, qr_text
 from tests.unit.core.rigs import ON, PROJECT
@@ -252,7 +260,16 @@ def test_a_sheet_has_a_numbered_blank_or_boxes_for_each_value() -> None:
             for word in one.words:
                 assert word in page
     assert "found 13, QP" in page
-    assert ENGLISH.paper["from_papers"] in page
+    assert page.count(ENGLISH.paper["from_papers"]) == 1
+    assert page.count(ENGLISH.paper["none_stated"]) == 1
+
+
+def test_each_page_of_a_long_sheet_says_of_which_sheet_it_is() -> None:
+    items = tuple(replace(one, number=at) for at, one in enumerate(ITEMS * 6))
+    content = sheet_content(PROJECT, ("D", "north face"), items, code="4F2A1", stamp=STAMP)
+    pages = printed(content)
+    assert len(pages) > 1
+    assert all(page.count("Sheet 4F2A1") == 1 for page in pages)
 
 
 def test_other_blanks_have_another_code() -> None:

@@ -91,6 +91,7 @@ SITE_PAPERS: dict[str, str] = {
     "planned_value": "planned {value}",
     "found_before": "found {value}, {by}",
     "from_papers": "Told by papers in the record; nothing is written here.",
+    "none_stated": "The rig as stated has nothing of this. If you see it, write it below.",
     "remarks": "Remarks, not entered as values",
     "unit_like": "such as {like}",
     "how_many": "how many",

@@ -94,6 +94,7 @@ SITE_PAPERS: dict[str, str] = {
     "planned_value": "previsto {value}",
     "found_before": "hallado {value}, {by}",
     "from_papers": "Lo dicen los documentos del registro; aquí no se escribe nada.",
+    "none_stated": "El montaje declarado no tiene nada de esto. Si ve algo, escríbalo abajo.",
     "remarks": "Observaciones, no se pasan como valores",
     "unit_like": "como {like}",
     "how_many": "cuántos",

@@ -46,7 +46,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     if request.method != "POST":
         return _shown(request, state, name, items, ())
     signer = signer_of(request)
-    read = _read(request, state, items)
+    read = _read(request, state, name, items)
     evidence: tuple[str, ...] = ()
     if not read.problems:
         try:
@@ -59,10 +59,10 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     return go_on("drop", name, at="past")
 
 
-def _read(request: HttpRequest, state: DayState, items: Sequence[BlankItem]) -> _Read:
+def _read(request: HttpRequest, state: DayState, name: str, items: Sequence[BlankItem]) -> _Read:
     """Read a whole form; nothing is written."""
     read = _Read()
-    _check_code(request, items, read)
+    _check_code(request, code_of(state, name, items), read)
     by = _person(request, state, read)
     at = _moment(request, read)
     since = came_since(request, state)
@@ -88,14 +88,14 @@ def _read(request: HttpRequest, state: DayState, items: Sequence[BlankItem]) -> 
     return read
 
 
-def _check_code(request: HttpRequest, items: Sequence[BlankItem], read: _Read) -> None:
+def _check_code(request: HttpRequest, expected: str, read: _Read) -> None:
     """A sheet of another rig has other numbers: its values would go to wrong places."""
-    code, expected = request.POST.get("code", "").strip().upper(), code_of(items)
+    code = request.POST.get("code", "").strip().upper()
     if code != expected:
         read.problems.append(
             f"Sheet: found {quoted(code[:20])}, expected {expected}. A sheet with another code was"
-            " printed of another rig and numbers other values: print it anew, or state its values"
-            " one by one on the page of the drop"
+            " printed of another rig, or before this one was set up: print it anew, or state its"
+            " values one by one on the page of the drop"
         )
 
 
@@ -165,7 +165,7 @@ def _shown(
         "sheet.html",
         drop=the_drop(state, name),
         rows=rows,
-        code=code_of(items),
+        code=code_of(state, name, items),
         people=state.folded.project.people,
         problems=problems,
         typed=typed,
