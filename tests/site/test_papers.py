@@ -101,7 +101,7 @@ def test_a_restriction_or_a_hold_changes_what_the_tag_says(
     pages.post(f"{AT}restrict", AT, says="one rider only")
     told = text_of(pages.get(f"{PAPERS}tag.pdf"))
     assert "RESTRICTED" in told
-    assert "one rider only" in told
+    assert "one rider only (M. Tape)" in told
     pages.post(f"{AT}hold", AT, why="gusts")
     told = text_of(pages.get(f"{PAPERS}tag.pdf"))
     assert "NOBODY ON" in told
@@ -195,6 +195,16 @@ def test_a_hold_and_a_deficiency_have_a_notice_that_says_who_lifts_them(pages: B
     pages.upload(f"{AT}deficiency", AT, {}, about="stirrup", says="crack")
     told = text_of(pages.get(f"{PAPERS}stop.pdf"))
     assert "Whoever looks again, finds it mended" in told
+
+
+def test_what_also_ended_the_permit_is_told_once(pages: Browser, record: SiteRecord) -> None:
+    in_service(pages, record)
+    pages.upload(f"{AT}deficiency", AT, {}, about="stirrup", says="crack at the weld")
+    told = text_of(pages.get(f"{PAPERS}stop.pdf"))
+    assert told.count("crack at the weld") == 1
+    assert "permit that. Mend it, look again, and close it." in told
+    for lifted in ("states a new permit in the record", "finds it mended, and closes"):
+        assert lifted in told
 
 
 def test_the_notice_of_a_deficiency_shows_its_photographs_and_names_broken_ones(

@@ -34,7 +34,7 @@ class StopReason:
     by: str
     at: str
     settles: dict[str, str]
-    lift: Lift
+    lifts: tuple[Lift, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -90,7 +90,7 @@ def _more(count: int, language: Language) -> str:
 
 def _lifts(reasons: Sequence[StopReason], who: str, language: Language) -> list[str]:
     """Who may lift each kind of stop, also one not shown; nobody does by word of mouth."""
-    kinds = dict.fromkeys(one.lift for one in reasons)
+    kinds = dict.fromkeys(lift for one in reasons for lift in one.lifts)
     named = who or language.paper["who_permits"]
     said = [language.paper[kind].format(who=named) for kind in kinds]
     return [*said, language.paper["no_word_of_mouth"]]

@@ -7,6 +7,7 @@ from types import MappingProxyType
 
 from backspan.core.errors import BackspanError
 from backspan.core.ledger import bodies
+from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.matters import Deficiency
 from backspan.core.ledger.reasons_in_words import say_reason
@@ -154,9 +155,15 @@ def _tag(drop: Drop, standing: Standing) -> Tag:
         card=signer.card or "",
         answer=permit.says.answer,
         riders="" if riders is None else str(riders.value),
-        restrictions=tuple(entry_line(one) for one in standing.restrictions),
+        restrictions=tuple(_restriction(one) for one in standing.restrictions),
         against=tuple(say_reason(why, by) for why, by in against),
     )
+
+
+def _restriction(entry: Entry) -> str:
+    """What a restriction says, in the words of who stated it."""
+    said = entry.body.says if isinstance(entry.body, bodies.UseRestricted) else entry_line(entry)
+    return f"{said} ({entry.envelope.signer.name})"
 
 
 def _sheet(state: DayState, drop: Drop, stamp: Stamp) -> PaperContent:

@@ -55,18 +55,26 @@ def is_of_all(standing: Standing) -> bool:
 
 
 def _reasons(standing: Standing) -> Iterator[StopReason]:
-    found = [(why, by) for why, by in standing.reasons if why in _LIFTS]
-    for why, by in found:
+    """Each thing once: what also ended the permit is told with all that settles it."""
+    found: dict[str, tuple[Entry | None, list[Why | Refusal]]] = {}
+    for why, by in standing.reasons:
+        if why in _LIFTS:
+            found.setdefault("" if by is None else by.hash, (by, []))[1].append(why)
+    for entry, whys in found.values():
+        signer = None if entry is None else entry.envelope.signer
         yield StopReason(
-            said="" if by is None else _said(by),
-            by="" if by is None else f"{by.envelope.signer.name}, {by.envelope.signer.role}",
-            at="" if by is None else by.envelope.at,
-            settles={code: _settles(why, one) for code, one in LANGUAGES.items()},
-            lift=_LIFTS[why],
+            said="" if entry is None else _said(entry),
+            by="" if signer is None else f"{signer.name}, {signer.role}",
+            at="" if entry is None else entry.envelope.at,
+            settles={
+                code: " ".join(_settles(why, one) for why in whys)
+                for code, one in LANGUAGES.items()
+            },
+            lifts=tuple(_LIFTS[why] for why in whys),
         )
     if not found and standing.state is State.STOPPED:
         told = {c: say_state_meaning(standing.state, language=one) for c, one in LANGUAGES.items()}
-        yield StopReason(said=told["en"], by="", at="", settles=told, lift=Lift.PERMIT)
+        yield StopReason(said=told["en"], by="", at="", settles=told, lifts=(Lift.PERMIT,))
 
 
 def _settles(why: Why | Refusal, language: Language) -> str:

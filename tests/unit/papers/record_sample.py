@@ -41,7 +41,7 @@ REASON = StopReason(
     by="M. Taper, owner's engineer",
     at="2026-11-25T12:00:00+00:00",
     settles={"en": "Settle the cause, and permit anew.", "es": "Resolver la causa."},
-    lift=Lift.PERMIT,
+    lifts=(Lift.PERMIT,),
 )
 NOTICE = StopNotice(
     drop="D", name="north face", who="M. Taper, owner's engineer", reasons=(REASON,)

@@ -165,7 +165,7 @@ def test_a_notice_of_a_stop_says_all_of_it_in_both_languages() -> None:
 
 
 def test_a_notice_of_all_of_the_site_names_no_drop_and_counts_what_it_has_no_room_for() -> None:
-    reasons = (replace(REASON, lift=Lift.HOLD), *(REASON,) * 4)
+    reasons = (replace(REASON, lifts=(Lift.HOLD,)), *(REASON,) * 4)
     notice = replace(NOTICE, drop="", name="", who="", reasons=reasons)
     (page,) = printed(stop(notice, Stamp(5, HEAD, ON)))
     assert "Whole site / Toda la obra" in page
@@ -179,7 +179,7 @@ def test_a_notice_of_all_of_the_site_names_no_drop_and_counts_what_it_has_no_roo
 def test_a_notice_of_long_reasons_stays_on_one_page() -> None:
     long = replace(REASON, said="a crack at the weld of the stirrup, " * 14)
     lifts = (Lift.HOLD, Lift.DEFICIENCY, Lift.PERMIT)
-    reasons = tuple(replace(long, lift=one) for one in lifts)
+    reasons = tuple(replace(long, lifts=(one,)) for one in lifts)
     assert len(printed(stop(replace(NOTICE, reasons=reasons)))) == 1
 
 
