@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from enum import StrEnum
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -26,6 +27,14 @@ from backspan.web.pages.common import (
 )
 from backspan.web.speaking import signer_of
 
+
+class Tap(StrEnum):
+    """A tap that states a value which is there already, as forms name it."""
+
+    PLAN = "as_planned"
+    AGAIN = "again"
+
+
 Found = bodies.NumberFound | bodies.CountFound | bodies.WordFound
 
 
@@ -46,9 +55,9 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
             )
     bench = workbench_of(request)
     now = bench.clock().replace(tzinfo=None).isoformat(timespec="minutes")
-    as_planned = bool(request.POST.get("as_planned"))
+    tap = next((one for one in Tap if request.POST.get(one)), None)
     text = request.POST.get("value", "")
-    body = found_body(at, text, as_planned=as_planned, by=signer.person, now=now)
+    body = found_body(at, text, tap=tap, by=signer.person, now=now)
     for write in writes_of(body, state.folded.data):
         write.on(state.folded.data)
     bench.say([body], signer)
@@ -62,25 +71,13 @@ def _says(body: Body, path: Path, drop: str) -> bool:
     )
 
 
-def found_body(at: Stateable, text: str, *, by: str, now: str, as_planned: bool = False) -> Found:
+def found_body(at: Stateable, text: str, *, by: str, now: str, tap: Tap | None = None) -> Found:
     """What somebody found at a place, by the kind of value that may stand there.
 
     Raises FormError for a text that cannot be it, or a tap on a plan that says nothing.
     """
-    text = text.strip()
     planned = _planned(at)
-    if as_planned:
-        if planned is None:
-            raise FormError("found a tap on the plan, expected a planned value: there is none")
-        found, text = planned, "" if at.stated is None else at.stated.text
-    elif request.POST.get("again"):
-        # To the last digit: a number rounded on its way over a page would be another rig.
-        if at.stated is None or at.stated.evidence is None:
-            raise FormError("found a tap on what was found, expected a value: there is none")
-        found, text = at.stated.value, at.stated.text
-        found = str(found) if at.words else found
-    else:
-        found = read_value(at, text)
+    found, text = _tapped(at, tap, planned) if tap else (read_value(at, text.strip()), text.strip())
     said: dict[str, Any] = {
         "value": found,
         "evidence": Evidence.MEASURED,
@@ -93,6 +90,21 @@ def found_body(at: Stateable, text: str, *, by: str, now: str, as_planned: bool 
     if at.is_count:
         return bodies.CountFound(at.path, StatedValue(**said, text=str(found)))
     return bodies.NumberFound(at.path, StatedValue(**said, text=text))
+
+
+def _tapped(at: Stateable, tap: Tap, planned: Any) -> tuple[Any, str]:
+    """What a tap says, and how that was written.
+
+    To the last digit: a number that was rounded on its way over a page would be another rig.
+    """
+    stated = at.stated
+    if tap is Tap.PLAN:
+        if stated is None or planned is None:
+            raise FormError("found a tap on the plan, expected a planned value: there is none")
+        return planned, stated.text if stated.evidence is Evidence.DRAWING else ""
+    if stated is None or stated.evidence is None:
+        raise FormError("found a tap on what was found, expected a value: there is none")
+    return str(stated.value) if at.words else stated.value, stated.text
 
 
 def _planned(at: Stateable) -> Any:
