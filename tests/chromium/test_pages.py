@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from tests.architecture.source import ROOT
-from tests.chromium.conftest import Opened
+from tests.chromium.conftest import Looked
 
 AXE = ROOT / "tests" / "browser" / "node_modules" / "axe-core" / "axe.min.js"
 PATHS = (
@@ -18,7 +18,16 @@ PATHS = (
     "/drops/T2/",
     "/drops/S1/shift",
     "/drops/S1/try",
+    "/drops/S1/papers/",
+    "/drops/S1/sheet",
+    "/drops/N1/take-over",
     "/deficiencies/DEMO-1/",
+    "/kit/",
+    "/kit/new",
+    "/kit/H-01/",
+    "/kit/LOT-P55/",
+    "/anchors/",
+    "/anchors/MAIN/A01/",
     "/record/",
     "/speaker",
     "/drops/NONE/",
@@ -40,15 +49,15 @@ def faults(page: Any) -> list[str]:
 
 
 @pytest.mark.parametrize("path", PATHS)
-def test_a_page_has_no_fault_of_access_on_phone_and_desk(opened: Opened, path: str) -> None:
+def test_a_page_has_no_fault_of_access_on_phone_and_desk(looked: Looked, path: str) -> None:
     for width in (360, 1280):
-        page = opened(path, width=width)
+        page = looked(path, width)
         assert faults(page) == []
 
 
 @pytest.mark.parametrize("path", PATHS)
-def test_nothing_is_cut_off_from_phone_to_wall_screen(opened: Opened, path: str) -> None:
-    page = opened(path)
+def test_nothing_is_cut_off_from_phone_to_wall_screen(looked: Looked, path: str) -> None:
+    page = looked(path, 1280)
     page.evaluate(UNFOLD)
     for width in WIDTHS:
         page.set_viewport_size({"width": width, "height": 800})
@@ -56,9 +65,9 @@ def test_nothing_is_cut_off_from_phone_to_wall_screen(opened: Opened, path: str)
         assert wide <= width, width
 
 
-def test_every_target_is_large_enough_for_gloves(opened: Opened) -> None:
+def test_every_target_is_large_enough_for_gloves(looked: Looked) -> None:
     """48 px, as long as it is no word within a sentence."""
-    page = opened("/drops/S1/", width=360)
+    page = looked("/drops/S1/", 360)
     page.evaluate(UNFOLD)
     small = page.evaluate(
         """() => [...document.querySelectorAll('button, select, summary, input:not([type=hidden])')]
