@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from backspan.records.api import SiteRecord
+from backspan.records.api import SiteRecord, make_record
 from tests.site.bench import Browser, browser, made
 
 
@@ -28,3 +28,14 @@ def pages(silent: Browser) -> Browser:
     """A browser at which the owner's engineer speaks."""
     silent.post("/speaker", person="MT")
     return silent
+
+
+@pytest.fixture
+def empty(tmp_path: Path) -> Iterator[SiteRecord]:
+    with make_record(tmp_path / "new", "Teal House") as one:
+        yield one
+
+
+@pytest.fixture
+def new(empty: SiteRecord) -> Browser:
+    return browser(empty)

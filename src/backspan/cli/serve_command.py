@@ -5,11 +5,15 @@ from __future__ import annotations
 import datetime
 import socket
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from backspan.cli.site_source import DATABASE
 from backspan.cli.status import Status
+
+if TYPE_CHECKING:
+    from backspan.records.api import SiteRecord
 
 HELP = """\
 Open the record of a site as pages on this machine.
@@ -21,6 +25,7 @@ password. Who speaks is chosen on the page, and every entry says so. Stop it wit
 Example:
   backspan serve record
   backspan serve record --port 8765
+  backspan serve record --new "Harrier Court"
 """
 #: Pages are made by so many at a time; a review takes a fraction of a second.
 _THREADS = 4
@@ -33,21 +38,29 @@ HOST = "127.0.0.1"
 @click.option(
     "--port", type=click.IntRange(0, 65535), default=8765, show_default=True, help="Its number."
 )
+@click.option(
+    "--new", metavar="NAME", help="Make the record of a site of this name where there is none."
+)
 @DATABASE
-def command(*, folder: Path, port: int, database: str | None) -> int:
+def command(*, folder: Path, port: int, new: str | None, database: str | None) -> int:
     """Serve until stopped."""
     from waitress.server import create_server
 
     from backspan.cli.screen import put
     from backspan.exchange.files import FileError, load_rule_library
-    from backspan.records.api import open_record
+    from backspan.records.api import make_record, open_record
     from backspan.web.application import application_of
     from backspan.web.workbench import Workbench
 
     def clock() -> datetime.datetime:
         return datetime.datetime.now().astimezone()
 
-    with open_record(folder, database=database) as record:
+    def opened() -> SiteRecord:
+        if new is None:
+            return open_record(folder, database=database)
+        return make_record(folder, new, database=database)
+
+    with opened() as record:
         pages = application_of(Workbench(record, load_rule_library(), clock))
         with socket.socket() as here:
             try:

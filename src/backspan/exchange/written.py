@@ -45,6 +45,11 @@ def project_text(project: Project) -> str:
     return text
 
 
+def part_data(record: Any) -> dict[str, Any]:
+    """One record of a project as a project file says it: keys, and texts with their units."""
+    return _record(record, type(record))
+
+
 def _written(value: Any, hint: Any) -> Any:
     inner = bare(hint)
     dimension = marker(hint, Dimension)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import pairwise
 
@@ -114,13 +114,11 @@ def read_walk(text: str) -> Walk:
     return Walk(tuple(lengths), tuple(turns))
 
 
-def roof_of(
-    walk: Walk, *, first: Facing, most_gap: Length, prefix: str = "", style: Style = Style.US
-) -> Walked:
+def roof_of(walk: Walk, *, first: Facing, most_gap: Length, style: Style = Style.US) -> Walked:
     """The outline and edges of a walk whose first edge faces `first`.
 
-    Edges are called S, W, N, E where each looks another of these ways, else E1, E2 and so on, each
-    with `prefix` before it. An end within `most_gap` of the start is laid upon it, which the last
+    Edges are called S, W, N, E where each looks another of these ways, else E1, E2 and so on. An
+    end within `most_gap` of the start is laid upon it, which the last
     edge takes. Raises WalkError where the walk does not come back to its start, not round the
     roof with the roof on its right, or across itself.
     """
@@ -146,7 +144,17 @@ def roof_of(
     if crossing is not None:
         one, other = crossing
         raise WalkError([f"found edge {other} across edge {one}, expected edges that do not cross"])
-    return Walked(*_drawn(closed, prefix), gap)
+    return Walked(*_drawn(closed), gap)
+
+
+def moved(walked: Walked, *, east: Length, north: Length) -> Walked:
+    """The same roof further along the plan: where the site has another one at its datum."""
+
+    def there(at: Point) -> Point:
+        return at[0] + east, at[1] + north
+
+    edges = (replace(one, start=there(one.start), end=there(one.end)) for one in walked.edges)
+    return replace(walked, outline=tuple(map(there, walked.outline)), edges=tuple(edges))
 
 
 def on_plan(edge: Edge, *, along: Length, back: Length) -> Point:
@@ -232,14 +240,13 @@ def _open(corners: Sequence[Point], gap: Length, most: Length, style: Style) -> 
     )
 
 
-def _drawn(closed: Sequence[Point], prefix: str) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
+def _drawn(closed: Sequence[Point]) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
     """Outline and edges, moved so that no corner is left of 0 or below 0."""
     left, low = min(x for x, _ in closed), min(y for _, y in closed)
     moved = [(x - left, y - low) for x, y in closed]
     names = _names(moved)
     edges = tuple(
-        Edge(f"{prefix}{name}", start, end)
-        for name, (start, end) in zip(names, pairwise(moved), strict=True)
+        Edge(name, start, end) for name, (start, end) in zip(names, pairwise(moved), strict=True)
     )
     return tuple(moved[:-1]), edges
 

@@ -23,6 +23,11 @@ def page(request: HttpRequest) -> HttpResponse:
         raise FormError(f"found the person {quoted(name)}, expected one of the site's people")
     answer = go_on("today")
     answer.headers["Location"] = _back(request)
+    return speaks(answer, name)
+
+
+def speaks(answer: HttpResponse, name: str) -> HttpResponse:
+    """The answer, from which on that person speaks at this machine."""
     answer.set_cookie(COOKIE, name, max_age=_LASTS, httponly=True, samesite="Strict")
     return answer
 

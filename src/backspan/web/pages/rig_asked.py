@@ -1,0 +1,188 @@
+"""What is asked of a rig and of its points, and what a second point takes over from the first."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+from backspan.core.model.evidence import Evidence
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.units import UnitKind
+from backspan.core.quantities import LENGTH, display
+from backspan.exchange.written import part_data
+from backspan.web.asking import PLANNED, Ask, ask
+from backspan.web.pages.types import KINDS
+
+_BEAM = "counterweighted_beam"
+_PIECES = f"{_BEAM}.stack.groups.0"
+#: What a plan shows of a point, and what is rarely on it; the rest somebody has to look at.
+_SHOWN: tuple[tuple[str, str], ...] = (
+    ("station", "Along the edge, from its left end"),
+    (f"{_BEAM}.reach", "Reach"),
+    (f"{_BEAM}.backspan", "Backspan"),
+    (f"{_BEAM}.tip_beyond_line", "Beam beyond the line"),
+    (f"{_BEAM}.rear_stand", "Fulcrum to rear stand"),
+    (f"{_BEAM}.fulcrum.kind", "Fulcrum on"),
+    (f"{_BEAM}.fulcrum.setback", "Fulcrum behind the face"),
+    (f"{_BEAM}.fulcrum.height", "Fulcrum, its own height"),
+    (f"{_PIECES}.count", "Pieces"),
+    ("rope_length", "Rope, how long"),
+)
+_RARE: tuple[tuple[str, str], ...] = (
+    ("rope_mass", "Rope, its mass"),
+    ("bottom_weight", "Weight at the rope's end"),
+    (f"{_PIECES}.per_row", "Pieces beside one another"),
+    (f"{_BEAM}.stack.tail_gap", "Tail to the stack"),
+    (f"{_BEAM}.fulcrum.plate_length", "Front plate, length"),
+    (f"{_BEAM}.fulcrum.plate_width", "Front plate, width"),
+    (f"{_BEAM}.fulcrum.surface_strength", "Front surface carries"),
+    (f"{_BEAM}.rear.plate_length", "Rear plate, length"),
+    (f"{_BEAM}.rear.plate_width", "Rear plate, width"),
+    (f"{_BEAM}.rear.surface_strength", "Rear surface carries"),
+)
+
+
+def of_rig(project: Project) -> tuple[Ask, ...]:
+    """What is asked of a rig but its points."""
+    return (
+        Ask("stage", "Stage", words=things(project, "stage"), needed=True),
+        ask(Rig, "riders", "Most people on it at once", evidence=PLANNED),
+        Ask("lines", "Lifelines from anchor", words=anchors(project), many=True),
+        Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
+    )
+
+
+def said_of_rig(there: Rig) -> dict[str, Any]:
+    """What a rig says of that already."""
+    lines = there.lines
+    data: dict[str, Any] = {"lines": [one.anchor for one in lines]}
+    data["stage"] = there.stages[0].stage if there.stages else ""
+    data["line-rope"] = lines[0].rope if lines else ""
+    return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
+
+
+def of_point(project: Project, of: Rig) -> tuple[Ask, ...]:
+    """What is asked of a point: what the plan shows of it, and with which things."""
+    cls = SuspensionPoint
+    connectors = tuple((one.id, one.name) for one in project.kit.connectors)
+    ends = tuple((one.id, one.name) for one in project.kit.terminations)
+    shown = [ask(cls, name, label, evidence=PLANNED, needed=False) for name, label in _SHOWN]
+    return (
+        ask(cls, "id", "Its mark", like="such as L or R"),
+        shown[0],
+        ask(cls, "hoist", "Hoist", words=things(project, "hoist", of)),
+        ask(cls, "rope", "Suspension rope", words=things(project, "rope", of)),
+        ask(cls, "termination", "Its end", words=ends),
+        Ask("connectors", "Between rope and beam", words=connectors, many=True),
+        ask(cls, f"{_BEAM}.beam", "Beam", words=things(project, "beam", of), needed=False),
+        *shown[1:8],
+        ask(cls, f"{_PIECES}.piece", "Pieces of", words=things(project, "piece"), needed=False),
+        *shown[8:],
+        Ask("tiebacks.0.anchor", "Tieback to anchor", words=anchors(project)),
+        Ask("tiebacks.0.rope", "Tieback rope", words=things(project, "rope")),
+        Ask("tiebacks.0.termination", "Its end", words=ends, more=True),
+        *(
+            ask(cls, name, label, evidence=PLANNED, needed=False, more=True)
+            for name, label in _RARE
+        ),
+    )
+
+
+def copied(like: SuspensionPoint, drop: Drop, project: Project) -> dict[str, Any]:
+    """What another point of the rig takes over: its plan, and the next things of the same kinds.
+
+    The second hangs as far from the right end of the drop as the first from the left. Its anchor is
+    left blank, and nothing that was seen of the first is in the form at all.
+    """
+    data: dict[str, Any] = planned(part_data(like))
+    mirrored = drop.start + drop.start + drop.width.value - like.station
+    alone = drop.rig is None or len(drop.rig.suspension_points) == 1
+    data["station"] = display(mirrored, LENGTH, project.units) if alone else ""
+    data["id"] = "R" if like.id == "L" else f"{like.id}-2"
+    data["connectors"] = [one.connector for one in like.connectors or ()]
+    taken = set(used(drop.rig))
+    beam = data.get(_BEAM)
+    for record, name, kind in (
+        (data, "hoist", "hoist"),
+        (data, "rope", "rope"),
+        (beam, "beam", "beam"),
+    ):
+        if isinstance(record, dict) and record.get(name):
+            record[name] = _next(project, kind, str(record[name]), taken)
+    for tie in data.get("tiebacks", []):
+        tie.pop("anchor", None)
+    return data
+
+
+def planned(data: Any) -> Any:
+    """What a record says by the plan alone: what was found on the roof is left out of it."""
+    if isinstance(data, list):
+        return [planned(one) for one in data]
+    if not isinstance(data, dict):
+        return data
+    kept = {name: planned(value) for name, value in data.items() if not _only_found(value)}
+    if "planned" in kept and "value" in kept:
+        kept = {"value": kept["planned"], "evidence": str(Evidence.DRAWING)}
+    return kept
+
+
+def was_looked_at(data: Any) -> bool:
+    """Whether anything in a record was stated otherwise than by the plan."""
+    if isinstance(data, list):
+        return any(map(was_looked_at, data))
+    if not isinstance(data, dict):
+        return False
+    if "value" in data:
+        return bool(data.get("evidence") != Evidence.DRAWING or "planned" in data)
+    return any(map(was_looked_at, data.values()))
+
+
+def _only_found(value: Any) -> bool:
+    return (
+        isinstance(value, dict)
+        and "value" in value
+        and value.get("evidence") != Evidence.DRAWING
+        and "planned" not in value
+    )
+
+
+def _next(project: Project, kind: str, name: str, taken: set[str]) -> str:
+    """The next thing of the same type that hangs nowhere in the rig; the type itself, if named."""
+    unit = project.kit.unit(UnitKind(kind), name)
+    if unit is None:
+        return name
+    free = (one.id for one in project.kit.units if one.of == unit.of and one.id not in taken)
+    return next(free, "")
+
+
+def used(of: Rig | None) -> Iterator[str]:
+    """The things that hang in a rig."""
+    for one in () if of is None else of.suspension_points:
+        yield one.hoist
+        if one.rope is not None:
+            yield one.rope
+        if one.counterweighted_beam is not None:
+            yield one.counterweighted_beam.beam
+
+
+def things(project: Project, kind: str, of: Rig | None = None) -> tuple[tuple[str, str], ...]:
+    """The things of a kind by tag, then its types, for a thing whose tag nobody read."""
+    types = {one.id: one.name for one in getattr(project.kit, KINDS[kind][0])}
+    taken = set(used(of))
+    here = dict.fromkeys(taken, ", in this rig")
+    units = [
+        (one.id, f"{one.id}, {types.get(one.of, one.of)}{here.get(one.id, '')}")
+        for one in project.kit.units
+        if one.kind == kind
+    ]
+    return (*units, *((one, f"{name}, tag not known") for one, name in types.items()))
+
+
+def anchors(project: Project) -> tuple[tuple[str, str], ...]:
+    """Every anchor of the site as a choice."""
+    return tuple(
+        (one.id, f"{one.id}, {one.kind}" + (f" ({', '.join(one.uses)})" if one.uses else ""))
+        for of in project.site.roofs
+        for one in of.anchors
+    )

@@ -1,0 +1,188 @@
+"""The kit: kinds of things with what their plates and papers say, and the things by their tags."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import Any
+
+from django.http import HttpRequest, HttpResponse
+
+from backspan.core.errors import quoted
+from backspan.core.ledger import bodies
+from backspan.core.model.kit import Beam, Connector, Hoist, Kit, Piece, Rope, Stage, Termination
+from backspan.core.model.project import Project
+from backspan.core.model.units import Unit, UnitKind
+from backspan.exchange.written import part_data
+from backspan.web.asking import (
+    PAPER,
+    PLATE,
+    Ask,
+    ProblemsError,
+    ask,
+    every,
+    filled_in,
+    part,
+    said,
+)
+from backspan.web.describing import describe, described, form_page, id_for, statement, the_project
+from backspan.web.pages.common import FormError, go_on
+
+#: Each kind of thing: the list of the kit that its types stand in, its record, its usual evidence.
+KINDS: dict[str, tuple[str, type[Any], Any]] = {
+    "hoist": ("hoists", Hoist, PLATE),
+    "rope": ("ropes", Rope, PAPER),
+    "termination": ("terminations", Termination, PAPER),
+    "connector": ("connectors", Connector, PLATE),
+    "beam": ("beams", Beam, PLATE),
+    "piece": ("pieces", Piece, PLATE),
+    "stage": ("stages", Stage, PLATE),
+}
+_TITLES = {
+    "hoist": "Hoists",
+    "rope": "Ropes",
+    "termination": "Rope ends",
+    "connector": "Shackles, links, hooks",
+    "beam": "Beams",
+    "piece": "Counterweight pieces",
+    "stage": "Stages",
+}
+_ONE = {
+    "termination": "rope end",
+    "connector": "shackle, link or hook",
+    "piece": "counterweight piece",
+}
+
+
+def kinds(request: HttpRequest) -> HttpResponse:
+    """All kinds of things there are, by what they are."""
+    project = the_project(request)
+    rows = [
+        {
+            "kind": kind,
+            "title": _TITLES[kind],
+            "one": _ONE.get(kind, kind),
+            "types": [_told(one) for one in getattr(project.kit, names)],
+        }
+        for kind, (names, _, _) in KINDS.items()
+    ]
+    return form_page(request, "set_up/kinds.html", (), lambda _: go_on("set-up-kinds"), rows=rows)
+
+
+def kind_page(request: HttpRequest, kind: str) -> HttpResponse:
+    """One more kind of hoist, rope, beam...: its name and what its plate or paper says."""
+    if kind not in KINDS:
+        raise FormError(f"found {quoted(kind)}, expected one of: {' | '.join(KINDS)}")
+    project = the_project(request)
+    names, cls, evidence = KINDS[kind]
+    there = getattr(project.kit, names)
+    like = next((one for one in there if one.id == request.GET.get("like")), None)
+    asks = (*every(cls, evidence), Ask("document", "Paper that says so", more=True))
+    if like is not None:
+        asks = filled_in(asks, part_data(like), project.units)
+
+    def act(sent: tuple[Ask, ...]) -> HttpResponse:
+        data = said([one for one in sent if one.name != "document"], _paper(request, sent))
+        own = id_for(str(data.get("name", "")), _taken(project.kit))
+        new = part(cls, {**data, "id": own}, sent)
+        added: dict[str, Any] = {names: (*there, new)}
+        kit = replace(project.kit, **added)
+        describe(request, [described(replace(project, kit=kit))])
+        return go_on("set-up-kinds")
+
+    title = _ONE.get(kind, kind)
+    return form_page(request, "set_up/kind.html", asks, act, title=title, kind=kind)
+
+
+def units(request: HttpRequest) -> HttpResponse:
+    """The very things, by their tags: several of one kind at once."""
+    project = the_project(request)
+    return form_page(
+        request,
+        "set_up/units.html",
+        _of_units(project),
+        lambda sent: _register(request, project, sent),
+        units=project.kit.units,
+    )
+
+
+def _of_units(project: Project) -> tuple[Ask, ...]:
+    choices = tuple(
+        (f"{kind}|{one.id}", f"{_ONE.get(kind, kind)}: {one.name}")
+        for kind, (names, _, _) in KINDS.items()
+        if kind in set(UnitKind)
+        for one in getattr(project.kit, names)
+    )
+    return (
+        Ask("of", "What they are", words=choices, needed=True),
+        Ask("tags", "Their tags", like="such as H-1, H-2; of pieces one for the lot", needed=True),
+        ask(Unit, "serial", "Serial number, of one thing", more=True),
+        ask(Unit, "count", "How many pieces the lot has", more=True, evidence=PLATE),
+        *(
+            ask(Unit, f"tests.0.{one}", f"Test: {label}", more=True, needed=False)
+            for one, label in (
+                ("what", "what was tested"),
+                ("by", "by whom"),
+                ("at", "on"),
+                ("until", "counts until"),
+                ("document", "paper"),
+            )
+        ),
+    )
+
+
+def _register(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> HttpResponse:
+    text = {one.name: one.value for one in sent}
+    kind, _, of = text["of"].partition("|")
+    tags = [one.strip() for one in text["tags"].split(",") if one.strip()]
+    data = said([one for one in sent if one.name not in {"of", "tags"}], statement(request))
+    wrong: list[str] = []
+    if not of:
+        wrong.append("What they are: found nothing, expected a kind of thing")
+    if not tags:
+        wrong.append("Their tags: found nothing, expected one at least, such as H-1")
+    if "serial" in data and len(tags) > 1:
+        wrong.append("Serial number: found one for several things, expected one thing at a time")
+    new: list[Unit] = []
+    there = _taken(project.kit)
+    for tag in tags:
+        if tag in there:
+            wrong.append(f"Their tags: found {quoted(tag)} a second time, expected one of its own")
+        there.add(tag)
+        try:
+            new.append(
+                part(Unit, {**data, "id": tag, "kind": kind or "hoist", "of": of or "-"}, sent)
+            )
+        except ProblemsError as error:
+            wrong.extend(error.problems)
+    if wrong:
+        raise ProblemsError(dict.fromkeys(wrong))
+    describe(request, [bodies.UnitRegistered(one) for one in new])
+    return go_on("set-up-units")
+
+
+def _paper(request: HttpRequest, sent: tuple[Ask, ...]) -> dict[str, str]:
+    document = next((one.value for one in sent if one.name == "document"), "")
+    return {**statement(request), **({"document": document} if document else {})}
+
+
+def _taken(kit: Kit) -> set[str]:
+    types = [one.id for names, _, _ in KINDS.values() for one in getattr(kit, names)]
+    return {*types, *(one.id for one in kit.units)}
+
+
+def _told(one: Any) -> dict[str, Any]:
+    """A kind of thing with what its plate says, in the words it was written in."""
+    plate = ", ".join(_plate(part_data(one)))
+    return {"id": one.id, "name": one.name, "plate": plate}
+
+
+def _plate(data: dict[str, Any]) -> Iterator[str]:
+    for name, value in data.items():
+        if name in {"id", "name", "values_from"} or isinstance(value, list):
+            continue
+        if isinstance(value, dict) and "value" not in value:
+            yield from _plate(value)
+        else:
+            said = value["value"] if isinstance(value, dict) else value
+            yield f"{name.replace('_', ' ')} {said}"
