@@ -50,6 +50,7 @@ ANCHOR: dict[str, Any] = {
 def project_of(record: SiteRecord) -> Project:
     folded = fold(record.entries(), on=ON)
     assert folded.unplaced == []
+    assert not list(folded.disputes.unsettled)
     return folded.project
 
 
