@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from backspan.core.wire import to_data
+from backspan.exchange.parse import parse_project
+from backspan.exchange.written import project_text
 from backspan.records.api import SiteRecord
 from tests.site.bench import Browser
 from tests.site.typist import (
@@ -40,6 +42,8 @@ def test_a_first_drop_with_its_rig_is_typed_with_few_values(
     assert [one.anchor for one in (*left.tied, *right.tied)] == ["A1", "A2"]
     assert drop.rig.stages[0].from_points == ("L", "R")
     assert [one.anchor for one in drop.rig.lines] == ["A3", "A4"]
+    # What was typed on pages can leave the record as a project file too.
+    assert parse_project(project_text(project), "site.yaml").site.name == "Teal House"
 
 
 def test_every_value_of_a_plan_is_planned_and_every_observation_blank(

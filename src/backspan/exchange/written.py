@@ -12,6 +12,7 @@ from decimal import Decimal
 from typing import Any
 
 from backspan.core.errors import BackspanError
+from backspan.core.model.order import ordered
 from backspan.core.model.project import Project
 from backspan.core.quantities import Dimension, QuantityError, parse
 from backspan.core.wire import to_data
@@ -37,7 +38,8 @@ def project_text(project: Project) -> str:
         again = parse_project(text, "project file")
     except ProjectError as error:
         raise NoProjectFileError(f"no project file can say this: {error}") from error
-    where = _difference(to_data(again), to_data(project), "")
+    # Things stand in the order of their ids in what is read, and in that of their entries here.
+    where = _difference(to_data(again), to_data(ordered(project)), "")
     if where is not None:
         raise NoProjectFileError(
             f"{where}: a project file would say something else than was recorded"
