@@ -108,6 +108,7 @@ def browsing(chromium: Browser) -> Iterator[Opened]:
         )
         page.goto(f"{at}/speaker?back={path}")
         page.click(f"button[value={SPEAKER}]")
+        page.wait_for_url(f"{at}{path}")
         return page
 
     yield open_page
