@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from backspan.core.model.site import AnchorUse
 from backspan.records.api import SiteRecord
+from backspan.web.pages.rig_asked import anchors
 from tests.site.bench import Browser
 from tests.site.typist import ANCHOR, FIRST, OBLONG, ROOF, project_of
+from tests.unit.core.rigs import PROJECT
 
 
 def test_an_empty_record_leads_to_its_first_page(new: Browser) -> None:
@@ -154,3 +157,15 @@ def test_an_anchor_that_cannot_stand_there_is_refused(
     assert page.status == 400
     assert told in page.plain
     assert project_of(empty).site.roofs[0].anchors == ()
+
+
+def test_anchors_for_the_use_and_near_the_drop_stand_first() -> None:
+    drop = PROJECT.drops[0]
+    lines = [name for name, _ in anchors(PROJECT, drop, AnchorUse.FALL_ARREST)]
+    ties = [name for name, _ in anchors(PROJECT, drop, AnchorUse.TIEBACK)]
+    there = {one.id: one for roof in PROJECT.site.roofs for one in roof.anchors}
+    assert set(lines) == set(ties) == set(there)
+    for found, use in ((lines, AnchorUse.FALL_ARREST), (ties, AnchorUse.TIEBACK)):
+        meant = [use in there[name].uses for name in found]
+        assert meant == sorted(meant, reverse=True)
+        assert meant[0]

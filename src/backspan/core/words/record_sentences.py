@@ -20,7 +20,7 @@ STATES: dict[str, str] = {
 #: What it means for somebody who stands beside the stage.
 STATE_MEANINGS: dict[str, str] = {
     "planned": "Nothing is rigged here: nobody rides.",
-    "rigged": "A rig stands here, but its lines are not all seen connected: nobody rides.",
+    "rigged": "A rig is stated here, but its lines are not all seen connected: nobody rides.",
     "connected": "Two people saw all lines connected; use is not permitted yet: nobody rides.",
     "accepted": "Use is permitted, but no shift check counts now: nobody rides before one does.",
     "in service": (

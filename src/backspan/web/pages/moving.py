@@ -11,6 +11,7 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.ledger import bodies
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.site import AnchorUse
 from backspan.core.quantities import Length
 from backspan.exchange.parse import ProjectError
 from backspan.exchange.same_rig import same_rig
@@ -45,22 +46,27 @@ def page(request: HttpRequest, name: str, source: str) -> HttpResponse:
         describe(request, [bodies.RigMoved(source, name), bodies.RigSetUp(name, moved)])
         return go_on("set-up-rig", name)
 
-    asks = tuple(_asks(project, rig))
+    asks = tuple(_asks(project, drop, rig))
     return form_page(request, "set_up/same_rig.html", asks, act, drop=drop, source=before)
 
 
-def _asks(project: Project, rig: Rig) -> list[Ask]:
+def _asks(project: Project, drop: Drop, rig: Rig) -> list[Ask]:
     found = [
         ask(Rig, "riders", "Most people on it at once", evidence=PLANNED),
-        Ask("lines", "Lifelines from anchor", words=anchors(project), many=True),
+        Ask(
+            "lines",
+            "Lifelines from anchor",
+            words=anchors(project, drop, AnchorUse.FALL_ARREST),
+            many=True,
+        ),
         Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
     ]
     for number, one in enumerate(rig.suspension_points):
-        found.extend(_of_point(project, one, f"suspension_points.{number}"))
+        found.extend(_of_point(project, drop, one, f"suspension_points.{number}"))
     return found
 
 
-def _of_point(project: Project, one: SuspensionPoint, at: str) -> list[Ask]:
+def _of_point(project: Project, drop: Drop, one: SuspensionPoint, at: str) -> list[Ask]:
     def planned(name: str, label: str, **more: Any) -> Ask:
         told = f"Point {one.id}: {label}"
         return ask(Rig, f"{at}.{name}", told, evidence=PLANNED, needed=False, **more)
@@ -72,7 +78,7 @@ def _of_point(project: Project, one: SuspensionPoint, at: str) -> list[Ask]:
             Ask(
                 f"{at}.tiebacks.{index}.anchor",
                 f"Point {one.id}: tieback {tie.id} to anchor",
-                words=anchors(project),
+                words=anchors(project, drop, AnchorUse.TIEBACK),
             )
             for index, tie in enumerate(one.tied)
         ),

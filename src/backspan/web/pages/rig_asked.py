@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from typing import Any
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.site import AnchorUse
 from backspan.core.model.units import UnitKind
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
@@ -43,12 +45,17 @@ _RARE: tuple[tuple[str, str], ...] = (
 )
 
 
-def of_rig(project: Project) -> tuple[Ask, ...]:
+def of_rig(project: Project, drop: Drop) -> tuple[Ask, ...]:
     """What is asked of a rig but its points."""
     return (
         Ask("stage", "Stage", words=things(project, "stage"), needed=True),
         ask(Rig, "riders", "Most people on it at once", evidence=PLANNED),
-        Ask("lines", "Lifelines from anchor", words=anchors(project), many=True),
+        Ask(
+            "lines",
+            "Lifelines from anchor",
+            words=anchors(project, drop, AnchorUse.FALL_ARREST),
+            many=True,
+        ),
         Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
     )
 
@@ -62,7 +69,7 @@ def said_of_rig(there: Rig) -> dict[str, Any]:
     return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
 
 
-def of_point(project: Project, of: Rig) -> tuple[Ask, ...]:
+def of_point(project: Project, drop: Drop, of: Rig) -> tuple[Ask, ...]:
     """What is asked of a point: what the plan shows of it, and with which things."""
     cls = SuspensionPoint
     connectors = tuple((one.id, one.name) for one in project.kit.connectors)
@@ -79,7 +86,11 @@ def of_point(project: Project, of: Rig) -> tuple[Ask, ...]:
         *shown[1:8],
         ask(cls, f"{_PIECES}.piece", "Pieces of", words=things(project, "piece"), needed=False),
         *shown[8:],
-        Ask("tiebacks.0.anchor", "Tieback to anchor", words=anchors(project)),
+        Ask(
+            "tiebacks.0.anchor",
+            "Tieback to anchor",
+            words=anchors(project, drop, AnchorUse.TIEBACK),
+        ),
         Ask("tiebacks.0.rope", "Tieback rope", words=things(project, "rope")),
         Ask("tiebacks.0.termination", "Its end", words=ends, more=True),
         *(
@@ -179,10 +190,24 @@ def things(project: Project, kind: str, of: Rig | None = None) -> tuple[tuple[st
     return (*units, *((one, f"{name}, tag not known") for one, name in types.items()))
 
 
-def anchors(project: Project) -> tuple[tuple[str, str], ...]:
-    """Every anchor of the site as a choice."""
+def anchors(project: Project, drop: Drop, use: AnchorUse) -> tuple[tuple[str, str], ...]:
+    """Every anchor of the site as a choice: those for this use first, the nearest before others.
+
+    An anchor of another use, or of another roof, can be chosen too: what hangs there is stated as it
+    is, and the review says what of it does not do.
+    """
+    edges = {edge.id: edge for roof in project.site.roofs for edge in roof.edges}
+    edge, middle = edges[drop.edge], drop.start + drop.width.value / 2
+    long = math.dist(edge.start, edge.end)
+    share = middle / long if long else 0.0
+    start, end = edge.start, edge.end
+    spot = tuple(one + (other - one) * share for one, other in zip(start, end, strict=True))
+    found = [
+        (roof.id != drop.roof, use not in one.uses, math.dist(one.at, spot), one)
+        for roof in project.site.roofs
+        for one in roof.anchors
+    ]
     return tuple(
         (one.id, f"{one.id}, {one.kind}" + (f" ({', '.join(one.uses)})" if one.uses else ""))
-        for of in project.site.roofs
-        for one in of.anchors
+        for _, _, _, one in sorted(found, key=lambda each: each[:3])
     )

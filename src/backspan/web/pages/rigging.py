@@ -27,7 +27,7 @@ def rig(request: HttpRequest, name: str) -> HttpResponse:
     """The rig of a drop: its stage and lines, its points, each as the plan shows it."""
     project, state = the_project(request), state_of(request)
     drop = the_drop(state, name)
-    asks = of_rig(project)
+    asks = of_rig(project, drop)
     if drop.rig is not None:
         asks = filled_in(asks, said_of_rig(drop.rig), project.units)
 
@@ -53,7 +53,7 @@ def point(request: HttpRequest, name: str) -> HttpResponse:
     drop = the_drop(state, name)
     of = Rig() if drop.rig is None else drop.rig
     like = next((one for one in of.suspension_points if one.id == request.GET.get("like")), None)
-    asks = of_point(project, of)
+    asks = of_point(project, drop, of)
     if like is not None:
         asks = filled_in(asks, copied(like, drop, project), project.units)
     else:
