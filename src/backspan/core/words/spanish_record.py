@@ -14,7 +14,9 @@ STATES: dict[str, str] = {
 
 STATE_MEANINGS: dict[str, str] = {
     "planned": "Aquí no hay nada montado: nadie sube.",
-    "rigged": "Hay un montaje declarado, pero no se vieron conectadas todas sus líneas: nadie sube.",
+    "rigged": (
+        "Hay un montaje declarado, pero no se vieron conectadas todas sus líneas: nadie sube."
+    ),
     "connected": (
         "Dos personas vieron conectadas todas las líneas; el uso aún no está permitido: nadie sube."
     ),

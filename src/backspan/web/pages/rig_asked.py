@@ -193,8 +193,8 @@ def things(project: Project, kind: str, of: Rig | None = None) -> tuple[tuple[st
 def anchors(project: Project, drop: Drop, use: AnchorUse) -> tuple[tuple[str, str], ...]:
     """Every anchor of the site as a choice: those for this use first, the nearest before others.
 
-    An anchor of another use, or of another roof, can be chosen too: what hangs there is stated as it
-    is, and the review says what of it does not do.
+    An anchor of another use, or of another roof, can be chosen too: what hangs there is stated as
+    it is, and the review says what of it does not do.
     """
     edges = {edge.id: edge for roof in project.site.roofs for edge in roof.edges}
     edge, middle = edges[drop.edge], drop.start + drop.width.value / 2
