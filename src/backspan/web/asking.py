@@ -13,9 +13,12 @@ from typing import Any, TypeVar
 
 from django.http import QueryDict
 
+from backspan.core.ledger.fields import snake_case
 from backspan.core.model.dated import is_date
 from backspan.core.model.evidence import Evidence
 from backspan.core.quantities import Dimension, QuantityError, Style, display, parse
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.quantity import GEOMETRY
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
 from backspan.exchange.parse import ProjectError, parse_part
 from backspan.exchange.parse.shape import hint_at, is_stated, is_word
@@ -27,7 +30,7 @@ _STEP = re.compile(r"[.\[\]]+")
 _SAME = 1e-9
 _ABSENT = re.compile("no ([a-z_]+)")
 #: Evidence of what is read from a plate, and of what stands on a plan.
-PLATE = (Evidence.LABEL, Evidence.CERTIFICATE, Evidence.TOLD)
+PLATE = (Evidence.LABEL, Evidence.CERTIFICATE, Evidence.MEASURED, Evidence.TOLD)
 PAPER = (Evidence.CERTIFICATE, Evidence.LABEL, Evidence.TOLD)
 DRAWN = (Evidence.DRAWING, Evidence.MEASURED, Evidence.TOLD)
 PLANNED = (Evidence.DRAWING,)
@@ -87,7 +90,21 @@ def ask(cls: type[Any], name: str, label: str = "", **said: Any) -> Ask:
         date=is_date(record_class(bare(around)), str(path[-1])),
     )
     found = replace(found, **said)
+    if found.evidence == PLATE and _is_taped(record_class(bare(around)), str(path[-1])):
+        # What only a tape settles is offered as taped first: a label does not settle it.
+        found = replace(found, evidence=(Evidence.MEASURED, *_but_measured(PLATE)))
     return found if stated else replace(found, evidence=())
+
+
+def _is_taped(record: type[Any] | None, field: str) -> bool:
+    """Whether checks ask for this value to be measured."""
+    of = "" if record is None else snake_case(record.__name__)
+    rows = (one for one in QUANTITIES.values() if (one.record, one.field) == (of, field))
+    return any(one.evidence == GEOMETRY for one in rows)
+
+
+def _but_measured(evidence: tuple[Evidence, ...]) -> tuple[Evidence, ...]:
+    return tuple(one for one in evidence if one is not Evidence.MEASURED)
 
 
 def every(cls: type[Any], evidence: tuple[Evidence, ...], around: str = "") -> Iterator[Ask]:

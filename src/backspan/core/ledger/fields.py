@@ -107,7 +107,7 @@ def field_at(project: Project, path: Path) -> Stateable:
 
 def _fields(record: Any, hint: Any, path: Path) -> Iterator[Stateable]:
     cls = record_class(hint)
-    of = re.sub(r"(?<!^)(?=[A-Z])", "_", "" if cls is None else cls.__name__).lower()
+    of = "" if cls is None else snake_case(cls.__name__)
     for field in fields_of(hint):
         value, inner = getattr(record, field.name), bare(field.hint)
         own = (*path, field.name)
@@ -119,6 +119,11 @@ def _fields(record: Any, hint: Any, path: Path) -> Iterator[Stateable]:
                 yield from _fields(one, bare(repeated(inner)), (*own, step))
         elif record_class(inner) is not None and value is not None:
             yield from _fields(value, inner, own)
+
+
+def snake_case(name: str) -> str:
+    """The name of a record as the table of quantities writes it: "piece_group" of PieceGroup."""
+    return re.sub(r"(?<!^)(?=[A-Z])", "_", name).lower()
 
 
 def _stateable(

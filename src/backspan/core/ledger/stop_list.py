@@ -122,7 +122,7 @@ def also_wanted(project: Project, drop: str, review: Review) -> tuple[Asked, ...
 def values_of(project: Project, drop: str) -> tuple[Stateable, ...]:
     """What may be stated of a drop's rig, and of the things in it by their tags."""
     rig = next(one.rig for one in project.drops if one.id == drop)
-    units = () if rig is None else _units(project, rig)
+    units = () if rig is None else things_of(project, rig)
     return (*rig_fields(project, drop), *(field for one in units for field in unit_fields(one)))
 
 
@@ -145,7 +145,7 @@ def known(value: Stateable, wanting: Collection[tuple[str, ...]] = ()) -> Known:
     return Known.AGAIN if value.path in wanting else Known.FOUND
 
 
-def _units(project: Project, rig: Rig) -> tuple[Unit, ...]:
+def things_of(project: Project, rig: Rig) -> tuple[Unit, ...]:
     """The things of a rig that have a tag."""
     names = set(_names(to_data(rig)))
     return tuple(one for one in project.kit.units if one.id in names)

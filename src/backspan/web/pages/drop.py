@@ -11,7 +11,7 @@ from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import drops_of, entry_line
 from backspan.core.ledger.fields import rig_fields
 from backspan.core.ledger.happenings import lines_of
-from backspan.core.ledger.stop_list import also_wanted, stop_list
+from backspan.core.ledger.stop_list import also_wanted, stop_list, things_of
 from backspan.core.model.project import Project
 from backspan.core.review.plain import Data
 from backspan.core.review.told import told
@@ -49,6 +49,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         items=items,
         left=sum(item.open for item in items),
         wanted=wanted,
+        things=() if drop.rig is None else things_of(project, drop.rig),
         others=list(_others(project, name, asked)),
         findings=[(subjects, one) for subjects, (one,) in told(document, "findings")],
         topics=document["topics"],
