@@ -131,9 +131,9 @@ class Browser:
         return Answer(told["status"], dict(told["fields"]), content)
 
 
-def made(folder: Path, project: Project = PROJECT) -> SiteRecord:
+def made(folder: Path, project: Project = PROJECT, *, database: str | None = None) -> SiteRecord:
     """A record that says what a project does."""
-    record = make_record(folder, project.site.name)
+    record = make_record(folder, project.site.name, database=database)
     said = [Statement(body, IMPORTER) for body in entries_of(project)]
     record.say(said, at=NOON.isoformat())
     return record

@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime
 import html
 import re
+from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
@@ -17,7 +19,7 @@ from backspan.core.review import review
 from backspan.core.review.front import front_data
 from backspan.records.api import SiteRecord
 from backspan.records.store import Statement
-from tests.site.bench import IMPORTER, NOON, Browser, browser
+from tests.site.bench import IMPORTER, NOON, Browser, browser, made
 from tests.unit.core.rigs import LIBRARY, ON, PROJECT
 
 DROP, AT = "D", "/drops/D/"
@@ -255,3 +257,11 @@ def test_the_next_day_the_review_is_of_that_day(pages: Browser, record: SiteReco
     shown = later.get("/").plain
     assert "0 of 1 drops in service" in shown
     assert "has run out" in shown
+
+
+def test_a_drop_without_a_rig_offers_to_plan_one_or_to_bring_one(tmp_path: Path) -> None:
+    further = replace(PROJECT.drops[0], id="E", rig=None)
+    with made(tmp_path / "two", replace(PROJECT, drops=(*PROJECT.drops, further))) as record:
+        shown = browser(record).get("/drops/E/")
+    assert 'href="/set-up/drops/E/rig-of/D"' in shown.text
+    assert "14 of 15 open" in shown.plain

@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from backspan.core.ledger import bodies
+from backspan.core.ledger.drop_states import State
 from backspan.core.ledger.fold import fold
 from backspan.records.api import SiteRecord
 from backspan.records.errors import StoreFullError
 from backspan.web import uploads
-from tests.site.bench import Browser
+from tests.postgres_server import running_server
+from tests.site.bench import Browser, browser, made
 
 AT = "/drops/D/"
 JPEG = b"\xff\xd8\xff\xe0" + b"a picture" * 40
@@ -165,3 +169,14 @@ def test_the_whole_record_is_one_file_that_proves_itself(
     answer = pages.get("/record/archive.tar")
     assert answer.status == 200
     assert record.ledger.signed_heads()[-1].head.encode() in answer.body
+
+
+def test_the_same_pages_over_a_record_in_a_database(tmp_path: Path) -> None:
+    with running_server() as server, made(tmp_path / "site", database=server.database()) as record:
+        pages = browser(record)
+        pages.post("/speaker", person="MT")
+        pages.post(f"{AT}stop", AT, why="a noise")
+        for path in PATHS:
+            assert pages.get(path).status == 200
+        assert fold(record.entries()).record("D").state is State.STOPPED
+        assert not (tmp_path / "site" / "ledger.sqlite").exists()

@@ -49,6 +49,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         items=items,
         left=sum(item.open for item in items),
         wanted=wanted,
+        rigged=[name for name, _ in project.standing_rigs],
         things=() if drop.rig is None else things_of(project, drop.rig),
         others=list(_others(project, name, asked)),
         findings=[(subjects, one) for subjects, (one,) in told(document, "findings")],
