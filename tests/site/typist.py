@@ -146,8 +146,8 @@ def fields_of(answer: Answer) -> dict[str, Any]:
     return found
 
 
-def rigged(pages: Browser) -> Typist:
-    """A whole first run: from an empty record to a drop with its rig."""
+def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
+    """A whole first run: from an empty record to a drop with its rig; `wall` is chosen of it."""
     hand = Typist(pages)
     typed = {name: FIRST[name] for name in ("place", "me.name", "me.employer", "me.card")}
     hand.fill("/set-up/", typed)
@@ -155,7 +155,11 @@ def rigged(pages: Browser) -> Typist:
         "/set-up/people", {"name": "D. Quill", "employer": "Callow"}, {"role": "qualified person"}
     )
     roof = dict(ROOF)
-    hand.fill("/set-up/roofs", {k: v for k, v in roof.items() if k != "first"}, {"first": "south"})
+    hand.fill(
+        "/set-up/roofs",
+        {k: v for k, v in roof.items() if k != "first"},
+        {"first": "south", **(wall or {})},
+    )
     for mark, along, like in (
         ("A1", "21 ft", ""),
         ("A2", "39 ft", "A1"),

@@ -125,6 +125,7 @@ def steps(request: HttpRequest) -> list[dict[str, Any]]:
         ("units", "Things by tag", len(kit.units)),
         ("plan", "Plan", 0 if project.plan is None else 1),
         ("drops", "Drops", len(project.drops)),
+        ("confirm", "Confirmed values", len(project.confirmations)),
     )
     return [{"page": f"set-up-{page}", "title": title, "many": many} for page, title, many in rows]
 

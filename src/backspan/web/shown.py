@@ -33,6 +33,7 @@ class Shown:
     where: str
     words: tuple[str, ...]
     count: bool
+    rated: bool
     planned: str
     found: str
     evidence: str
@@ -105,6 +106,7 @@ def shown_value(value: Stateable, project: Project, there: Known | None = None) 
         where=where_of(value.path),
         words=value.words,
         count=value.is_count,
+        rated=value.is_rated,
         planned="" if planned is None else _text(value, planned, style),
         found=_text(value, stated.value, style) if told and stated is not None else found,
         evidence="" if stated is None or stated.evidence is None else str(stated.evidence),

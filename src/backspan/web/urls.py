@@ -7,6 +7,7 @@ from django.urls import path
 from backspan.web.pages import (
     anchors,
     concerns,
+    confirming,
     deciding,
     drop,
     entry,
@@ -66,6 +67,7 @@ urlpatterns = [
     path("evidence/<str:name>", evidence.file, name="evidence"),
     path("set-up/", first.page, name="set-up"),
     path("set-up/site", first.site, name="set-up-site"),
+    path("set-up/confirm", confirming.page, name="set-up-confirm"),
     path("set-up/people", first.people, name="set-up-people"),
     path("set-up/roofs", places.roofs, name="set-up-roofs"),
     path("set-up/roofs/<str:roof>/edges/<str:name>", places.edge, name="set-up-edge"),

@@ -20,6 +20,7 @@ from backspan.core.model.rigs import Rig
 from backspan.core.model.units import Unit
 from backspan.core.quantities import Dimension
 from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.quantity import RATING
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
 
 #: Fields that another name is known by in the trade's words.
@@ -56,6 +57,12 @@ class Stateable:
             return named
         rows = (one for one in QUANTITIES.values() if one.field == self.field)
         return next((one.name for one in rows if one.record == self.record), self.field)
+
+    @property
+    def is_rated(self) -> bool:
+        """Whether a plate or a paper says it: what somebody measured does not settle it."""
+        quantity = QUANTITIES.get(self.name)
+        return quantity is not None and quantity.evidence == RATING
 
     @property
     def is_count(self) -> bool:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from enum import StrEnum
 from typing import Any
 
@@ -58,10 +59,24 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
     tap = next((one for one in Tap if request.POST.get(one)), None)
     text = request.POST.get("value", "")
     body = found_body(at, text, tap=tap, by=signer.person, now=now)
+    if at.is_rated:
+        body = _by_paper(body, request)
     for write in writes_of(body, state.folded.data):
         write.on(state.folded.data)
     bench.say([body], signer)
     return go_on("drop", name, at=request.POST.get("item", ""))
+
+
+def _by_paper(body: Found, request: HttpRequest) -> Found:
+    """A value that a plate or a paper says, with that; a tap on a plan is no paper."""
+    said = request.POST.get("evidence", "")
+    if said not in {Evidence.LABEL, Evidence.CERTIFICATE}:
+        raise FormError(f"found the evidence {quoted(said)}, expected: label | certificate")
+    paper = request.POST.get("document", "").strip()[:200] or None
+    if paper is None and said == Evidence.CERTIFICATE:
+        raise FormError("found no paper, expected the one that says it")
+    found: Any = replace(body.found, evidence=Evidence(said), document=paper)
+    return replace(body, found=found)
 
 
 def _says(body: Body, path: Path, drop: str) -> bool:
