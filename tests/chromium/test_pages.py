@@ -27,6 +27,7 @@ PATHS = (
     "/kit/H-01/",
     "/kit/LOT-P55/",
     "/anchors/",
+    "/set-up/confirm",
     "/set-up/people",
     "/set-up/roofs",
     "/set-up/anchors",

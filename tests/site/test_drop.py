@@ -135,6 +135,20 @@ def test_what_cannot_stand_there_is_refused_and_nothing_is_written(
     assert len(record.entries()) == before
 
 
+def test_what_only_a_paper_says_is_not_found_by_a_tap_or_without_the_paper(
+    pages: Browser, record: SiteRecord
+) -> None:
+    path, before = f"{RIG}/fulcrum/surface_strength", len(record.entries())
+    wrongs: tuple[dict[str, str], ...] = ({}, {"evidence": "measured"}, {"evidence": "certificate"})
+    for wrong in wrongs:
+        assert pages.post(f"{AT}state", AT, path=path, value="40 psi", **wrong).status == 400
+    assert len(record.entries()) == before
+    pages.post(f"{AT}state", AT, path=path, value="41 psi", evidence="certificate", document="L 7")
+    said = last(record)
+    assert isinstance(said, bodies.NumberFound)
+    assert (said.found.evidence, said.found.document) == (Evidence.CERTIFICATE, "L 7")
+
+
 def test_two_persons_on_one_value_the_later_one_sees_the_first(
     pages: Browser, record: SiteRecord
 ) -> None:
