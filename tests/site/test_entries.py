@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+from backspan.cli import main
 from backspan.core.findings import Verdict
 from backspan.core.ledger import bodies
 from backspan.core.ledger.drop_states import State
@@ -104,3 +105,21 @@ def test_the_project_file_is_reviewed_as_the_page_is(pages: Browser) -> None:
     answer = pages.get("/record/project.json")
     assert json.loads(answer.body)["site"]["name"] == PROJECT.site.name
     assert parse_project(answer.body.decode(), "page", LIBRARY) == PROJECT
+
+
+def test_the_page_says_every_sentence_and_number_of_the_review_of_the_exported_site(
+    pages: Browser, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "project.json"
+    path.write_bytes(pages.get("/record/project.json").body)
+    assert main(["review", str(path), "--on", ON.isoformat(), "--format", "json"]) == 0
+    (found,) = json.loads(capsys.readouterr().out)["reviews"]
+    shown = pages.get("/drops/D/").plain
+    texts = [found["answer"], found["configuration"]]
+    for one in found["findings"]:
+        texts += [one["title"], one["message"]["text"], one["margins_text"]]
+        texts += [note["text"] for note in one["notes"]]
+        texts += [each["clause"] for each in one["rules"]]
+    texts += [reason["text"] for reason in found["reasons"]]
+    assert len(texts) > 200
+    assert [one for one in texts if " ".join(one.split()) not in shown] == []
