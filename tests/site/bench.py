@@ -24,7 +24,7 @@ from tests.unit.core.rigs import LIBRARY, ON, PROJECT
 
 NOON = datetime.datetime.combine(ON, datetime.time(12), datetime.UTC)
 TOKEN = re.compile(r'name="csrfmiddlewaretoken" value="([^"]+)"')
-PLACE = re.compile(r'name="place" value="([0-9]+)"')
+PLACE = re.compile(r'name="((?:ledger_)?place)" value="([0-9]+)"')
 IMPORTER = Signer("MT", "M. Taper", "owner's engineer")
 
 
@@ -66,7 +66,7 @@ class Browser:
         assert token is not None, shown
         said = {"csrfmiddlewaretoken": token[1], **fields}
         if place is not None:
-            said.setdefault("place", place[1])
+            said.setdefault(place[1], place[2])
         return self.send(path, said)
 
     def send(self, path: str, fields: Mapping[str, Any], **headers: str) -> Answer:

@@ -8,7 +8,7 @@ from backspan.core.model.site import AnchorUse
 from backspan.records.api import SiteRecord
 from backspan.web.pages.rig_asked import anchors
 from tests.site.bench import Browser
-from tests.site.typist import ANCHOR, FIRST, OBLONG, ROOF, project_of
+from tests.site.typist import ANCHOR, FIRST, OBLONG, ROOF, project_of, rigged
 from tests.unit.core.rigs import PROJECT
 
 
@@ -169,3 +169,15 @@ def test_anchors_for_the_use_and_near_the_drop_stand_first() -> None:
         meant = [use in there[name].uses for name in found]
         assert meant == sorted(meant, reverse=True)
         assert meant[0]
+
+
+def test_two_pages_open_at_once_lose_nobody(new: Browser, empty: SiteRecord) -> None:
+    rigged(new)
+    place = len(empty.entries())
+    person = {"name": "A. One", "employer": "Callow", "role": "competent person"}
+    new.post("/set-up/people", **person)
+    late = new.post("/set-up/people", **{**person, "name": "B. Two"}, ledger_place=place)
+    assert late.status == 400
+    assert "Since you opened this page somebody stated" in late.plain
+    new.post("/set-up/people", **{**person, "name": "B. Two"})
+    assert {"A. One", "B. Two"} <= {one.name for one in project_of(empty).people}

@@ -10,6 +10,7 @@ from typing import Any
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger import bodies
+from backspan.core.ledger.described import describes
 from backspan.core.ledger.document import PlaceError, project_of
 from backspan.core.ledger.entry import Signer
 from backspan.core.ledger.kinds import Body
@@ -26,8 +27,9 @@ from backspan.core.rules.shape import WordList
 from backspan.web.application import workbench_of
 from backspan.web.asking import Ask, ProblemsError, given
 from backspan.web.pages.common import FormError, filled, state_of
+from backspan.web.pages.saying import refuse_since
 from backspan.web.speaking import signer_of
-from backspan.web.workbench import DayState
+from backspan.web.workbench import DayState, Workbench
 
 #: An id has so many characters at most.
 _LONGEST = 24
@@ -53,10 +55,19 @@ def describe(request: HttpRequest, new: Sequence[Body], signer: Signer | None = 
     """Write entries, if the site that they make is sound: all of them, or none.
 
     Raises ProblemsError with every name that leads nowhere or stands twice, and every place outside
-    its edge; NobodySpeaksError where nobody said who speaks.
+    its edge; ChangedError where one of these things was described since the page was made;
+    NobodySpeaksError where nobody said who speaks.
     """
-    by = signer or signer_of(request)
-    state, bench = state_of(request), workbench_of(request)
+    by, bench = signer or signer_of(request), workbench_of(request)
+    with bench.saying:
+        _describe(request, new, by, bench)
+
+
+def _describe(request: HttpRequest, new: Sequence[Body], by: Signer, bench: Workbench) -> None:
+    state = state_of(request)
+    things = {describes(one) for one in new} - {None}
+    # What a page was made from is written whole: what came since would be lost with it.
+    refuse_since(request, state, lambda body: describes(body) in things)
     before = set() if state.project is None else set(_problems(state.project, bench.library))
     after = _problems(after_all(state, new), bench.library)
     wrong = [one for one in after if one not in before]

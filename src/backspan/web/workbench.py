@@ -114,6 +114,8 @@ class Workbench:
         self.record = record
         self.library = library
         self.clock = clock
+        self.saying = threading.RLock()
+        """Held by whoever looks at what stands and writes what follows from it."""
         self._lock = threading.Lock()
         self._state: DayState | None = None
 

@@ -38,10 +38,10 @@ def not_said_yet(project: Project, entries: Iterable[Entry]) -> Iterator[Body]:
     """What a project says that its site's entries, in their order, do not say already."""
     said = {}
     for entry in entries:
-        about = _about(entry.body)
+        about = describes(entry.body)
         if about is not None:
             said[about] = entry.body
-    return (body for body in entries_of(project) if said.get(_about(body)) != body)
+    return (body for body in entries_of(project) if said.get(describes(body)) != body)
 
 
 def no_longer_named(project: Project, there: Project) -> tuple[str, ...]:
@@ -59,7 +59,7 @@ def _names(project: Project) -> list[tuple[str, str]]:
     return [*anchors, *units, *drops, *papers, *signed]
 
 
-def _about(body: Body) -> Hashable | None:
+def describes(body: Body) -> Hashable | None:
     """What a describing entry describes, so that a later one takes its place; None for others."""
     match body:
         case bodies.SiteDescribed():

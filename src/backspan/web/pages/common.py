@@ -79,7 +79,8 @@ def refuse_unseen(request: HttpRequest, state: DayState, drop: str) -> None:
 
 def came_since(request: HttpRequest, state: DayState) -> Sequence[Entry]:
     """The entries that came since the page was made; FormError for a form without a place."""
-    text = request.POST.get("place", "")
+    # A form that asks for a site's place has the ledger's under the longer name.
+    text = request.POST.get("ledger_place") or request.POST.get("place", "")
     if not text.isdigit():
         raise FormError(f"found the place {quoted(text)}, expected the one of the page")
     return state.entries[int(text) :]
