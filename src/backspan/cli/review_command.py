@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from backspan.cli.site_source import DATABASE, day, project_at
+from backspan.cli.site_source import DATABASE, FORM, ON, day, language_option, project_at
 from backspan.cli.status import status_of
 from backspan.core.errors import quoted
 
@@ -71,34 +71,15 @@ fails, 2 bad input or usage, 130 stopped by the keyboard.
     help="Compare with this rule set in place of all that apply; may be given again.",
 )
 @click.option("--envelope", is_flag=True, help="Tell how far out the pieces that are there hold.")
-@click.option(
-    "--language",
-    "code",
-    type=click.Choice(["en", "es"]),
-    default="en",
-    show_default=True,
-    help="The language of sentences and papers; Spanish is still to be checked by an engineer.",
-)
-@click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json"]),
-    default="text",
-    show_default=True,
-    help="How to print the review.",
-)
+@language_option(of="sentences and papers")
+@FORM
 @click.option(
     "--out",
     type=click.Path(path_type=Path),
     metavar="FOLDER",
     help="Also write the package, the drawings and the data to this folder.",
 )
-@click.option(
-    "--on",
-    type=click.DateTime(["%Y-%m-%d"]),
-    metavar="YYYY-MM-DD",
-    help="The day of the review.  [default: today]",
-)
+@ON
 @DATABASE
 def command(
     *,

@@ -28,6 +28,26 @@ ON = click.option(
     metavar="YYYY-MM-DD",
     help="The day that is asked about.  [default: today]",
 )
+FORM = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="How to print it.",
+)
+
+
+def language_option(*, of: str) -> Callable[[F], F]:
+    """The option for the language of what a command tells."""
+    return click.option(
+        "--language",
+        "code",
+        type=click.Choice(["en", "es"]),
+        default="en",
+        show_default=True,
+        help=f"The language of {of}; Spanish is still to be checked by an engineer.",
+    )
 
 
 def now() -> str:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from backspan.cli.site_source import DATABASE, ON, day, entries_at
+from backspan.cli.site_source import DATABASE, FORM, ON, day, entries_at, language_option
 from backspan.cli.status import Status
 from backspan.core.errors import quoted
 
@@ -40,22 +40,8 @@ Exit status: 0 every drop asked about is in service, 11 one is not, 2 bad input 
     "--drop", "drops", multiple=True, metavar="DROP", help="This drop only; may be given again."
 )
 @ON
-@click.option(
-    "--language",
-    "code",
-    type=click.Choice(["en", "es"]),
-    default="en",
-    show_default=True,
-    help="The language of sentences; Spanish is still to be checked by an engineer.",
-)
-@click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json"]),
-    default="text",
-    show_default=True,
-    help="How to print it.",
-)
+@language_option(of="sentences")
+@FORM
 @DATABASE
 def command(
     *,

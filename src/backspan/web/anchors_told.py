@@ -104,7 +104,7 @@ def findings_about(state: DayState, told: Told) -> Iterator[tuple[str, str, str]
     """What the reviews of today say of it, worst first: drop, answer, sentence."""
     place, style = (
         ("site", "roofs", told.roof, "anchors", told.anchor.id),
-        state.folded.project.units,
+        state.described.units,
     )
     found = [
         (drop, one.verdict, say(one.message, style, places=False))

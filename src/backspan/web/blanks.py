@@ -45,7 +45,7 @@ class BlankItem:
 
 def blank_items(state: DayState, drop: str) -> tuple[BlankItem, ...]:
     """The stop list of a drop as blanks. Raises as `stop_list` and the review do."""
-    project = state.folded.project
+    project = state.described
     items = shown_items(stop_list(project, drop, state.review(drop)), project)
     return tuple(
         BlankItem(

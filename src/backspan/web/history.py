@@ -20,14 +20,19 @@ MOST = 60
 def history_of(state: DayState, entries: list[Entry]) -> Iterator[dict[str, Any]]:
     """The last of some entries, newest first."""
     for entry in reversed(entries[-MOST:]):
-        yield {
-            "at": entry.envelope.at[:16].replace("T", " "),
-            "by": f"{entry.envelope.signer.name}, {entry.envelope.signer.role}",
-            "text": entry_line(entry),
-            "entry": entry.name,
-            "evidence": entry.envelope.evidence,
-            "ended": ended_with(state, entry),
-        }
+        yield {**entry_told(entry), "ended": ended_with(state, entry)}
+
+
+def entry_told(entry: Entry) -> dict[str, Any]:
+    """One entry as a page tells it: when, by whom, what, its name and hash, its evidence."""
+    return {
+        "at": entry.envelope.at[:16].replace("T", " "),
+        "by": f"{entry.envelope.signer.name}, {entry.envelope.signer.role}",
+        "text": entry_line(entry),
+        "entry": entry.name,
+        "hash": entry.hash,
+        "evidence": entry.envelope.evidence,
+    }
 
 
 def entries_about(state: DayState, about: Callable[[Body], bool]) -> list[Entry]:

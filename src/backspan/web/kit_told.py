@@ -71,7 +71,7 @@ class Thing:
 
 def things(state: DayState, units: tuple[Unit, ...]) -> Iterator[Thing]:
     """Some units as pages tell them: what has something against it first, then by tag."""
-    project: Project = inherit(state.folded.project)
+    project: Project = inherit(state.described)
     there, against = hanging(project), refusals(state)
     filled = {one.id: one for one in project.kit.units}
     told = [_thing(state, project, filled[one.id], there, against) for one in units]
@@ -155,7 +155,7 @@ def plate(project: Project, unit: Unit) -> Iterator[tuple[str, Shown | None, str
 
 def refusals(state: DayState) -> dict[str, list[str]]:
     """By tag: why the reviews of today refuse a thing."""
-    project: Project = state.folded.project
+    project: Project = state.described
     found: dict[str, list[str]] = {}
     for drop in project.drops:
         for one in state.review(drop.id).findings:

@@ -64,7 +64,7 @@ def why_not(state: DayState, drop: Drop, paper: str) -> str:
     if paper == "tag" and standing.permit is None:
         against = " ".join(say_reason(why, by) for why, by in standing.reasons)
         return f"A tag needs a permit in force, and found is none: {told} {against}".strip()
-    if paper == "stop" and stop_notice(state.folded.project, drop, standing) is None:
+    if paper == "stop" and stop_notice(state.described, drop, standing) is None:
         return f"Found is no stop, hold or open deficiency to give notice of: {told}"
     if paper in {"sheet", "review"} and drop.rig is None:
         return f"Found is no rig to look at: {told}"
@@ -76,7 +76,7 @@ def drop_paper(bench: Workbench, state: DayState, drop: Drop, paper: str) -> Pap
     against = why_not(state, drop, paper)
     if against:
         raise NoPaperError(against)
-    project, stamp = state.folded.project, _stamp(bench, state, (drop.id,))
+    project, stamp = state.described, _stamp(bench, state, (drop.id,))
     match paper:
         case "tag":
             return tag_content(project, _tag(drop, _standing(state, drop.id)), stamp)
@@ -123,7 +123,7 @@ def deficiency_paper(
         ),
     )
     stamp = _stamp(bench, state, one.says.drops)
-    return deficiency_content(state.folded.project, notice, evidence, stamp)
+    return deficiency_content(state.described, notice, evidence, stamp)
 
 
 def _stamp(bench: Workbench, state: DayState, drops: tuple[str, ...]) -> Stamp:
@@ -192,12 +192,12 @@ def _sheet(state: DayState, drop: Drop, stamp: Stamp) -> PaperContent:
     ]
     named = (drop.id, drop.name or "")
     return sheet_content(
-        state.folded.project, named, shown, code=code_of(state, drop.id, items), stamp=stamp
+        state.described, named, shown, code=code_of(state, drop.id, items), stamp=stamp
     )
 
 
 def _review(state: DayState, drop: Drop, stamp: Stamp) -> PaperContent:
-    project, found = state.folded.project, state.review(drop.id)
+    project, found = state.described, state.review(drop.id)
     drawings = DropDrawings(
         section=to_svg(section_figure(project, drop.id, found)),
         plan=to_svg(plan_figure(project, drop.id, found)),

@@ -58,11 +58,6 @@ class Tried:
     hoists: tuple[tuple[str, str], ...]
     review: Review
 
-    @property
-    def changed(self) -> bool:
-        """Whether anything differs from the record."""
-        return any(slider.now != steps for slider, steps in self.sliders)
-
 
 def sliders(project: Project, drop: str) -> Iterator[Slider]:
     """What may be tried of a drop's rig: what is stated of reach, backspan and pieces."""

@@ -41,7 +41,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         "concern.html",
         number=name,
         one=one,
-        about=_about(state.folded.project, one.says.about),
+        about=_about(state.described, one.says.about),
         stops=stopped_by(state, one.says.about),
         fallen=list(fallen(state, entries)),
         history=list(history_of(state, entries)),

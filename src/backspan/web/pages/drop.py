@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -13,15 +13,13 @@ from backspan.core.ledger.fields import rig_fields
 from backspan.core.ledger.happenings import lines_of
 from backspan.core.ledger.stop_list import also_wanted, stop_list, things_of
 from backspan.core.model.project import Project
-from backspan.core.review.plain import Data
 from backspan.core.review.told import told
 from backspan.drawings import section_figure, to_svg
+from backspan.web.history import MOST, entry_told
+from backspan.web.owed import owed
 from backspan.web.pages.common import filled, state_of, the_drop
 from backspan.web.shown import Shown, shown_items, shown_value
 from backspan.web.workbench import DayState
-
-#: So many entries of a drop's history stand on its page.
-MOST_HISTORY = 60
 
 
 def page(request: HttpRequest, name: str) -> HttpResponse:
@@ -36,7 +34,9 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         for one in also_wanted(project, name, state.review(name))
     ]
     asked = {value.key for item in items for value in (*item.values, *wanted)}
+    about = [one for one in state.entries if _is_about(one, name)]
     standing = next(one for one in state.day["drops"] if one["drop"] == name)
+    waiting = [one for one in front["reasons"] if one["kind"] != "refused"]
     return filled(
         request,
         "drop.html",
@@ -44,8 +44,8 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         standing=standing,
         front=front,
         refused=[one for one in front["reasons"] if one["kind"] == "refused"],
-        owed=owed(one for one in front["reasons"] if one["kind"] != "refused"),
-        waiting=len([one for one in front["reasons"] if one["kind"] != "refused"]),
+        owed=owed((one["where"], one) for one in waiting),
+        waiting=len(waiting),
         items=items,
         left=sum(item.open for item in items),
         wanted=wanted,
@@ -59,7 +59,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         people=project.people,
         against=list(against_a_permit(state, name)),
         deficiencies=list(_deficiencies(state, name)),
-        history=list(_history(state, name)),
+        history=[entry_told(one) for one in reversed(about[-MOST:])],
     )
 
 
@@ -90,19 +90,6 @@ def against_a_permit(state: DayState, name: str) -> Iterator[str]:
         yield f"It stands against it: {entry_line(found[1])}."
 
 
-def owed(reasons: Iterable[Data]) -> list[tuple[str, list[tuple[str, str]]]]:
-    """By who must act: what, and where."""
-    acts: dict[str, dict[str, list[str]]] = {}
-    for reason in reasons:
-        for act in reason["acts"]:
-            where = acts.setdefault(act["who"], {}).setdefault(act["text"], [])
-            where += [one for one in reason["where"] if one not in where]
-    return [
-        (who, [(text, ", ".join(where)) for text, where in wanted.items()])
-        for who, wanted in sorted(acts.items())
-    ]
-
-
 def _lines(state: DayState, name: str) -> Iterator[tuple[str, Entry | None]]:
     """Each line of the rig with the entry by which two people saw it connected."""
     connected = state.folded.record(name).connected
@@ -122,19 +109,6 @@ def _deficiencies(state: DayState, name: str) -> Iterator[Any]:
         for one in several:
             if not one.says.drops or name in one.says.drops:
                 yield one
-
-
-def _history(state: DayState, name: str) -> Iterator[dict[str, Any]]:
-    about = [one for one in state.entries if _is_about(one, name)]
-    for entry in reversed(about[-MOST_HISTORY:]):
-        yield {
-            "at": entry.envelope.at[:16].replace("T", " "),
-            "by": f"{entry.envelope.signer.name}, {entry.envelope.signer.role}",
-            "text": entry_line(entry),
-            "entry": entry.name,
-            "hash": entry.hash,
-            "evidence": entry.envelope.evidence,
-        }
 
 
 def _is_about(entry: Entry, name: str) -> bool:

@@ -74,7 +74,7 @@ def new(request: HttpRequest) -> HttpResponse:
 
 def _read(request: HttpRequest, state: DayState) -> Unit:
     signer_of(request)
-    project = state.folded.project
+    project = state.described
     kind = _kind(request.POST.get("kind", ""))
     tag = field(request, "tag", told="Tag", most=MOST_OF_A_TAG)
     if not tag.isprintable() or "/" in tag:

@@ -7,9 +7,9 @@ from django.views.decorators.http import require_POST
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
-from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.kinds import Body
 from backspan.web.application import workbench_of
+from backspan.web.history import entry_told
 from backspan.web.pages.common import FormError, field, filled, go_on, state_of, the_drop
 from backspan.web.pages.evidence import kept
 from backspan.web.speaking import signer_of
@@ -40,12 +40,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         workbench_of(request).say([_said(request, name)], signer, kept(request))
         return go_on("deficiency", name)
     told = [
-        {
-            "at": one.envelope.at[:16].replace("T", " "),
-            "by": one.envelope.signer.name,
-            "text": entry_line(one),
-            "evidence": one.envelope.evidence,
-        }
+        {**entry_told(one), "by": one.envelope.signer.name}
         for one in state.entries
         if getattr(one.body, "id", None) == name
         and isinstance(

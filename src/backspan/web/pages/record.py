@@ -7,9 +7,9 @@ from pathlib import Path
 
 from django.http import FileResponse, HttpRequest, HttpResponse
 
-from backspan.core.ledger.entry_lines import entry_line
 from backspan.exchange.written import NoProjectFileError, project_text
 from backspan.web.application import workbench_of
+from backspan.web.history import entry_told
 from backspan.web.pages.common import FormError, filled, state_of
 
 _SHOWN = 200
@@ -19,21 +19,10 @@ def page(request: HttpRequest) -> HttpResponse:
     """The last entries, the head, the key."""
     state, record = state_of(request), workbench_of(request).record
     last = record.ledger.last()
-    entries = [
-        {
-            "name": one.name,
-            "hash": one.hash,
-            "at": one.envelope.at[:16].replace("T", " "),
-            "by": f"{one.envelope.signer.name}, {one.envelope.signer.role}",
-            "text": entry_line(one),
-            "evidence": one.envelope.evidence,
-        }
-        for one in reversed(state.entries[-_SHOWN:])
-    ]
     return filled(
         request,
         "record.html",
-        entries=entries,
+        entries=[entry_told(one) for one in reversed(state.entries[-_SHOWN:])],
         many=len(state.entries),
         head="" if last is None else last.head,
         key=record.key.public,

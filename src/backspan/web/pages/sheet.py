@@ -74,7 +74,7 @@ def _read(request: HttpRequest, state: DayState, name: str, items: Sequence[Blan
             continue
         filled_in += 1
         try:
-            place = field_at(state.folded.project, tuple(blank.value.key.split("/")))
+            place = field_at(state.described, tuple(blank.value.key.split("/")))
             body = found_body(place, text, by=by, now=at)
             _refuse_later(place, since, at)
             for write in writes_of(body, data):
@@ -101,7 +101,7 @@ def _check_code(request: HttpRequest, expected: str, read: _Read) -> None:
 
 def _person(request: HttpRequest, state: DayState, read: _Read) -> str:
     by = request.POST.get("by", "")
-    if by not in {one.id for one in state.folded.project.people}:
+    if by not in {one.id for one in state.described.people}:
         read.problems.append(f"Found by: found {quoted(by[:40])}, expected a person of the site")
     return by
 
@@ -166,7 +166,7 @@ def _shown(
         drop=the_drop(state, name),
         rows=rows,
         code=code_of(state, name, items),
-        people=state.folded.project.people,
+        people=state.described.people,
         problems=problems,
         typed=typed,
         today=state.on.isoformat(),

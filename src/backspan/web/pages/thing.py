@@ -39,7 +39,7 @@ def page(request: HttpRequest, tag: str) -> HttpResponse:
     if request.method == "POST":
         signer_of(request)
         return _said(request, state, unit)
-    project, about = state.folded.project, is_about_unit(state, tag)
+    project, about = state.described, is_about_unit(state, tag)
     (told,) = things(state, (unit,))
     entries = entries_about(state, about)
     concern = bodies.ConcernNoted("", tag, "")
@@ -85,7 +85,7 @@ def _looked(request: HttpRequest, state: DayState, unit: Unit) -> Unit:
     """The thing with one observation of it made now; all else as it was."""
     asked = request.POST.get("path", "")
     whole = with_wear(unit)
-    for value in seen_of(state.folded.project, unit):
+    for value in seen_of(state.described, unit):
         if "/".join(value.path) == asked:
             text = request.POST.get("value", "").strip()
             seen = read_value(value, text)
@@ -113,7 +113,7 @@ def _test(request: HttpRequest, state: DayState) -> Test:
 
 def _exchange(request: HttpRequest, state: DayState, unit: Unit) -> bodies.UnitExchanged:
     drop, path = request.POST.get("drop", ""), request.POST.get("path", "")
-    there = hanging(state.folded.project)
+    there = hanging(state.described)
     here = [one for one in there if (one.kind, one.name) == (unit.kind, unit.id)]
     place = next((one for one in here if (one.drop, one.key) == (drop, path)), None)
     if place is None:
@@ -131,7 +131,7 @@ def _exchange(request: HttpRequest, state: DayState, unit: Unit) -> bodies.UnitE
 
 def _others(state: DayState, unit: Unit) -> list[Unit]:
     """What may be put in its place: the same kind, hanging nowhere; of lots, any other."""
-    project = state.folded.project
+    project = state.described
     used = {(one.kind, one.name) for one in hanging(project)}
     lot = unit.kind is UnitKind.PIECE
     same = [one for one in project.kit.units if one.kind is unit.kind and one.id != unit.id]

@@ -8,7 +8,7 @@ from typing import Any
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.findings import WORST_FIRST
-from backspan.core.review.plain import Data
+from backspan.web.owed import owed
 from backspan.web.pages.common import filled, state_of
 from backspan.web.running_out import running_out
 from backspan.web.workbench import DayState
@@ -25,7 +25,7 @@ def page(request: HttpRequest) -> HttpResponse:
         "today.html",
         rows=rows,
         day=state.day,
-        owed=_owed(rows),
+        owed=owed(([row["drop"]], one) for row in rows for one in row["front"]["reasons"]),
         runs_out=list(running_out(state.project, state.library, state.on)),
     )
 
@@ -41,23 +41,3 @@ def _rank(row: dict[str, Any]) -> tuple[bool, int, int, str]:
     front = row["front"]
     worst = verdicts.index(front["verdict"])
     return row["in_service"], worst, -len(front["reasons"]), row["drop"]
-
-
-def _owed(rows: list[dict[str, Any]]) -> list[tuple[str, list[tuple[str, str]]]]:
-    """By who must act: what, and for which drops."""
-    acts: dict[str, dict[str, list[str]]] = {}
-    for row in rows:
-        for who, what in _acts(row["front"]):
-            drops = acts.setdefault(who, {}).setdefault(what, [])
-            if row["drop"] not in drops:
-                drops.append(row["drop"])
-    return [
-        (who, [(what, ", ".join(drops)) for what, drops in wanted.items()])
-        for who, wanted in sorted(acts.items())
-    ]
-
-
-def _acts(front: Data) -> Iterator[tuple[str, str]]:
-    for reason in front["reasons"]:
-        for act in reason["acts"]:
-            yield act["who"], act["text"]
