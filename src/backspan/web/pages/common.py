@@ -69,8 +69,13 @@ def refuse_unseen(request: HttpRequest, state: DayState, drop: str) -> None:
     """Raise ChangedError where something about a drop was stated since the page was made."""
     since = came_since(request, state)
     about = [one for one in since if not drops_of(one.body) or drop in drops_of(one.body)]
-    if about:
-        lines = "; ".join(entry_line(one) for one in about[:5])
+    refuse_stated(about)
+
+
+def refuse_stated(since: Sequence[Entry]) -> None:
+    """Raise ChangedError where there is an entry that one has to see first."""
+    if since:
+        lines = "; ".join(entry_line(one) for one in since[:5])
         raise ChangedError(
             f"Since you opened this page somebody stated: {lines}. Nothing was written. Look at"
             " the page as it is now, and do it again if it still holds."

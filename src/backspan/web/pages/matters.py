@@ -12,6 +12,7 @@ from backspan.web.application import workbench_of
 from backspan.web.history import entry_told
 from backspan.web.pages.common import FormError, field, filled, go_on, state_of, the_drop
 from backspan.web.pages.evidence import kept
+from backspan.web.pages.saying import matter_id
 from backspan.web.speaking import signer_of
 
 
@@ -22,8 +23,7 @@ def raise_one(request: HttpRequest, name: str) -> HttpResponse:
     the_drop(state, name)
     about, says = field(request, "about", told="Where"), field(request, "says", told="What")
     forbids = request.POST.get("forbids") != "no"
-    # Two machines never take one name for two deficiencies: a device's name is in it.
-    number = f"{bench.record.device[-4:]}-{state.place + 1}"
+    number = matter_id(request, state)
     body = bodies.DeficiencyRaised(number, (name,), about, says, forbids_use=forbids)
     bench.say([body], signer, kept(request))
     return go_on("deficiency", number)

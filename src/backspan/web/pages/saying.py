@@ -8,14 +8,13 @@ from typing import Any
 from django.http import HttpRequest
 
 from backspan.core.errors import quoted
-from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.kinds import Body, kind_of, read_body
 from backspan.core.ledger.writes import writes_of
 from backspan.core.model.dated import DATE, why_no_date
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.wire import to_data
 from backspan.web.application import workbench_of
-from backspan.web.pages.common import ChangedError, FormError, came_since
+from backspan.web.pages.common import FormError, came_since, refuse_stated
 from backspan.web.speaking import signer_of
 from backspan.web.workbench import DayState
 
@@ -23,10 +22,15 @@ from backspan.web.workbench import DayState
 def say_placed(request: HttpRequest, state: DayState, body: Body) -> None:
     """Write an entry that has its place. Raises LedgerError, WireError where it has none."""
     signer = signer_of(request)
+    refuse_unplaced(state, body)
+    workbench_of(request).say([body], signer)
+
+
+def refuse_unplaced(state: DayState, body: Body) -> None:
+    """Raise LedgerError, WireError where an entry has no place in the site as it stands."""
     read_body(*kind_of(body), to_data(body))
     for write in writes_of(body, state.folded.data):
         write.on(state.folded.data)
-    workbench_of(request).say([body], signer)
 
 
 def found_now(request: HttpRequest, value: Any, text: str) -> StatedValue[Any]:
@@ -57,12 +61,7 @@ def line_of_text(request: HttpRequest, name: str, *, told: str, most: int = 100)
 
 def refuse_since(request: HttpRequest, state: DayState, about: Callable[[Body], bool]) -> None:
     """Raise ChangedError where something of that kind was stated since the page was made."""
-    lines = [entry_line(one) for one in came_since(request, state) if about(one.body)]
-    if lines:
-        raise ChangedError(
-            f"Since you opened this page somebody stated: {'; '.join(lines[:5])}. Nothing was"
-            " written. Look at the page as it is now, and do it again if it still holds."
-        )
+    refuse_stated([one for one in came_since(request, state) if about(one.body)])
 
 
 def matter_id(request: HttpRequest, state: DayState) -> str:

@@ -14,7 +14,6 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.document import Path
 from backspan.core.ledger.fields import Stateable, field_at
 from backspan.core.ledger.kinds import Body
-from backspan.core.ledger.writes import writes_of
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.quantities import QuantityError, parse
 from backspan.web.application import workbench_of
@@ -26,6 +25,7 @@ from backspan.web.pages.common import (
     state_of,
     the_drop,
 )
+from backspan.web.pages.saying import refuse_unplaced
 from backspan.web.speaking import signer_of
 
 
@@ -61,8 +61,7 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
     body = found_body(at, text, tap=tap, by=signer.person, now=now)
     if at.is_rated:
         body = _by_paper(body, request)
-    for write in writes_of(body, state.folded.data):
-        write.on(state.folded.data)
+    refuse_unplaced(state, body)
     bench.say([body], signer)
     return go_on("drop", name, at=request.POST.get("item", ""))
 

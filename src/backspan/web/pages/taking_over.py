@@ -8,12 +8,12 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
-from backspan.core.ledger.writes import writes_of
 from backspan.core.model.project import Project
 from backspan.core.model.topics import DropTaken, TakeOver, Topic
 from backspan.web.application import workbench_of
 from backspan.web.pages.common import FormError, field, filled, go_on, state_of, the_drop
 from backspan.web.pages.evidence import kept
+from backspan.web.pages.saying import refuse_unplaced
 from backspan.web.speaking import signer_of
 
 
@@ -24,8 +24,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     if request.method == "POST":
         signer = signer_of(request)
         body = bodies.TopicTakenOver(_taken(request, name))
-        for write in writes_of(body, state.folded.data):
-            write.on(state.folded.data)
+        refuse_unplaced(state, body)
         workbench_of(request).say([body], signer, kept(request))
         return go_on("drop", name)
     answers = state.review(name).topics
