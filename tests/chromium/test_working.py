@@ -32,10 +32,12 @@ def test_without_a_script_every_step_works(opened: Opened, record: SiteRecord) -
     page = opened("/drops/S1/", script=False)
     page.click("#power > details > summary")
     page.click(f"#power .value details:has({POWER}) summary")
+    # A click does not wait for the page it brings: what is looked at next has to.
     page.click(f"{POWER} button[value='defective']")
-    assert page.is_visible(".answer-line .answer.fail")
+    page.wait_for_selector(".answer-line .answer.fail")
     page.fill("form.stop-now input[name=why]", "invented: a noise")
     page.click("form.stop-now button")
+    page.wait_for_selector(".stand.stopped")
     assert fold(record.entries()).record("S1").state is State.STOPPED
 
 
