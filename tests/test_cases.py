@@ -14,17 +14,21 @@ import yaml
 
 from backspan.core.errors import BackspanError
 from backspan.core.findings import DoesNotApply, Finding, Review, Verdict
+from backspan.core.mechanics import FORMULAS
 from backspan.core.review import review
 from backspan.core.review.front import front_data
+from backspan.core.review.plain import Writer
 from backspan.core.review.run import roll_up
 from backspan.core.wire import configuration_code
 from backspan.core.words import ENGLISH, counterweight, say_mend, settled
+from backspan.core.worked.table import describe_all
 from backspan.exchange.files import load, load_rule_library
 from backspan.exchange.parse import parse_project
 from tools import write_rig
 
 ROOT = Path(__file__).resolve().parent
 LIBRARY = load_rule_library()
+DESCRIBED = describe_all(FORMULAS)
 ON = datetime.date(2026, 11, 25)
 FILES = ("limits", "impossible", "evidence", "unlikely")
 
@@ -153,6 +157,9 @@ def test_a_case(case: dict[str, Any]) -> None:
         return
     (found,) = judged(made, case)
     assert found.verdict == case["answer"]
+    writer = Writer(made.units, DESCRIBED)
+    # What is worked out can be printed, each step with its numbers and their units.
+    assert all(writer.step(one)["line"] for one in found.steps)
     assert found.verdict != "fail" or say_mend(found, made.units) != ENGLISH.phrase("put-right")
     if "governs" in case:
         assert found.governing == case["governs"]

@@ -22,6 +22,7 @@ from backspan.core.quantities.quantity import GEOMETRY
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
 from backspan.exchange.parse import ProjectError, parse_part
 from backspan.exchange.parse.shape import hint_at, is_stated, is_word
+from backspan.web.nested import at, listed, put
 from backspan.web.pages.common import FormError
 
 T = TypeVar("T")
@@ -146,7 +147,7 @@ def filled_in(
 
     A number that nobody wrote stands in the units of the project, where they can say it exactly.
     """
-    found = (_filled(one, _at(data, one.name)) for one in asks)
+    found = (_filled(one, at(data, one.name)) for one in asks)
     return tuple(replace(one, value=_in_style(one, style)) for one in found)
 
 
@@ -159,15 +160,22 @@ def said(
     """
     data: dict[str, Any] = dict(fixed or {})
     for one in asks:
-        value: Any = list(one.values) if one.many else one.value
-        if not value:
-            continue
-        if one.evidence:
-            seen = one.seen if one.seen in one.evidence else str(one.evidence[0])
-            value = {"value": value, **(statement or {}), "evidence": seen}
-        _put(data, one.name.split("."), value)
-    found = _listed(data)
+        value = value_said(one, statement)
+        if value is not None:
+            put(data, one.name, value)
+    found = listed(data)
     return found if isinstance(found, dict) else {}
+
+
+def value_said(one: Ask, statement: Mapping[str, str] | None = None) -> Any:
+    """What was written into one question, as the data of a project file; None where nothing was."""
+    value: Any = list(one.values) if one.many else one.value
+    if not value:
+        return None
+    if not one.evidence:
+        return value
+    seen = one.seen if one.seen in one.evidence else str(one.evidence[0])
+    return {"value": value, **(statement or {}), "evidence": seen}
 
 
 def part(cls: type[T], data: Mapping[str, Any], asks: Sequence[Ask] = ()) -> T:
@@ -221,28 +229,3 @@ def _in_style(one: Ask, style: Style) -> str:
     except QuantityError:
         return one.value
     return text if off <= _SAME * abs(value) else one.value
-
-
-def _at(data: Any, name: str) -> Any:
-    for step in name.split("."):
-        if isinstance(data, list):
-            data = data[int(step)] if step.isdigit() and int(step) < len(data) else None
-        else:
-            data = data.get(step) if isinstance(data, dict) else None
-    return data
-
-
-def _put(data: dict[str, Any], path: Sequence[str], value: Any) -> None:
-    for step in path[:-1]:
-        data = data.setdefault(step, {})
-    data[path[-1]] = value
-
-
-def _listed(data: Any) -> Any:
-    """Records whose keys are all numbers as lists, in the order of the numbers."""
-    if not isinstance(data, dict):
-        return data
-    inner = {name: _listed(value) for name, value in data.items()}
-    if inner and all(name.isdigit() for name in inner):
-        return [inner[name] for name in sorted(inner, key=int)]
-    return inner

@@ -26,6 +26,7 @@ from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import WordList
 from backspan.web.application import workbench_of
 from backspan.web.asking import Ask, ProblemsError, given
+from backspan.web.falling import accepted, fallen
 from backspan.web.pages.common import FormError, filled, state_of
 from backspan.web.pages.saying import refuse_since
 from backspan.web.speaking import signer_of
@@ -112,8 +113,19 @@ def form_page(
         except WalkError as error:
             wrong = error.problems
     more = any(one.more for one in asks)
+    state = state_of(request)
     page = filled(
-        request, template, asks=asks, has_more=more, wrong=wrong, steps=steps(request), **values
+        request,
+        template,
+        asks=asks,
+        has_more=more,
+        wrong=wrong,
+        steps=steps(request),
+        accepted=accepted(state),
+        fallen=list(
+            fallen(state, [one for one in state.entries if describes(one.body) is not None])
+        ),
+        **values,
     )
     page.status_code = 400 if wrong else 200
     return page
@@ -136,6 +148,7 @@ def steps(request: HttpRequest) -> list[dict[str, Any]]:
         ("units", "Things by tag", len(kit.units)),
         ("plan", "Plan", 0 if project.plan is None else 1),
         ("drops", "Drops", len(project.drops)),
+        ("limits", "Limits signed", len(project.signed_limits)),
         ("confirm", "Confirmed values", len(project.confirmations)),
     )
     return [{"page": f"set-up-{page}", "title": title, "many": many} for page, title, many in rows]

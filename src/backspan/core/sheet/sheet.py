@@ -10,10 +10,11 @@ written once, for the case in which all is known. A step that came out NaN is no
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Protocol
 
 from backspan.core.numbers import surely_above
+from backspan.core.quantities import Dimension
 from backspan.core.sheet.case import Corner, Place
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.reads import UNKNOWN, Read
@@ -37,8 +38,12 @@ class Sheet(Protocol):
     def want(self, name: str, place: Place) -> None:
         """Note that something is not there that somebody has to look for."""
 
-    def do(self, formula: AnyFormula, **arguments: float) -> float:
-        """A formula's result; NaN where an argument is."""
+    def do(self, formula: AnyFormula, *, of: Dimension | None = None, **arguments: float) -> float:
+        """A formula's result; NaN where an argument is.
+
+        `of` is the kind of quantity that a formula for any is used on: without it the step cannot
+        be printed.
+        """
 
     def positive(self, name: str, value: float) -> float:
         """The value if it is above zero; else NaN, and the answer is a fail that names it.
@@ -72,9 +77,11 @@ class RecordedSheet:
         """As `Sheet.want`."""
         self.inputs.want(name, EvidenceClass.OBSERVATION, place)
 
-    def do(self, formula: AnyFormula, **arguments: float) -> float:
+    def do(self, formula: AnyFormula, *, of: Dimension | None = None, **arguments: float) -> float:
         """As `Sheet.do`; notes the step."""
         step: Step = formula(**arguments)
+        if of is not None:
+            step = replace(step, of=of)
         if not math.isnan(step.value):
             self.steps.append(step)
         return step.value
@@ -108,7 +115,13 @@ class BareSheet:
     def want(self, name: str, place: Place) -> None:
         """As `Sheet.want`: what is not there is unknown, and nothing else follows."""
 
-    def do(self, formula: AnyFormula, **arguments: float) -> float:
+    def do(
+        self,
+        formula: AnyFormula,
+        *,
+        of: Dimension | None = None,  # noqa: ARG002 - nothing is printed
+        **arguments: float,
+    ) -> float:
         """As `Sheet.do`."""
         value: float = formula.__wrapped__(**arguments)
         return value

@@ -133,7 +133,7 @@ def _used(
     words: Words = (("input", name),)
     if surely_nothing(capacity) or surely_below(capacity, limit=0.0):
         return Compared(1.0, 0.0, words=words, numbers=numbers)
-    share = sheet.do(utilisation, demand=demand, capacity=capacity)
+    share = sheet.do(utilisation, of=of, demand=demand, capacity=capacity)
     return Compared(share, 1.0, words=words, numbers=numbers)
 
 

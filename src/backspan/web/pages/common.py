@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from typing import Any
+from collections.abc import Iterable, Sequence
+from typing import Any, Protocol, TypeVar
 
 from django.http import HttpRequest, HttpResponse, HttpResponseRedirect
 from django.shortcuts import render
@@ -16,6 +16,17 @@ from backspan.core.model.identifiers import did_you_mean
 from backspan.core.model.rigs import Drop
 from backspan.web.application import workbench_of
 from backspan.web.workbench import DayState
+
+
+class Named(Protocol):
+    """A thing of the site that has an id."""
+
+    @property
+    def id(self) -> str:
+        """Its id."""
+
+
+T = TypeVar("T", bound=Named)
 
 
 class FormError(BackspanError):
@@ -53,6 +64,24 @@ def the_drop(state: DayState, name: str) -> Drop:
     names = [one.id for one in drops]
     meant = did_you_mean(name, names) or f"drops: {', '.join(names) or 'none'}"
     raise FormError(f"found no drop {quoted(name)}; {meant}")
+
+
+def named_of(request: HttpRequest, there: Iterable[T]) -> T | None:
+    """The thing that a page is asked to put right, `?of=` its id; None where it adds one.
+
+    Raises FormError where there is none of that id.
+    """
+    if "of" not in request.GET:
+        return None
+    name, known = request.GET["of"], {one.id: one for one in there}
+    if name not in known:
+        raise FormError(f"found {quoted(name)}, expected one of: {', '.join(known) or 'none yet'}")
+    return known[name]
+
+
+def in_place(there: Iterable[T], new: T) -> tuple[T, ...]:
+    """The things with a new one in the place of the one that has its id."""
+    return tuple(new if one.id == new.id else one for one in there)
 
 
 def field(request: HttpRequest, name: str, *, told: str, most: int = 500) -> str:

@@ -15,6 +15,7 @@ from backspan.core.quantities import Style
 from backspan.core.review.basis import PRACTICE
 from backspan.core.rules.selected import RuleLibrary
 from backspan.exchange.parse import ProjectError, parse_project
+from backspan.exchange.written import part_data
 from backspan.web.application import workbench_of
 from backspan.web.asking import Ask, ProblemsError, part, said, told
 from backspan.web.describing import (
@@ -26,8 +27,9 @@ from backspan.web.describing import (
     signer_as,
     the_project,
 )
-from backspan.web.pages.common import go_on, state_of
+from backspan.web.pages.common import go_on, in_place, named_of, state_of
 from backspan.web.pages.speaker import speaks
+from backspan.web.righting import as_it_stands
 
 #: What a site is held against where nobody chose otherwise, with its edition after the bar.
 _USUAL = "us-osha-1926-subpart-l|1996"
@@ -78,15 +80,18 @@ def site(request: HttpRequest) -> HttpResponse:
 def people(request: HttpRequest) -> HttpResponse:
     """Who is there, and one more of them."""
     project, bench = the_project(request), workbench_of(request)
+    asks, there = _of_person(bench.library), project.people
+    of = named_of(request, there)
+    if of is not None:
+        asks = as_it_stands(asks, part_data(of))
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
-        one = _person(sent, "", [one.id for one in project.people])
-        describe(request, [described(replace(project, people=(*project.people, one)))])
+        one = _person(sent, "", [one.id for one in there], of)
+        changed = (*there, one) if of is None else in_place(there, one)
+        describe(request, [described(replace(project, people=changed))])
         return go_on("set-up-people")
 
-    return form_page(
-        request, "set_up/people.html", _of_person(bench.library), act, people=project.people
-    )
+    return form_page(request, "set_up/people.html", asks, act, people=there, of=of)
 
 
 def _begin(request: HttpRequest, sent: tuple[Ask, ...]) -> HttpResponse:
@@ -132,7 +137,9 @@ def _read(sent: Sequence[Ask], one: Person, library: RuleLibrary) -> Project:
     return found
 
 
-def _person(sent: Sequence[Ask], around: str, taken: Sequence[str]) -> Person:
+def _person(
+    sent: Sequence[Ask], around: str, taken: Sequence[str], of: Person | None = None
+) -> Person:
     asks = [
         replace(one, name=one.name.removeprefix(around))
         for one in sent
@@ -143,7 +150,8 @@ def _person(sent: Sequence[Ask], around: str, taken: Sequence[str]) -> Person:
     if other is not None:
         data["role"] = other
     last = str(data.get("name", "")).split()[-1:]
-    return part(Person, {"id": id_for(" ".join(last), taken), **data}, asks)
+    own = id_for(" ".join(last), taken) if of is None else of.id
+    return part(Person, {"id": own, **data}, asks)
 
 
 def _of_site(library: RuleLibrary) -> tuple[Ask, ...]:

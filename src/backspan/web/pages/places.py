@@ -25,7 +25,7 @@ from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.tied import PLAN_POSITION
 from backspan.exchange.written import part_data
 from backspan.web.application import workbench_of
-from backspan.web.asking import DRAWN, Ask, ProblemsError, ask, every, filled_in, part, said
+from backspan.web.asking import DRAWN, Ask, ProblemsError, ask, every, part, said
 from backspan.web.describing import (
     describe,
     described,
@@ -36,6 +36,22 @@ from backspan.web.describing import (
 )
 from backspan.web.pages.common import go_on
 from backspan.web.pages.edges import edge_named, length_in
+from backspan.web.righting import as_it_stands, put_right
+
+FIRST = Ask(
+    "first",
+    "The first edge faces",
+    words=tuple((str(one), str(one)) for one in Facing),
+    needed=True,
+    value=str(Facing.SOUTH),
+)
+WALK = Ask(
+    "walk",
+    "Its edges",
+    long=True,
+    needed=True,
+    like="60 ft, right 90, 30 ft, right 90, 60 ft, right 90, 30 ft",
+)
 
 
 def roofs(request: HttpRequest) -> HttpResponse:
@@ -47,7 +63,7 @@ def roofs(request: HttpRequest) -> HttpResponse:
         _of_roof(project),
         lambda sent: _add_roof(request, project, sent),
         roofs=[_roof_row(one, project) for one in project.site.roofs],
-        gap=display(_most_gap(request, project), LENGTH, project.units),
+        gap=most_gap_shown(request, project),
     )
 
 
@@ -55,17 +71,18 @@ def edge(request: HttpRequest, roof: str, name: str) -> HttpResponse:
     """One edge: what it faces, its parapet where it is not that of the others."""
     project = the_project(request)
     of, one = edge_named(project, f"{roof}/{name}")
-    asks = filled_in(
+    stands = part_data(one)
+    asks = as_it_stands(
         (
             ask(Edge, "faces", "Street or yard below"),
             *every(Edge, DRAWN, "parapet"),
         ),
-        part_data(one),
+        stands,
         project.units,
     )
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
-        data = said(sent, statement(request))
+        data = put_right(sent, stands, statement(request), project.units)
         wall = part(Parapet, data["parapet"], _inner(sent)) if "parapet" in data else None
         new = replace(one, parapet=wall, faces=data.get("faces"))
         edges = tuple(new if there is one else there for there in of.edges)
@@ -77,18 +94,11 @@ def edge(request: HttpRequest, roof: str, name: str) -> HttpResponse:
 
 
 def _of_roof(project: Project) -> tuple[Ask, ...]:
-    ways = tuple((str(one), str(one)) for one in Facing)
     asks = (
         ask(Roof, "name", "What the roof is called", like="such as main roof"),
         ask(Roof, "level", "Its height above the ground", evidence=DRAWN),
-        Ask("first", "The first edge faces", words=ways, needed=True, value=str(Facing.SOUTH)),
-        Ask(
-            "walk",
-            "Its edges",
-            long=True,
-            needed=True,
-            like="60 ft, right 90, 30 ft, right 90, 60 ft, right 90, 30 ft",
-        ),
+        FIRST,
+        WALK,
         ask(Edge, "parapet.height", "Parapet, height above the roof", evidence=DRAWN, needed=False),
         ask(Edge, "parapet.thickness", "Parapet, thickness", evidence=DRAWN, needed=False),
         ask(Edge, "parapet.material", "Parapet, made of", more=True),
@@ -107,7 +117,7 @@ def _of_roof(project: Project) -> tuple[Ask, ...]:
 def _add_roof(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> HttpResponse:
     text = {one.name: one.value for one in sent}
     wrong: list[str] = []
-    walked = _walked(request, project, text, wrong)
+    found = walked(request, project, text, wrong)
     data = said(
         [one for one in sent if one.name not in {"first", "walk", "east", "north"}],
         statement(request),
@@ -125,16 +135,16 @@ def _add_roof(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> 
         parapet = part(Parapet, wall, _inner(sent)) if wall else None
     except ProblemsError as error:
         wrong.extend(error.problems)
-    if wrong or roof is None or walked is None:
+    if wrong or roof is None or found is None:
         raise ProblemsError(wrong)
-    edges = tuple(replace(one, parapet=parapet) for one in walked.edges)
-    new = replace(roof, outline=walked.outline, edges=edges)
+    edges = tuple(replace(one, parapet=parapet) for one in found.edges)
+    new = replace(roof, outline=found.outline, edges=edges)
     site = replace(project.site, roofs=(*project.site.roofs, new))
     describe(request, [described(replace(project, site=site))])
     return go_on("set-up-roofs")
 
 
-def _walked(
+def walked(
     request: HttpRequest, project: Project, text: dict[str, str], wrong: list[str]
 ) -> Walked | None:
     """The edges that were walked; what is wrong with them is added."""
@@ -158,6 +168,11 @@ def _walked(
         if found is not None and east is not None and north is not None:
             found = moved(found, east=east, north=north)
     return found
+
+
+def most_gap_shown(request: HttpRequest, project: Project) -> str:
+    """How far the end of a walk may lie from its start, as pages tell it."""
+    return display(_most_gap(request, project), LENGTH, project.units)
 
 
 def _most_gap(request: HttpRequest, project: Project) -> Length:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from typing import Any
+
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger import bodies
@@ -12,13 +15,37 @@ from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
-from backspan.web.pages.common import go_on
+from backspan.web.pages.common import go_on, named_of, state_of, the_drop
 from backspan.web.pages.edges import edges_of
+from backspan.web.righting import as_it_stands, put_right
 
 
 def plan(request: HttpRequest) -> HttpResponse:
     """The plan that the contractor handed in, or its next revision."""
     project = the_project(request)
+    asks = _of_plan(project, project.plan)
+
+    def act(sent: tuple[Ask, ...]) -> HttpResponse:
+        describe(request, [bodies.PlanReceived(part(Plan, said(sent), sent))])
+        return go_on("set-up-drops")
+
+    return form_page(request, "set_up/plan.html", asks, act, plan=project.plan)
+
+
+def plan_of_drop(request: HttpRequest, name: str) -> HttpResponse:
+    """The plan of one drop, which goes before that of the whole work."""
+    project = the_project(request)
+    drop = the_drop(state_of(request), name)
+    asks = _of_plan(project, drop.plan or project.plan)
+
+    def act(sent: tuple[Ask, ...]) -> HttpResponse:
+        describe(request, [bodies.PlanReceived(part(Plan, said(sent), sent), name)])
+        return go_on("set-up-rig", name)
+
+    return form_page(request, "set_up/plan.html", asks, act, plan=drop.plan, drop=drop)
+
+
+def _of_plan(project: Project, there: Plan | None) -> tuple[Ask, ...]:
     people = tuple((one.id, f"{one.name}, {one.role}") for one in project.people)
     asks: tuple[Ask, ...] = (
         ask(Plan, "contractor", "Contractor who rigs"),
@@ -28,14 +55,7 @@ def plan(request: HttpRequest) -> HttpResponse:
         ask(Plan, "begins", "Work begins on"),
         ask(Plan, "ends", "Work ends on"),
     )
-    if project.plan is not None:
-        asks = filled_in(asks, part_data(project.plan), project.units)
-
-    def act(sent: tuple[Ask, ...]) -> HttpResponse:
-        describe(request, [bodies.PlanReceived(part(Plan, said(sent), sent))])
-        return go_on("set-up-drops")
-
-    return form_page(request, "set_up/plan.html", asks, act, plan=project.plan)
+    return asks if there is None else filled_in(asks, part_data(there), project.units)
 
 
 def drops(request: HttpRequest) -> HttpResponse:
@@ -51,14 +71,27 @@ def drops(request: HttpRequest) -> HttpResponse:
         for one in project.drops
     ]
     rigged = any(one.rig is not None for one in project.drops)
+    of = named_of(request, project.drops)
+    asks = of_drop(project)
+    if of is not None:
+        asks = as_it_stands(asks[1:], _drop_data(of), project.units)
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
+        if of is not None:
+            data = put_right(sent, _drop_data(of), statement(request), project.units)
+            describe(request, [bodies.DropDescribed(_drop_from(data, sent, []))])
+            return go_on("set-up-drops")
         drop = new_drop(request, project, sent)
         describe(request, [bodies.DropDescribed(drop)])
         return go_on("set-up-rig", drop.id)
 
-    asks = of_drop(project)
-    return form_page(request, "set_up/drops.html", asks, act, drops=rows, rigged=rigged)
+    return form_page(request, "set_up/drops.html", asks, act, drops=rows, rigged=rigged, of=of)
+
+
+def _drop_data(of: Drop) -> dict[str, Any]:
+    """A drop without its rig and plan, as its form asks for it: edge and roof in one."""
+    data = part_data(replace(of, rig=None, plan=None))
+    return {**data, "edge": f"{of.roof}/{of.edge}"}
 
 
 def of_drop(project: Project) -> tuple[Ask, ...]:
@@ -76,10 +109,16 @@ def of_drop(project: Project) -> tuple[Ask, ...]:
 def new_drop(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> Drop:
     """The drop that was written. Raises ProblemsError with all that is wrong with it."""
     data = said(sent, statement(request))
-    roof, _, edge = str(data.get("edge", "")).partition("/")
-    wrong = [] if edge else ["Over edge: found none, expected an edge of a roof"]
+    wrong = []
     if data.get("id") in {one.id for one in project.drops}:
         wrong.append(f"Its mark: found {data['id']} a second time, expected one of its own")
+    return _drop_from(data, sent, wrong)
+
+
+def _drop_from(data: dict[str, Any], sent: tuple[Ask, ...], wrong: list[str]) -> Drop:
+    roof, _, edge = str(data.get("edge", "")).partition("/")
+    if not edge:
+        wrong = ["Over edge: found none, expected an edge of a roof", *wrong]
     try:
         found = part(Drop, {**data, "roof": roof or "-", "edge": edge or "-"}, sent)
     except ProblemsError as error:

@@ -35,6 +35,9 @@ _RARE: tuple[tuple[str, str], ...] = (
     ("rope_mass", "Rope, its mass"),
     ("bottom_weight", "Weight at the rope's end"),
     (f"{_PIECES}.per_row", "Pieces beside one another"),
+    (f"{_BEAM}.stack.groups.1.piece", "Pieces of a second kind, inside the first"),
+    (f"{_BEAM}.stack.groups.1.count", "Second kind, how many"),
+    (f"{_BEAM}.stack.groups.1.per_row", "Second kind, beside one another"),
     (f"{_BEAM}.stack.tail_gap", "Tail to the stack"),
     (f"{_BEAM}.fulcrum.plate_length", "Front plate, length"),
     (f"{_BEAM}.fulcrum.plate_width", "Front plate, width"),
@@ -42,6 +45,9 @@ _RARE: tuple[tuple[str, str], ...] = (
     (f"{_BEAM}.rear.plate_length", "Rear plate, length"),
     (f"{_BEAM}.rear.plate_width", "Rear plate, width"),
     (f"{_BEAM}.rear.surface_strength", "Rear surface carries"),
+    ("other_support.kind", "Another support in place of the beam"),
+    ("other_support.reach", "Other support, its reach"),
+    ("other_support.document", "Other support, the paper it rests on"),
 )
 
 
@@ -75,6 +81,8 @@ def of_point(project: Project, drop: Drop, of: Rig) -> tuple[Ask, ...]:
     connectors = tuple((one.id, one.name) for one in project.kit.connectors)
     ends = tuple((one.id, one.name) for one in project.kit.terminations)
     shown = [ask(cls, name, label, evidence=PLANNED, needed=False) for name, label in _SHOWN]
+    pieces = things(project, "piece")
+    chosen = {f"{_BEAM}.stack.groups.1.piece": {"words": pieces}}
     return (
         ask(cls, "id", "Its mark", like="such as L or R"),
         shown[0],
@@ -84,7 +92,7 @@ def of_point(project: Project, drop: Drop, of: Rig) -> tuple[Ask, ...]:
         Ask("connectors", "Between rope and beam", words=connectors, many=True),
         ask(cls, f"{_BEAM}.beam", "Beam", words=things(project, "beam", of), needed=False),
         *shown[1:8],
-        ask(cls, f"{_PIECES}.piece", "Pieces of", words=things(project, "piece"), needed=False),
+        ask(cls, f"{_PIECES}.piece", "Pieces of", words=pieces, needed=False),
         *shown[8:],
         Ask(
             "tiebacks.0.anchor",
@@ -94,7 +102,7 @@ def of_point(project: Project, drop: Drop, of: Rig) -> tuple[Ask, ...]:
         Ask("tiebacks.0.rope", "Tieback rope", words=things(project, "rope")),
         Ask("tiebacks.0.termination", "Its end", words=ends, more=True),
         *(
-            ask(cls, name, label, evidence=PLANNED, needed=False, more=True)
+            ask(cls, name, label, evidence=PLANNED, needed=False, more=True, **chosen.get(name, {}))
             for name, label in _RARE
         ),
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from django.http import HttpRequest, HttpResponse
@@ -14,8 +15,10 @@ from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import Ask, ProblemsError, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
-from backspan.web.pages.common import go_on, refuse_unseen, state_of, the_drop
+from backspan.web.pages.common import go_on, named_of, refuse_unseen, state_of, the_drop
+from backspan.web.pages.point_righting import point_as_asked, point_put_right
 from backspan.web.pages.rig_asked import copied, of_point, of_rig, said_of_rig, was_looked_at
+from backspan.web.righting import as_it_stands
 
 _SEEN = (
     "Its mark: found {}, which somebody looked at already, expected another; what is found there is"
@@ -54,28 +57,45 @@ def point(request: HttpRequest, name: str) -> HttpResponse:
     of = Rig() if drop.rig is None else drop.rig
     like = next((one for one in of.suspension_points if one.id == request.GET.get("like")), None)
     asks = of_point(project, drop, of)
-    if like is not None:
+    stands = named_of(request, of.suspension_points)
+    if stands is not None:
+        asks = as_it_stands(asks[1:], point_as_asked(stands), project.units)
+    elif like is not None:
         asks = filled_in(asks, copied(like, drop, project), project.units)
     else:
         asks = tuple(replace(one, value="L") if one.name == "id" else one for one in asks)
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
         refuse_unseen(request, state, name)
-        new = _point_from(request, project, sent)
+        if stands is None:
+            new = _point_from(request, project, sent)
+        else:
+            data = point_put_right(stands, sent, _by_the_plan(request, project), project.units)
+            new = part(SuspensionPoint, data, sent)
         before = next((one for one in of.suspension_points if one.id == new.id), None)
         if before is not None and was_looked_at(part_data(before)):
             raise ProblemsError([_SEEN.format(new.id)])
         others = [one for one in of.suspension_points if one.id != new.id]
-        points = tuple(sorted((*others, new), key=lambda one: one.station))
-        hung = of.stages
-        if len(hung) == 1:
-            hung = (replace(hung[0], from_points=tuple(each.id for each in points)),)
+        taken_off = stands is not None and request.POST.get("does") == "take off"
         describe(
-            request, [bodies.RigSetUp(name, replace(of, suspension_points=points, stages=hung))]
+            request,
+            [bodies.RigSetUp(name, _with_points(of, others if taken_off else (*others, new)))],
         )
         return go_on("set-up-rig", name)
 
-    return form_page(request, "set_up/point.html", asks, act, drop=drop, like=like)
+    seen = stands is not None and was_looked_at(part_data(stands))
+    return form_page(
+        request, "set_up/point.html", asks, act, drop=drop, like=like, of=stands, seen=seen
+    )
+
+
+def _with_points(of: Rig, points: Iterable[SuspensionPoint]) -> Rig:
+    """The rig with these points, its one stage hung from all of them."""
+    along = tuple(sorted(points, key=lambda one: one.station))
+    hung = of.stages
+    if len(hung) == 1:
+        hung = (replace(hung[0], from_points=tuple(one.id for one in along)),)
+    return replace(of, suspension_points=along, stages=hung)
 
 
 def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
@@ -109,9 +129,7 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
 
 
 def _point_from(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> SuspensionPoint:
-    paper = "" if project.plan is None else project.plan.drawing or ""
-    by = {**statement(request), **({"document": paper} if paper else {})}
-    data = said(sent, by)
+    data = said(sent, _by_the_plan(request, project))
     if "connectors" in data:
         data["connectors"] = [{"connector": one} for one in data["connectors"]]
     ties = data.get("tiebacks")
@@ -120,3 +138,9 @@ def _point_from(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -
     else:
         data.pop("tiebacks", None)
     return part(SuspensionPoint, data, sent)
+
+
+def _by_the_plan(request: HttpRequest, project: Project) -> dict[str, str]:
+    """Who states what the plan shows, when, and on which drawing."""
+    paper = "" if project.plan is None else project.plan.drawing or ""
+    return {**statement(request), **({"document": paper} if paper else {})}

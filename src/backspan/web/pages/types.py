@@ -26,7 +26,8 @@ from backspan.web.asking import (
     said,
 )
 from backspan.web.describing import describe, described, form_page, id_for, statement, the_project
-from backspan.web.pages.common import FormError, go_on
+from backspan.web.pages.common import FormError, go_on, in_place, named_of
+from backspan.web.righting import as_it_stands, put_right
 
 #: Each kind of thing: the list of the kit that its types stand in, its record, its usual evidence.
 KINDS: dict[str, tuple[str, type[Any], Any]] = {
@@ -77,33 +78,59 @@ def kind_page(request: HttpRequest, kind: str) -> HttpResponse:
     names, cls, evidence = KINDS[kind]
     there = getattr(project.kit, names)
     like = next((one for one in there if one.id == request.GET.get("like")), None)
+    of = named_of(request, there)
     asks = (*every(cls, evidence), Ask("document", "Paper that says so", more=True))
-    if like is not None:
+    if of is not None:
+        asks = as_it_stands(asks, part_data(of), project.units)
+    elif like is not None:
         asks = filled_in(asks, part_data(like), project.units)
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
-        data = said([one for one in sent if one.name != "document"], _paper(request, sent))
-        own = id_for(str(data.get("name", "")), _taken(project.kit))
-        new = part(cls, {**data, "id": own}, sent)
-        added: dict[str, Any] = {names: (*there, new)}
+        written, by = [one for one in sent if one.name != "document"], _paper(request, sent)
+        if of is None:
+            data = said(written, by)
+            data["id"] = id_for(str(data.get("name", "")), _taken(project.kit))
+        else:
+            data = put_right(written, part_data(of), by, project.units)
+        new = part(cls, data, sent)
+        added: dict[str, Any] = {names: (*there, new) if of is None else in_place(there, new)}
         kit = replace(project.kit, **added)
         describe(request, [described(replace(project, kit=kit))])
         return go_on("set-up-kinds")
 
     title = _ONE.get(kind, kind)
-    return form_page(request, "set_up/kind.html", asks, act, title=title, kind=kind)
+    return form_page(request, "set_up/kind.html", asks, act, title=title, kind=kind, of=of)
 
 
 def units(request: HttpRequest) -> HttpResponse:
     """The very things, by their tags: several of one kind at once."""
     project = the_project(request)
-    return form_page(
-        request,
-        "set_up/units.html",
-        _of_units(project),
-        lambda sent: _register(request, project, sent),
-        units=project.kit.units,
-    )
+    of = named_of(request, project.kit.units)
+    asks = _of_units(project)
+    if of is not None:
+        asks = as_it_stands(_of_one(asks), _one_data(of), project.units)
+
+    def act(sent: tuple[Ask, ...]) -> HttpResponse:
+        if of is None:
+            _register(request, project, sent)
+        else:
+            data = put_right(sent, _one_data(of), statement(request), project.units)
+            kind, _, type_ = str(data.pop("of", "")).partition("|")
+            unit = part(Unit, {**data, "kind": kind, "of": type_}, sent)
+            describe(request, [bodies.UnitRegistered(unit)])
+        return go_on("set-up-units")
+
+    return form_page(request, "set_up/units.html", asks, act, units=project.kit.units, of=of)
+
+
+def _of_one(asks: tuple[Ask, ...]) -> tuple[Ask, ...]:
+    """What can be put right of one thing: not its tag, nor its tests, of which each is stated."""
+    return tuple(one for one in asks if one.name != "tags" and not one.name.startswith("tests."))
+
+
+def _one_data(of: Unit) -> dict[str, Any]:
+    """A thing as its form asks for it: its kind and type in one."""
+    return {**part_data(of), "of": f"{of.kind}|{of.of}"}
 
 
 def _of_units(project: Project) -> tuple[Ask, ...]:
@@ -131,7 +158,7 @@ def _of_units(project: Project) -> tuple[Ask, ...]:
     )
 
 
-def _register(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> HttpResponse:
+def _register(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> None:
     text = {one.name: one.value for one in sent}
     kind, _, of = text["of"].partition("|")
     tags = [one.strip() for one in text["tags"].split(",") if one.strip()]
@@ -158,7 +185,6 @@ def _register(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -> 
     if wrong:
         raise ProblemsError(dict.fromkeys(wrong))
     describe(request, [bodies.UnitRegistered(one) for one in new])
-    return go_on("set-up-units")
 
 
 def _paper(request: HttpRequest, sent: tuple[Ask, ...]) -> dict[str, str]:
