@@ -51,6 +51,20 @@ def test_a_post_from_another_site_is_refused(pages: Browser, record: SiteRecord)
     assert len(record.entries()) == before
 
 
+def test_a_refusal_gives_back_what_was_written_but_not_what_another_site_sent(
+    silent: Browser,
+) -> None:
+    words = "a <b>noise</b> at the left hoist"
+    answer = silent.post(f"{AT}stop", AT, why=words)
+    assert answer.status == 400
+    assert "What you wrote, to take along" in answer.plain
+    assert words in answer.text
+    assert "<b>noise" not in answer.body.decode()
+    answer = silent.send(f"{AT}stop", {"why": words}, HTTP_ORIGIN="https://example.org")
+    assert answer.status == 403
+    assert "noise" not in answer.text
+
+
 def test_a_way_back_never_leads_to_another_address(pages: Browser) -> None:
     for back in ("https://example.org/", "//example.org/", "/\\example.org", "/a\nb"):
         answer = pages.post("/speaker", person="MT", back=back)

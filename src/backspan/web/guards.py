@@ -57,8 +57,8 @@ class Refusals:
         if isinstance(error, AbsentError):
             return refused(request, str(error), status=404)
         if isinstance(error, StoreFullError):
-            return refused(request, f"Nothing was kept: {error}", status=507)
+            return refused(request, f"Nothing was kept: {error}", status=507, gives_back=True)
         if isinstance(error, BackspanError):
-            return refused(request, str(error), status=400)
+            return refused(request, str(error), status=400, gives_back=True)
         _LOG.exception("a page could not be made", exc_info=error)
         return broken(request)

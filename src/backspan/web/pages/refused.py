@@ -7,10 +7,20 @@ from django.shortcuts import render
 
 from backspan.core.errors import BackspanError, quoted
 
+#: Fields into which somebody writes sentences: what a refusal gives back, to be taken along.
+_SENTENCES = ("says", "why", "about", "what", "test")
 
-def refused(request: HttpRequest, text: str, *, status: int) -> HttpResponse:
-    """The page that says why nothing was done."""
-    return render(request, "refused.html", {"text": text}, status=status)
+
+def refused(
+    request: HttpRequest, text: str, *, status: int, gives_back: bool = False
+) -> HttpResponse:
+    """The page that says why nothing was done; with `gives_back` what was written stands on it.
+
+    Only what a page of this machine sent, and could be read, is given back.
+    """
+    names = [one for one in _SENTENCES if gives_back and request.POST.get(one, "").strip()]
+    typed = [request.POST[one] for one in names]
+    return render(request, "refused.html", {"text": text, "typed": typed}, status=status)
 
 
 def bad_request(request: HttpRequest, exception: Exception) -> HttpResponse:
