@@ -75,13 +75,15 @@ class Browser:
         kind = {"CONTENT_TYPE": "application/x-www-form-urlencoded"}
         return self._followed(self._ask("POST", path, body, {**kind, **headers}))
 
-    def upload(self, path: str, page: str, files: Mapping[str, bytes], **fields: str) -> Answer:
-        """A form with files."""
+    def upload(
+        self, path: str, page: str, files: Mapping[str, bytes], into: str = "files", **fields: str
+    ) -> Answer:
+        """A form with files in its field of that name."""
         token = TOKEN.search(self.get(page).text)
         assert token is not None
         parts = [("csrfmiddlewaretoken", "", token[1].encode())]
         parts += [(name, "", value.encode()) for name, value in fields.items()]
-        parts += [("files", name, content) for name, content in files.items()]
+        parts += [(into, name, content) for name, content in files.items()]
         body = b"".join(
             b'--edge\r\nContent-Disposition: form-data; name="%s"%s\r\n\r\n%s\r\n'
             % (

@@ -47,9 +47,9 @@ def filled(request: HttpRequest, template: str, **values: Any) -> HttpResponse:
     return render(request, template, values)
 
 
-def go_on(name: str, *parts: str, at: str = "") -> HttpResponse:
+def go_on(name: str, *parts: str, query: str = "", at: str = "") -> HttpResponse:
     """Send the reader to a page, so that a form is never sent twice by going back."""
-    to = reverse(name, args=parts) + (f"#{at}" if at else "")
+    to = reverse(name, args=parts) + (f"?{query}" if query else "") + (f"#{at}" if at else "")
     answer = HttpResponseRedirect(to)
     answer.status_code = 303
     return answer
@@ -66,14 +66,14 @@ def the_drop(state: DayState, name: str) -> Drop:
     raise FormError(f"found no drop {quoted(name)}; {meant}")
 
 
-def named_of(request: HttpRequest, there: Iterable[T]) -> T | None:
+def named_of(request: HttpRequest, there: Iterable[T], query: str = "of") -> T | None:
     """The thing that a page is asked to put right, `?of=` its id; None where it adds one.
 
     Raises FormError where there is none of that id.
     """
-    if "of" not in request.GET:
+    if query not in request.GET:
         return None
-    name, known = request.GET["of"], {one.id: one for one in there}
+    name, known = request.GET[query], {one.id: one for one in there}
     if name not in known:
         raise FormError(f"found {quoted(name)}, expected one of: {', '.join(known) or 'none yet'}")
     return known[name]

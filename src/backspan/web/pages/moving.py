@@ -15,10 +15,11 @@ from backspan.core.model.site import AnchorUse
 from backspan.core.quantities import Length
 from backspan.exchange.parse import ProjectError
 from backspan.exchange.same_rig import same_rig
-from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, said, told
+from backspan.exchange.written import part_data
+from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, said, told
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import FormError, go_on, refuse_unseen, state_of, the_drop
-from backspan.web.pages.rig_asked import anchors, things
+from backspan.web.pages.rig_asked import anchors, planned, things
 
 _BEAM = "counterweighted_beam"
 _PLANNED = (
@@ -27,6 +28,10 @@ _PLANNED = (
     (f"{_BEAM}.tip_beyond_line", "beam beyond the line"),
     (f"{_BEAM}.rear_stand", "fulcrum to rear stand"),
     (f"{_BEAM}.fulcrum.setback", "fulcrum behind the face"),
+    (f"{_BEAM}.fulcrum.plate_length", "front plate, length"),
+    (f"{_BEAM}.fulcrum.plate_width", "front plate, width"),
+    (f"{_BEAM}.rear.plate_length", "rear plate, length"),
+    (f"{_BEAM}.rear.plate_width", "rear plate, width"),
 )
 
 
@@ -44,10 +49,29 @@ def page(request: HttpRequest, name: str, source: str) -> HttpResponse:
         refuse_unseen(request, state, source)
         moved = _moved(request, project, (drop, before, rig), sent)
         describe(request, [bodies.RigMoved(source, name), bodies.RigSetUp(name, moved)])
-        return go_on("set-up-rig", name)
+        return go_on("drop", name)
 
     asks = tuple(_asks(project, drop, rig))
-    return form_page(request, "set_up/same_rig.html", asks, act, drop=drop, source=before)
+    as_there = request.GET.get("plan") == "same"
+    if as_there:
+        asks = filled_in(asks, _plan_of(rig), project.units)
+    return form_page(
+        request, "set_up/same_rig.html", asks, act, drop=drop, source=before, as_there=as_there
+    )
+
+
+def _plan_of(rig: Rig) -> dict[str, Any]:
+    """What the plan shows of a rig at the drop it leaves, but where it hangs and on which anchors.
+
+    Nothing that was found there, and nothing of the roof under it: a form is filled with it, and
+    whoever sends that says that the plan shows the same at the new drop.
+    """
+    data: dict[str, Any] = planned(part_data(rig))
+    data.pop("lifelines", None)
+    for one in data.get("suspension_points", []):
+        for name in ("station", "tiebacks"):
+            one.pop(name, None)
+    return data
 
 
 def _asks(project: Project, drop: Drop, rig: Rig) -> list[Ask]:
@@ -67,11 +91,11 @@ def _asks(project: Project, drop: Drop, rig: Rig) -> list[Ask]:
 
 
 def _of_point(project: Project, drop: Drop, one: SuspensionPoint, at: str) -> list[Ask]:
-    def planned(name: str, label: str, **more: Any) -> Ask:
+    def asked(name: str, label: str, **more: Any) -> Ask:
         told = f"Point {one.id}: {label}"
         return ask(Rig, f"{at}.{name}", told, evidence=PLANNED, needed=False, **more)
 
-    station = planned("station", "along the edge")
+    station = asked("station", "along the edge")
     asks = [
         replace(station, like="left blank, as far from the drop's left end as before"),
         *(
@@ -87,10 +111,10 @@ def _of_point(project: Project, drop: Drop, one: SuspensionPoint, at: str) -> li
     if beam is None:
         return asks
     pieces = [
-        planned(f"{_BEAM}.stack.groups.{index}.count", f"pieces of {group.piece}")
+        asked(f"{_BEAM}.stack.groups.{index}.count", f"pieces of {group.piece}")
         for index, group in enumerate(beam.stack.groups)
     ]
-    return [*asks, *pieces, *(planned(name, label, more=True) for name, label in _PLANNED)]
+    return [*asks, *pieces, *(asked(name, label, more=True) for name, label in _PLANNED)]
 
 
 def _moved(

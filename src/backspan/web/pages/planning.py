@@ -11,12 +11,14 @@ from backspan.core.ledger import bodies
 from backspan.core.model.plan import Plan
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
+from backspan.core.model.walked import edge_length
+from backspan.core.numbers import surely_above
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import go_on, named_of, state_of, the_drop
-from backspan.web.pages.edges import edges_of
+from backspan.web.pages.edges import edge_named, edges_of
 from backspan.web.righting import as_it_stands, put_right
 
 
@@ -73,8 +75,11 @@ def drops(request: HttpRequest) -> HttpResponse:
     rigged = any(one.rig is not None for one in project.drops)
     of = named_of(request, project.drops)
     asks = of_drop(project)
+    like = named_of(request, project.drops, "like")
     if of is not None:
         asks = as_it_stands(asks[1:], _drop_data(of), project.units)
+    elif like is not None:
+        asks = filled_in(asks, _next_to(like, project), project.units)
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
         if of is not None:
@@ -83,9 +88,38 @@ def drops(request: HttpRequest) -> HttpResponse:
             return go_on("set-up-drops")
         drop = new_drop(request, project, sent)
         describe(request, [bodies.DropDescribed(drop)])
+        if like is not None and request.POST.get("does") == "same rig":
+            return go_on("set-up-same-rig", drop.id, like.id, query="plan=same")
         return go_on("set-up-rig", drop.id)
 
-    return form_page(request, "set_up/drops.html", asks, act, drops=rows, rigged=rigged, of=of)
+    return form_page(
+        request,
+        "set_up/drops.html",
+        asks,
+        act,
+        drops=rows,
+        rigged=rigged,
+        of=of,
+        like=like,
+    )
+
+
+def _next_to(like: Drop, project: Project) -> dict[str, Any]:
+    """A drop of the same width and height that begins where another ends, with the next mark.
+
+    Where it would reach beyond the edge, nothing is said of its beginning.
+    """
+    data = _drop_data(like)
+    _, edge = edge_named(project, str(data["edge"]))
+    begins = like.start + like.width.value
+    fits = not surely_above(begins + like.width.value, limit=edge_length(edge))
+    stem = like.id.rstrip("0123456789")
+    taken = {one.id for one in project.drops}
+    marks = (f"{stem}{number}" for number in range(1, len(taken) + 2))
+    data["id"] = next(one for one in marks if one not in taken)
+    data["start"] = display(begins, LENGTH, project.units) if fits else ""
+    data.pop("name", None)
+    return data
 
 
 def _drop_data(of: Drop) -> dict[str, Any]:
