@@ -117,7 +117,7 @@ def test_from_nothing_to_an_accepted_drop(
     kit = {
         "termination": {"rope_diameter": "5/16 in"},
         "beam": {"mass": "140 lb"},
-        "stage": {"stirrup_spacing": "18 ft", "dead_mass": "600 lb", "intended_load": "750 lb"},
+        "stage": {"stirrup_spacing": "18 ft", "dead_mass": "600 lb", "intended_load": "500 lb"},
     }
     more = tuple((kind, {**said, **kit.get(kind, {})}) for kind, said in typist.KIT)
     monkeypatch.setattr(typist, "KIT", more)

@@ -72,6 +72,11 @@ def fewest(*counts: int) -> int:
     return min(counts)
 
 
+def largest(*counts: int) -> int:
+    """The largest of whole numbers, which are never unknown."""
+    return max(counts)
+
+
 def full_rows(count: float, *, per_row: int) -> float:
     """How many full rows of `per_row` a whole `count` makes; unknown where the count is."""
     return count if math.isnan(count) else float(int(count) // per_row)

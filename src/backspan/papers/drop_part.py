@@ -115,7 +115,8 @@ def _letters(review: Data) -> list[dict[str, str]]:
 def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
     """What passes, by check: a line for each finding but the one whose sums are shown.
 
-    Of a check that says more than one thing it is told for whom; the appendix has each sentence.
+    What has a share is told by that; of a check that says more than one thing it is told for whom.
+    The appendix has each sentence.
     """
     titles: dict[str, list[dict[str, Any]]] = {}
     for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1):
@@ -125,7 +126,7 @@ def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
             where = [_where(review, one) for one in subjects.split(", ")]
             line = {
                 "where": ", ".join(one for one in where if not _names(text, one)),
-                "text": text,
+                "text": text if share is None else "",
                 "share": "" if share is None else share["text"],
                 "of": where,
                 "value": 0.0 if share is None else share["value"],

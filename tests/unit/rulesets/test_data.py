@@ -99,6 +99,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "geometry.least-parapet": ("39 in", LENGTH),
     "tolerance.taped-length": ("0.5 in", LENGTH),
     "tolerance.piece-length": ("1/16 in", LENGTH),
+    "load.person": ("250 lb", MASS),
     "age.observation": ("1", RATIO),
     "age.count": ("1", RATIO),
     "age.rig-geometry": ("7", RATIO),
@@ -194,6 +195,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
     "evidence.mass": {Evidence.LABEL, Evidence.CERTIFICATE, Evidence.MEASURED},
+    "evidence.size": {Evidence.LABEL, Evidence.CERTIFICATE, Evidence.MEASURED},
     "evidence.count": {Evidence.MEASURED},
     "evidence.observation": {Evidence.MEASURED},
 }

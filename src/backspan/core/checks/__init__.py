@@ -21,6 +21,7 @@ from backspan.core.checks import (
     hardware_words,
     heads,
     hoist_load,
+    hoist_share,
     other_support,
     over_the_edge,
     plausible_values,
@@ -40,6 +41,7 @@ from backspan.core.checks import (
     tieback_words,
     tipping,
     units,
+    work_steps,
 )
 from backspan.core.sheet.check import Check
 
@@ -73,6 +75,8 @@ CHECKS: tuple[Check, ...] = (
     fulcrum_kind.CHECK,
     stations.CHECK,
     hoist_load.CHECK,
+    hoist_share.CHECK,
+    work_steps.CHECK,
     *units.CHECKS,
     *stop_list.CHECKS,
     heads.CHECK,

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from backspan.core.mechanics import (
     beam_geometry,
     bearing,
+    hoist_share,
     loads,
     ropes,
     share,
@@ -16,10 +17,22 @@ from backspan.core.mechanics import (
 )
 from backspan.core.worked.formula import AnyFormula, Formula
 
+_MODULES = (
+    tipping,
+    loads,
+    beam_geometry,
+    stack,
+    share,
+    bearing,
+    ropes,
+    tiebacks,
+    hoist_share,
+)
+
 
 def _formulas() -> Mapping[str, AnyFormula]:
     found: dict[str, AnyFormula] = {}
-    for module in (tipping, loads, beam_geometry, stack, share, bearing, ropes, tiebacks):
+    for module in _MODULES:
         for value in vars(module).values():
             if isinstance(value, Formula) and value.__wrapped__.__module__ == module.__name__:
                 found[value.name] = value

@@ -12,7 +12,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from backspan.core.quantities.load_path import LOAD_PATH
-from backspan.core.quantities.quantity import COUNT, GEOMETRY, MASSES, Quantity
+from backspan.core.quantities.on_stage import ON_STAGE
+from backspan.core.quantities.quantity import COUNT, MASSES, Quantity
 from backspan.core.quantities.rows import mass, rated, rated_force, taped
 from backspan.core.quantities.units import (
     LENGTH,
@@ -256,38 +257,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         asked="bottom",
         zero=True,
     ),
-    mass(
-        name="dead_mass",
-        words="mass of all that hangs, without people and material",
-        record="stage",
-        field="dead_mass",
-        asked="dead",
-    ),
-    mass(
-        name="intended_load",
-        words="people, tools and material intended",
-        record="stage",
-        field="intended_load",
-        asked="live",
-        zero=True,
-        least="intended-load",
-    ),
-    taped(
-        name="stage_length",
-        words="length of the stage",
-        record="stage",
-        field="length",
-        most="stage-length",
-    ),
-    Quantity(
-        name="stirrup_spacing",
-        words="middle of one stirrup to that of the other",
-        dimension=LENGTH,
-        evidence=GEOMETRY,
-        record="stage",
-        field="stirrup_spacing",
-        tolerance="tolerance.taped-length",
-    ),
+    *ON_STAGE,
     # What stands in papers and plans, and no sum reads yet
     taped(name="drop_width", words="width of the drop", record="drop", field="width"),
     taped(

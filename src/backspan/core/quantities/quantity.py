@@ -35,3 +35,4 @@ class Quantity:
 
 GEOMETRY, RATING, MASSES = "evidence.geometry", "evidence.rating", "evidence.mass"
 COUNT, OBSERVATION = "evidence.count", "evidence.observation"
+SIZE = "evidence.size"

@@ -21,7 +21,10 @@ from backspan.core.sheet.witness import words_of
 
 #: The topics whose every question a check of this version asks.
 JUDGED_WHOLE = frozenset(
-    (Topic.TIPPING, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK, Topic.ANCHORS, Topic.EDGES)
+    (
+        *(Topic.TIPPING, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK, Topic.ANCHORS),
+        *(Topic.PEOPLE, Topic.EDGES),
+    )
 )
 #: What a rule set in force has to say for the topic to be judged at all; no custom stands in.
 _NEEDS_RULE = {Topic.LINE: "line.rated-load", Topic.EDGES: "geometry.least-parapet"}

@@ -28,6 +28,7 @@ _SUPPLIER = {
     EvidenceClass.COUNT: Decider.MEASURER,
     EvidenceClass.OBSERVATION: Decider.COMPETENT_PERSON,
     EvidenceClass.MASS: Decider.COMPETENT_PERSON,
+    EvidenceClass.SIZE: Decider.COMPETENT_PERSON,
     EvidenceClass.RATING: Decider.QUALIFIED_PERSON,
 }
 

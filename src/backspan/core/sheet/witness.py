@@ -28,6 +28,7 @@ class EvidenceClass(StrEnum):
     GEOMETRY = "evidence.geometry"
     RATING = "evidence.rating"
     MASS = "evidence.mass"
+    SIZE = "evidence.size"
     COUNT = "evidence.count"
     OBSERVATION = "evidence.observation"
 

@@ -65,5 +65,10 @@ TITLES: dict[str, str] = {
     "most_clip_torque": (
         "Mayor par de apriete de las grapas, como múltiplo del que pide su fabricante"
     ),
+    "deck_beyond_line": "Cuánto sobresale la plataforma más allá de cada cable",
+    "half_way": "La mitad de una longitud",
+    "share_of_load": "Lo que una carga lleva a un cable, por su distancia del otro",
+    "hoist_share": "Lo que lleva un aparejo: la mitad de lo que cuelga, y su parte de cada carga",
+    "half_of_dead": "Lo que mantiene tenso el cable alejado de todos",
     "rope_to_reach": "Cable desde donde apoya la viga hasta el nivel de abajo",
 }

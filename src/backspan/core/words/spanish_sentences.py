@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from backspan.core.words.spanish_line import LINE
 from backspan.core.words.spanish_load_path import LOAD_PATH
+from backspan.core.words.spanish_people import PEOPLE
 from backspan.core.words.spanish_stands_on import STANDS_ON
 
 SENTENCES: dict[str, str] = {
@@ -226,6 +227,7 @@ SENTENCES: dict[str, str] = {
         " está declarado."
     ),
     **LINE,
+    **PEOPLE,
     "bearing.pass": "El fulcro exige {pressure} de su superficie, que resiste {strength}.",
     "bearing.fail": "El fulcro exige {pressure} de su superficie, que resiste solo {strength}.",
     "bearing.missing": (

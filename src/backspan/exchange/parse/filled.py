@@ -29,13 +29,13 @@ from backspan.core.model.rigs import (
     Drop,
     Fitted,
     Fulcrum,
-    HungStage,
     Lifeline,
     PieceGroup,
     SuspensionPoint,
     Tieback,
 )
 from backspan.core.model.site import Roof
+from backspan.core.model.work import HungStage
 
 #: Fields that a file may leave out although the model has them always.
 FILLED: frozenset[tuple[type, str]] = frozenset(

@@ -69,7 +69,7 @@ REFUSES: dict[str, list[Callable[[float], object]]] = {
     "significant": [numbers.significant],
 }
 #: Of whole numbers only.
-WHOLE = {"fewest", "furthest", "nearest", "combinations"}
+WHOLE = {"fewest", "largest", "furthest", "nearest", "combinations"}
 
 
 @pytest.mark.parametrize("name", SELECTORS)

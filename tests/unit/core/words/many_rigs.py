@@ -13,7 +13,6 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
     FulcrumKind,
-    HungStage,
     OtherSupport,
     OtherSupportKind,
     Rig,
@@ -23,6 +22,7 @@ from backspan.core.model.rigs import (
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState
+from backspan.core.model.work import HungStage, LoadKind, PlacedLoad, WorkStep
 from backspan.core.quantities import ANGLE
 from tests.unit.core.rigs import (
     ARM,
@@ -73,6 +73,21 @@ WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
     {"employer": None},
     {"employer": "Upline Access"},
 )
+
+
+PERSON, MATERIAL = LoadKind.PERSON, LoadKind.MATERIAL
+#: What is on the stage in one step: each brings up other sentences on people and loads.
+WORK: tuple[tuple[PlacedLoad, ...], ...] = (
+    (PlacedLoad("P1", PERSON), PlacedLoad("P2", PERSON)),
+    (PlacedLoad("P1", PERSON, at=1.0), PlacedLoad("P2", PERSON, at=9.0)),
+    (PlacedLoad("P1", PERSON), PlacedLoad("U", MATERIAL)),
+    (PlacedLoad("P1", PERSON), PlacedLoad("U", MATERIAL, mass("900 lb"), at=0.5)),
+)
+
+
+def at_work(*loads: PlacedLoad) -> tuple[HungStage, ...]:
+    """The stage with one step of work."""
+    return (HungStage("ST-1", ("L", "R"), (WorkStep("UP", loads),)),)
 
 
 def with_person(**changes: Any) -> Project:
@@ -266,4 +281,14 @@ RIGS = [
     put(put(PROJECT, (*TIE, "angle"), None), (*TIE, "attached"), None),
     put(PROJECT, (*TIE, "angle"), turned(30)),
     put(PROJECT, (*TIE, "rope"), None),
+    put(PROJECT, (*STAGE, "intended_load"), mass("700 lb")),
+    put(
+        put(PROJECT, (*STAGE, "intended_load"), mass("700 lb")), (*STAGE, "length"), length("60 ft")
+    ),
+    put(PROJECT, (*STAGE, "intended_load"), mass("400 lb")),
+    put(PROJECT, (*RIG, "stages"), (HungStage("ST-1", ("L",)),)),
+    *(put(PROJECT, (*RIG, "stages"), at_work(*loads)) for loads in WORK),
+    put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[0])), (*RIG, "riders"), None),
+    put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[1])), (*STAGE, "stirrup_spacing"), None),
+    put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[0])), (*STAGE, "length"), length("60 ft")),
 ]

@@ -1,0 +1,115 @@
+"""Do the steps of the work say enough, and no more than was intended; do the riders fit in it.
+
+A step is what is on the stage at one time. One of them has everybody on it, or the last ride down
+at the end of the day is a step that nobody asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply, Finding, Message
+from backspan.core.mechanics.hoist_share import half_way
+from backspan.core.mechanics.tipping import weight
+from backspan.core.model.topics import Topic
+from backspan.core.model.work import HungStage
+from backspan.core.numbers import largest, total
+from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.placed import PERSON, Step, steps_of, weight_of
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.sheet import Sheet
+
+ID = "work-steps"
+KEY = "load.work-steps"
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """The steps of the work on a stage, and what may be on it."""
+
+    intended: Read
+    riders: Read
+    length: Read
+    apart: Read
+    steps: tuple[Step, ...] = ()
+
+
+def riders_fit(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
+    """What the riders weigh against all that is intended: they are part of it."""
+    each = limit_of(one.values[0], MASS)
+    people = sheet.do(weight, mass=sheet.read(one.subject.riders) * each)
+    intended = sheet.do(weight, mass=sheet.read(one.subject.intended))
+    numbers = (("people", people, FORCE), ("intended", intended, FORCE))
+    yield Compared(people, intended, numbers=numbers)
+
+
+def as_intended(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
+    """All of each step against what is intended at any one time."""
+    intended = sheet.do(weight, mass=sheet.read(one.subject.intended))
+    for step in one.subject.steps:
+        load = total([weight_of(sheet, each) for each in step.loads])
+        numbers = (("load", load, FORCE), ("intended", intended, FORCE))
+        yield Compared(load, intended, words=(("step", step.name),), numbers=numbers)
+
+
+def everybody(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
+    """The most people in a step against the riders: no more, and no fewer."""
+    riders = sheet.read(one.subject.riders)
+    people = float(largest(0, *(step.people for step in one.subject.steps)))
+    counts = (("people", people), ("riders", riders))
+    yield Compared(people, riders, counts=counts)
+    yield Compared(riders, people, counts=counts)
+
+
+def on_the_deck(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
+    """How far from the middle each load is placed, against half the deck."""
+    half = sheet.do(half_way, whole=sheet.read(one.subject.length))
+    middle = sheet.do(half_way, whole=sheet.read(one.subject.apart))
+    for step in one.subject.steps:
+        for place in (place for load in step.loads for place in load.places):
+            off = abs(place - middle)
+            numbers = (("off", off, LENGTH), ("half", half, LENGTH))
+            yield Compared(off, half, words=(("step", step.name),), numbers=numbers)
+
+
+RIDERS = Question(ID, "riders-weight", FORCE, riders_fit, strength=False, share=False)
+SUM = Question(ID, "step-load", FORCE, as_intended, strength=False, share=False)
+ALL = Question(ID, "steps-with-all", RATIO, everybody, strength=False, share=False)
+DECK = Question(ID, "step-on-deck", LENGTH, on_the_deck, strength=False, share=False)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """Of each stage whether its riders fit; of the steps that are stated their load and people."""
+    hung = () if case.drop.rig is None else case.drop.rig.stages
+    if not hung:
+        yield DoesNotApply(ID, case.subject, case.place, Message("na.nothing-of-it"))
+    for one in hung:
+        yield from _stage(case, one)
+
+
+def _stage(case: Case, hung: HungStage) -> Iterator[Finding]:
+    stage, rig = case.stage(hung.stage), case.drop.rig
+    kit, place = ("kit", "stages", stage.id), (*case.place, "rig", "stages", hung.stage)
+    work = Work(
+        read_of("intended_load", stage, kit),
+        read_of("riders", rig, (*case.place, "rig")),
+        read_of("stage_length", stage, kit),
+        read_of("stirrup_spacing", stage, kit),
+        steps_of(case, hung, place),
+    )
+    name, rule = f"{case.subject}/{hung.stage}", needed_value(case.practice, KEY)
+    yield RIDERS.judge(case, Asked(work, name, place, (needed_value(case.practice, PERSON),)))
+    if hung.work is None:
+        return
+    questions = [SUM, ALL]
+    questions += [DECK] if any(load.places for step in work.steps for load in step.loads) else []
+    for question in questions:
+        yield question.judge(case, Asked(work, name, place, (rule,)))
+
+
+CHECK = Check(ID, Topic.PEOPLE, judge)

@@ -1,0 +1,57 @@
+"""Two hoists that lift all of it together, and the one on which most of it stands."""
+
+from __future__ import annotations
+
+import pytest
+
+from backspan.core.findings import Finding, Verdict
+from backspan.core.model.project import Project
+from backspan.core.model.work import HungStage, LoadKind, PlacedLoad, WorkStep
+from backspan.core.review import review
+from tests.unit.core.rigs import LIBRARY, ON, PROJECT, RIG, STAGE, length, mass, put
+
+POUND = 4.4482216152605
+MEN = (PlacedLoad("P1", LoadKind.PERSON, at=0.9144), PlacedLoad("P2", LoadKind.PERSON, at=0.9144))
+WINDOWS = PlacedLoad("U", LoadKind.MATERIAL, mass("400 lb"), at=0.6096)
+
+
+def loaded(*loads: PlacedLoad) -> Project:
+    """20 ft between the ropes, 600 lb of stage and hoists."""
+    project = put(PROJECT, (*STAGE, "stirrup_spacing"), length("20 ft", tolerance="0 in"))
+    project = put(project, (*STAGE, "dead_mass"), mass("600 lb"))
+    project = put(project, (*STAGE, "intended_load"), mass("900 lb"))
+    hung = HungStage("ST-1", ("L", "R"), (WorkStep("UP", loads),))
+    return put(project, (*RIG, "stages"), (hung,))
+
+
+def share(project: Project) -> Finding:
+    """The finding on the worst share."""
+    found = review(project, "D", LIBRARY, on=ON, compared=False).findings
+    (one,) = [each for each in found if each.message.id.startswith("share-in-step")]
+    return one
+
+
+def test_two_men_and_two_windows_near_one_rope() -> None:
+    """Numbers by hand: 300 + 500 x 17/20 + 400 x 18/20; the other rope 415 lb.
+
+    Source: this project's notes of practice, a calculation; statics.
+    """
+    one = share(loaded(*MEN, WINDOWS))
+    assert one.verdict is Verdict.FAIL
+    assert one.demand is not None
+    assert one.demand.value == pytest.approx(1085 * POUND, rel=1e-9)
+    assert dict(one.message.values)["side"] == "left"
+    results = {round(step.value / POUND, 6) for step in one.steps if step.formula == "hoist_share"}
+    assert results == {1085.0, 415.0}
+
+
+def test_a_load_beyond_its_rope_brings_more_than_itself_on_it() -> None:
+    """18 in outside a rope 20 ft from the other: 1.075 of it, by hand."""
+    longer = put(
+        loaded(PlacedLoad("U", LoadKind.MATERIAL, mass("400 lb"), at=-0.4572)),
+        (*STAGE, "length"),
+        length("24 ft"),
+    )
+    one = share(longer)
+    assert one.demand is not None
+    assert one.demand.value == pytest.approx((300 + 1.075 * 400) * POUND, rel=1e-9)
