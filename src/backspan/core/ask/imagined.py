@@ -38,7 +38,6 @@ from backspan.core.model.rigs import (
     Drop,
     Fulcrum,
     FulcrumKind,
-    HungStage,
     Pad,
     PieceGroup,
     Rig,
@@ -46,6 +45,7 @@ from backspan.core.model.rigs import (
     SuspensionPoint,
 )
 from backspan.core.model.site import Site
+from backspan.core.model.stages import HungStage
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.quantities.quantity import COUNT, GEOMETRY, OBSERVATION
 from backspan.core.review.basis import PRACTICE, rules_of, selected_rules

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.model.rigs import HungStage, SuspensionPoint
+from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.model.stages import HungStage
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check

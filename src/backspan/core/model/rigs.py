@@ -15,6 +15,7 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.plan import Plan
+from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Angle, Length, Mass, Moment, Pressure
 
 
@@ -339,16 +340,6 @@ class SuspensionPoint:
     def tied(self) -> tuple[Tieback, ...]:
         """The tiebacks that are stated."""
         return self.tiebacks or ()
-
-
-@dataclass(frozen=True, slots=True)
-class HungStage:
-    """A stage and the suspension points it hangs from."""
-
-    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
-
-    stage: str
-    from_points: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -122,7 +122,7 @@ def _content(record: type) -> tuple[tuple[str, Any], ...]:
 
 def _rig_facts(rig: Rig) -> dict[str, Any]:
     facts: dict[str, Any] = _facts(rig)
-    hung = [{"stage": one.stage, "from_points": sorted(one.from_points)} for one in rig.stages]
+    hung = [_facts(one) | {"from_points": sorted(one.from_points)} for one in rig.stages]
     facts["stages"] = sorted(hung, key=canonical)
     for line, number in zip(facts.get("lifelines", ()), _riders(rig.lines), strict=True):
         line["rider"] = number

@@ -6,7 +6,8 @@ import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import HungStage, OtherSupport, OtherSupportKind, Rig
+from backspan.core.model.rigs import OtherSupport, OtherSupportKind, Rig
+from backspan.core.model.stages import HungStage
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, finding, findings, needs, put, reasons
 
 CLAMP = OtherSupport(OtherSupportKind.PARAPET_CLAMP, document="sketch 7")

@@ -16,13 +16,13 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     CounterweightedBeam,
     Drop,
-    HungStage,
     Lifeline,
     PieceGroup,
     Rig,
     Tieback,
 )
 from backspan.core.model.site import AnchorUse, Edge, Obstacle, Roof
+from backspan.core.model.stages import HungStage
 from tests.unit.core.rigs import ARM, PROJECT, STACK, at, put
 
 R = TypeVar("R")

@@ -13,7 +13,6 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
     FulcrumKind,
-    HungStage,
     OtherSupport,
     OtherSupportKind,
     Rig,
@@ -22,6 +21,7 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding, AnchorUse
+from backspan.core.model.stages import HungStage
 from backspan.core.model.units import Condition, LabelState
 from backspan.core.quantities import ANGLE
 from tests.unit.core.rigs import (
