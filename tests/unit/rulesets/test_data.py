@@ -8,7 +8,14 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import (
+    LabTested,
+    Listing,
+    PieceKind,
+    SecondBrake,
+    TerminationKind,
+    TerminationMaker,
+)
 from backspan.core.model.rigs import (
     Fastening,
     Found,
@@ -19,6 +26,17 @@ from backspan.core.model.rigs import (
     TiebackEnd,
     TiebackStart,
     Tightened,
+)
+from backspan.core.model.stages import (
+    Along,
+    Control,
+    FaceSide,
+    FirstLift,
+    HotWork,
+    Joints,
+    OnStage,
+    Overhead,
+    Sway,
 )
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState, RopeDamage
@@ -71,6 +89,12 @@ LINE_COPIED = (
     "damage",
 )
 
+#: What the paragraphs on stages ask for, known from copies.
+STAGE_COPIED = (
+    *("fixed", "sway", "overhead", "listed", "most-load", "most-width"),
+    *("least-rail-height", "most-rail-height"),
+)
+
 # The values known only from a copy, a quotation in passing or a paraphrase.
 COPIED = {
     (OSHA, "tipping.tieback-in-addition"),
@@ -79,6 +103,7 @@ COPIED = {
     (OSHA, "line.rated-load"),
     (OSHA, "line.stall-load"),
     *((OSHA, f"line.{name}") for name in LINE_COPIED),
+    *((OSHA, f"stage.{name}") for name in STAGE_COPIED),
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
@@ -142,6 +167,10 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "line.broken-in-lay": ("6", RATIO),
     "line.broken-in-strand": ("3", RATIO),
     "line.wire-worn": ("1/3", RATIO),
+    "stage.most-width": ("36 in", LENGTH),
+    "stage.least-rail-height": ("36 in", LENGTH),
+    "stage.most-rail-height": ("45 in", LENGTH),
+    "stage.most-to-face": ("14 in", LENGTH),
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
@@ -190,6 +219,18 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.saddle-of-fist-grips": {Saddle.NEITHER},
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
+    "stage.hoist-tested": {LabTested.TESTED},
+    "stage.second-brake": {SecondBrake.BY_ITSELF},
+    "stage.control": {Control.EACH, Control.TESTED_SO},
+    "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
+    **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard")},
+    "stage.along": {Along.NOTHING, Along.GUIDED},
+    "stage.sway": {Sway.TIED, Sway.EVALUATED},
+    "stage.first-lift": {FirstLift.HELD},
+    "stage.hot-work": {HotWork.NO, HotWork.INSULATED},
+    "stage.overhead": {Overhead.NOTHING, Overhead.OWN_LINES},
+    "stage.listed": {Listing.LISTED, Listing.NOT_LIGHT},
+    "stage.face-side": {FaceSide.RAIL, FaceSide.TIED},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -246,7 +287,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "stage"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

@@ -90,7 +90,8 @@ def judge(case: Case) -> Iterator[Answer]:
         yield low
         if low.verdict is Verdict.PASS:
             high = _asked(case, one, RAIL_HIGH, height, "stage.most-rail-height")
-            yield _to_a_person(high, one)
+            # Taken over for the rig as it is made, which says nothing of a rail put up since.
+            yield replace(_to_a_person(high, one), not_judged=False)
         yield from _face(case, one)
 
 

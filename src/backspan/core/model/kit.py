@@ -24,7 +24,7 @@ class HoistRope(StrEnum):
     WINDS = "winds the rope on a drum"
 
 
-class Tested(StrEnum):
+class LabTested(StrEnum):
     """Whether a laboratory tested a hoist."""
 
     TESTED = "tested by a qualified laboratory"
@@ -64,7 +64,7 @@ class Hoist:
     mass: StatedPositive[Mass] | None = None
     takes_rope: HoistRope | None = None
     values_from: Statement | None = None
-    tested_by: Tested | None = None
+    tested_by: LabTested | None = None
     secondary_brake: SecondBrake | None = None
 
 

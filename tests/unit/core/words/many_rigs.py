@@ -54,6 +54,7 @@ from tests.unit.core.rigs import (
     without_stall,
 )
 from tests.unit.core.words.lacking_lines import LINES
+from tests.unit.core.words.lacking_stages import STAGES
 
 GROUP = (*STACK, "groups", 0, "count")
 OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
@@ -165,6 +166,7 @@ RIGS = [
     without_stall(PROJECT),
     put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
     *LINES,
+    *STAGES,
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
     put(PROJECT, (*ARM, "backspan"), None),
