@@ -8,14 +8,7 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import (
-    LabTested,
-    Listing,
-    PieceKind,
-    SecondBrake,
-    TerminationKind,
-    TerminationMaker,
-)
+from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Fastening,
     Found,
@@ -27,17 +20,6 @@ from backspan.core.model.rigs import (
     TiebackStart,
     Tightened,
 )
-from backspan.core.model.stages import (
-    Along,
-    Control,
-    FaceSide,
-    FirstLift,
-    HotWork,
-    Joints,
-    OnStage,
-    Overhead,
-    Sway,
-)
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
@@ -47,6 +29,7 @@ from backspan.core.rules.shape import (
     WordList,
 )
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
+from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
 from tools.write_sources import PAGE, ROOT, RULE_SETS, page
 
 EDITIONS = {
@@ -87,12 +70,6 @@ LINE_COPIED = (
     *("end-maker", "thimble", "end-stop", "least-drum-turns", "broken-in-lay"),
     *("broken-in-strand", "wire-worn"),
     "damage",
-)
-
-#: What the paragraphs on stages ask for, known from copies.
-STAGE_COPIED = (
-    *("fixed", "sway", "overhead", "listed", "most-load", "most-width"),
-    *("least-rail-height", "most-rail-height"),
 )
 
 # The values known only from a copy, a quotation in passing or a paraphrase.
@@ -167,10 +144,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "line.broken-in-lay": ("6", RATIO),
     "line.broken-in-strand": ("3", RATIO),
     "line.wire-worn": ("1/3", RATIO),
-    "stage.most-width": ("36 in", LENGTH),
-    "stage.least-rail-height": ("36 in", LENGTH),
-    "stage.most-rail-height": ("45 in", LENGTH),
-    "stage.most-to-face": ("14 in", LENGTH),
+    **STAGE_LIMITS,
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
@@ -219,18 +193,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.saddle-of-fist-grips": {Saddle.NEITHER},
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
-    "stage.hoist-tested": {LabTested.TESTED},
-    "stage.second-brake": {SecondBrake.BY_ITSELF},
-    "stage.control": {Control.EACH, Control.TESTED_SO},
-    "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
-    **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard")},
-    "stage.along": {Along.NOTHING, Along.GUIDED},
-    "stage.sway": {Sway.TIED, Sway.EVALUATED},
-    "stage.first-lift": {FirstLift.HELD},
-    "stage.hot-work": {HotWork.NO, HotWork.INSULATED},
-    "stage.overhead": {Overhead.NOTHING, Overhead.OWN_LINES},
-    "stage.listed": {Listing.LISTED, Listing.NOT_LIGHT},
-    "stage.face-side": {FaceSide.RAIL, FaceSide.TIED},
+    **STAGE_WORDS,
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},

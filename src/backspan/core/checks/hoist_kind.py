@@ -63,20 +63,20 @@ def _alike(case: Case, hung: Hung) -> Answer:
         return DoesNotApply(ID, hung.name, hung.place, Message("na.no-suspension-point"))
     kinds = in_order(case.hoist(point.hoist).id for point in points)
     words = (("hoists", kinds), ("stage", hung.hung.stage))
-    ending = "pass" if len(kinds) == 1 else "two"
+    alike = len(kinds) == 1
     need = Need(Decider.QUALIFIED_PERSON, Message("need.hoists-alike", words))
     found = judge_presence(
         inputs,
         check=ID,
         subject=hung.name,
         place=hung.place,
-        message=Message(f"hoists-alike.{ending}", words),
+        message=Message(f"hoists-alike.{'pass' if alike else 'two'}", words),
         met=True,
         rules=(needed_value(case.practice, ALIKE),),
-        refer=(need,) if len(kinds) > 1 else (),
+        refer=() if alike else (need,),
         question="hoists-alike",
     )
-    return replace(found, not_judged=len(kinds) > 1)
+    return replace(found, not_judged=not alike)
 
 
 CHECK = Check(ID, Topic.STAGE, judge)

@@ -44,6 +44,7 @@ INPUTS: dict[str, str] = {
     "termination_maker": "who made the rope's end",
     "end_stop": "stop at the lower end of the suspension rope",
     "takes_rope": "whether the hoist climbs its rope or winds it on a drum",
+    "hoist": "hoist",
     "tested_by": "whether a laboratory tested the hoist",
     "secondary_brake": "brake of the hoist for overspeed",
     "control": "control of the hoists",

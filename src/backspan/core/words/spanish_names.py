@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_stage_names import STAGE_INPUTS, STAGE_WORDS
+
 INPUTS: dict[str, str] = {
+    **STAGE_INPUTS,
+    "hoist": "aparejo",
     # the beam where it stands
     "reach": "voladizo, del fulcro al cable de suspensión",
     "backspan": "brazo trasero, del fulcro al centro de gravedad del contrapeso",
@@ -131,23 +135,6 @@ INPUTS: dict[str, str] = {
     "takes_rope": "si el aparejo trepa por su cable o lo enrolla en un tambor",
     "end_stop": "tope en el extremo inferior del cable de suspensión",
     "connector": "herraje de unión",
-    "tested_by": "si un laboratorio ensayó el aparejo",
-    "secondary_brake": "freno del aparejo para exceso de velocidad",
-    "control": "mando de los aparejos",
-    "joints": "uniones y pasadores de la plataforma",
-    "fixed": "fijación de la plataforma a sus estribos",
-    "guardrail": "barandillas en todos los lados abiertos",
-    "toeboard": "rodapiés en todos los lados abiertos",
-    "face_side": "qué impide caer del lado de la fachada",
-    "along": "en qué puede engancharse la plataforma",
-    "sway": "qué impide que la plataforma se balancee",
-    "first_lift": "primera subida desde el montaje",
-    "hot_work": "soldadura o corte desde la plataforma",
-    "overhead": "qué hay por encima de quienes suben",
-    "listed": "homologación de la plataforma",
-    "most_load": "personas y material como máximo según la placa de la plataforma",
-    "rail_height": "altura del pasamanos sobre el piso",
-    "to_face": "borde interior de la plataforma a la fachada",
     "connectors": "herrajes de unión de la línea de suspensión",
     "pin": "cómo está trabado el pasador del herraje",
     "saddle": "dónde están las bases de las grapas",
@@ -223,6 +210,7 @@ CHECKS: dict[str, str] = {
 
 #: By the English text, which is the model's own.
 WORDS: dict[str, str] = {
+    **STAGE_WORDS,
     # answers
     "pass": "cumple",
     "fail": "no cumple",
@@ -344,37 +332,6 @@ WORDS: dict[str, str] = {
     "cap of the parapet": "remate del pretil",
     "its own beam": "su propia viga",
     "another support": "otro soporte",
-    "tested by a qualified laboratory": "ensayado por un laboratorio cualificado",
-    "not tested": "sin ensayar",
-    "acts by itself on overspeed": "actúa solo con exceso de velocidad",
-    "no second brake": "sin segundo freno",
-    "tested and listed": "ensayada e inscrita",
-    "not listed": "sin inscribir",
-    "not of light metal": "no es de metal ligero",
-    "each hoist its own": "cada aparejo el suyo",
-    "both on one control, tested so": "los dos con un solo mando, ensayados así",
-    "both on one control": "los dos con un solo mando",
-    "nothing overhead": "nada por encima",
-    "a second level or canopy, with support lines of its own": (
-        "un segundo nivel o una marquesina, con cables de apoyo propios"
-    ),
-    "a second level or canopy": "un segundo nivel o una marquesina",
-    "a rail on that side too": "una barandilla también de ese lado",
-    "every rider tied": "cada persona amarrada",
-    "neither rail nor tie": "ni barandilla ni amarre",
-    "nothing along its way": "nada en su recorrido",
-    "kept clear by guides": "apartada por guías",
-    "something it has to be held off": "algo de lo que hay que apartarla",
-    "tied against sway": "amarrada contra el balanceo",
-    "not needed, evaluated": "no hace falta, evaluado",
-    "tied to window cleaners' anchors": "amarrada a anclajes de limpiacristales",
-    "held by suction cups": "sujeta con ventosas",
-    "not tied": "sin amarrar",
-    "lifted and held, both brakes": "subida y sostenida, los dos frenos",
-    "not yet": "todavía no",
-    "no hot work": "ni soldadura ni corte",
-    "insulated and grounded": "aislada y puesta a tierra",
-    "not insulated or not grounded": "sin aislar o sin poner a tierra",
     "climbs the rope": "trepa por el cable",
     "winds the rope on a drum": "enrolla el cable en un tambor",
     "tail of the beam": "cola de la viga",

@@ -134,8 +134,8 @@ def _moved(own: _Data, source: _Data, statement: _Data) -> _Data:
     before = {one.get("id"): one for one in _records(source.get("suspension_points"))}
     kept = _kept(source, ("stages",))
     if isinstance(kept.get("stages"), list):
-        # What was found of a stage was found where it hung.
-        kept["stages"] = _each(kept["stages"], lambda one: _without(one, ("found",)))
+        # How it is worked, what is above it and what was found of it were seen where it hung.
+        kept["stages"] = _each(kept["stages"], lambda one: _kept(one, ("stage", "from_points")))
     moved = {**kept, **own}
     points = own.get("suspension_points")
     if isinstance(points, list):
@@ -146,10 +146,6 @@ def _moved(own: _Data, source: _Data, statement: _Data) -> _Data:
             for one in points
         ]
     return moved
-
-
-def _without(data: _Data, names: tuple[str, ...]) -> _Data:
-    return {name: value for name, value in data.items() if name not in names}
 
 
 def _point(own: _Data, source: _Data, statement: _Data) -> _Data:

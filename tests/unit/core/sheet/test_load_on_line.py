@@ -73,7 +73,7 @@ def test_without_a_stage_its_share_is_not_known() -> None:
 
 def test_two_stages_on_one_point_are_added() -> None:
     stages = (*PROJECT.kit.stages, put(PROJECT.kit.stages[0], ("id",), "S2"))
-    both = HungStage("ST", ("L", "R"))("S2", ("L", "R"))
+    both = (HungStage("ST", ("L", "R")), HungStage("S2", ("L", "R")))
     two = put(put(PROJECT, ("kit", "stages"), stages), (*RIG, "stages"), both)
     load, _ = read(LoadBasis.HALF_DEAD_FULL_LIVE, two)
     assert load == pytest.approx(2 * parse("850 lb", FORCE), rel=1e-12)
