@@ -125,8 +125,11 @@ def test_from_nothing_to_an_accepted_drop(
         "termination": {"rope_diameter": "5/16 in"},
         "beam": {"mass": "140 lb"},
         "stage": {
-            **{"stirrup_spacing": "18 ft", "dead_mass": "600 lb", "intended_load": "750 lb"},
-            **{"width": "28 in", "most_load": "750 lb"},
+            "stirrup_spacing": "18 ft",
+            "dead_mass": "600 lb",
+            "intended_load": "750 lb",
+            "width": "28 in",
+            "most_load": "750 lb",
         },
     }
     more = tuple((kind, {**said, **kit.get(kind, {})}) for kind, said in typist.KIT)
