@@ -24,12 +24,22 @@ from backspan.core.sheet.case import Place
 from backspan.core.wire import configuration_code
 from tests.unit.core import rigs
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, put
+from tests.unit.core.words.lacking_stages import LACKS
 
 Draw = random.Random
 SITE: Place = ("site", "roofs", "ROOF")
 EDGE: Place = (*SITE, "edges", "S", "parapet")
 FULCRUM: Place = (*ARM, "fulcrum")
 SIDES = ("L", "R")
+#: Words of a stage and its hoists that stop a drop.
+REFUSED = frozenset(
+    {
+        *("defective", "not there", "something it has to be held off", "held by suction cups"),
+        *("tied to window cleaners' anchors", "not tied", "not yet", "a second level or canopy"),
+        *("not insulated or not grounded", "both on one control", "not tested", "not listed"),
+        "no second brake",
+    }
+)
 
 
 def inches(number: float) -> Any:
@@ -220,6 +230,13 @@ def _worn(draw: Draw, project: Project) -> Project:
 
 
 #: Every fault, by what anybody would say of it.
+#: A stage or hoist with one thing that nobody said, or that is refused.
+STAGE_FAULTS: tuple[tuple[Place, Any], ...] = tuple(
+    (place, value)
+    for place, value in LACKS
+    if value is None or str(getattr(value, "value", value)) in REFUSED
+)
+
 FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "half the plates are gone": _fewer,
     "the line hangs inside the face": _beyond("setback", "reach", (0.0, 12.0)),
@@ -233,6 +250,13 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "the drop is narrower than its stage": _number(("drops", "D", "width"), 60.0, 220.0),
     "more hangs than the hoists lift": lambda draw, project: put(
         project, (*rigs.STAGE, "intended_load"), rigs.mass(f"{draw.randint(1301, 3000)} lb")
+    ),
+    "something of the stage is not as it has to be": lambda draw, project: put(
+        project, *draw.choice(STAGE_FAULTS)
+    ),
+    "a top rail too low": _number((*RIG, "stages", 0, "found", "rail_height"), 10.0, 35.4),
+    "far from the face, and nobody tied": _number(
+        (*RIG, "stages", 0, "found", "to_face"), 14.6, 60.0
     ),
     "a roof too weak under the rear stand": lambda draw, project: put(
         project, (*ARM, "rear", "surface_strength", "value"), 6894.8 * draw.uniform(0.1, 2.0)

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.work import HungStage, LoadKind, PlacedLoad, WorkStep
+from backspan.core.model.stages import HungStage
+from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings
 from tests.unit.core.rigs import HOIST, PROJECT, RIG, STAGE, count, force, length, mass, put
@@ -32,7 +33,7 @@ def load(number: int, pounds: int, at: int | None, to: int | None = None) -> Pla
 
 def with_work(*loads: PlacedLoad) -> Project:
     """The rig with one step of work; nothing of it is in doubt."""
-    project = put(PROJECT, SPOTS, (HungStage("ST-1", ("L", "R"), (WorkStep("UP", loads),)),))
+    project = put(PROJECT, SPOTS, (HungStage("ST-1", ("L", "R"), work=(WorkStep("UP", loads),)),))
     project = put(project, (*STAGE, "stirrup_spacing"), length("18 ft", tolerance="0 in"))
     project = put(project, (*STAGE, "intended_load"), mass("900 lb"))
     return put(project, (*HOIST, "rated_load"), force("1000 lb"))

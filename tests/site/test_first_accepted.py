@@ -29,6 +29,8 @@ MOST_TYPED = 120
 SOUND = (
     *("there and sound", "pin through the beam, locked", "taut", "straight, touching nothing"),
     *("tail of the beam", "bolt, nut and cotter", "sound", "readable", "none seen"),
+    *("each hoist its own", "nothing overhead", "nothing along its way", "tied against sway"),
+    *("lifted and held, both brakes", "no hot work"),
 )
 FORM = re.compile(
     r'<div class="value known-(?:not-stated|planned-only|look-again)">.*?(<form.*?</form>)',
@@ -82,6 +84,11 @@ def read_on_the_roof(hand: Typist) -> None:
             answer = pages.post(f"{AT}state", AT, path=path, value=strength, **paper)
             assert answer.status == 200, answer.plain
             hand.typed += 2
+    for name, value in {"rail_height": "42 in", "to_face": "8 in"}.items():
+        path = f"drops/S1/rig/stages/0/found/{name}"
+        answer = pages.post(f"{AT}state", AT, path=path, value=value)
+        assert answer.status == 200, answer.plain
+        hand.typed += 1
     for rope in ("W-1", "W-2"):
         wear = {"broken_in_lay": "0", "broken_in_strand": "0", "wire_worn": "0"}
         for name, value in {**wear, "damage": "none seen"}.items():
@@ -117,7 +124,13 @@ def test_from_nothing_to_an_accepted_drop(
     kit = {
         "termination": {"rope_diameter": "5/16 in"},
         "beam": {"mass": "140 lb"},
-        "stage": {"stirrup_spacing": "18 ft", "dead_mass": "600 lb", "intended_load": "500 lb"},
+        "stage": {
+            "stirrup_spacing": "18 ft",
+            "dead_mass": "600 lb",
+            "intended_load": "500 lb",
+            "width": "28 in",
+            "most_load": "750 lb",
+        },
     }
     more = tuple((kind, {**said, **kit.get(kind, {})}) for kind, said in typist.KIT)
     monkeypatch.setattr(typist, "KIT", more)

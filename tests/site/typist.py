@@ -69,13 +69,17 @@ KIT = (
     ("stage", {"name": "20 ft stage", "length": "20 ft"}),
 )
 CHOSEN = {
-    "hoist": {"takes_rope": "climbs the rope"},
+    "hoist": {
+        "takes_rope": "climbs the rope",
+        "tested_by": "tested by a qualified laboratory",
+        "secondary_brake": "acts by itself on overspeed",
+    },
     "rope": {"kind": "wire"},
     "termination": {"kind": "swaged", "made_by": "rope maker"},
     "connector": {"kind": "shackle"},
     "beam": {},
     "piece": {"kind": "purpose-made steel plate"},
-    "stage": {},
+    "stage": {"listed": "tested and listed"},
 }
 UNITS = (
     ("hoist|HM-1000", "H-1, H-2"),

@@ -29,6 +29,7 @@ from backspan.core.rules.shape import (
     WordList,
 )
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
+from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
 from tools.write_sources import PAGE, ROOT, RULE_SETS, page
 
 EDITIONS = {
@@ -79,6 +80,7 @@ COPIED = {
     (OSHA, "line.rated-load"),
     (OSHA, "line.stall-load"),
     *((OSHA, f"line.{name}") for name in LINE_COPIED),
+    *((OSHA, f"stage.{name}") for name in STAGE_COPIED),
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
@@ -143,6 +145,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "line.broken-in-lay": ("6", RATIO),
     "line.broken-in-strand": ("3", RATIO),
     "line.wire-worn": ("1/3", RATIO),
+    **STAGE_LIMITS,
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
@@ -191,6 +194,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.saddle-of-fist-grips": {Saddle.NEITHER},
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
+    **STAGE_WORDS,
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -248,7 +252,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "stage"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

@@ -45,7 +45,7 @@ from backspan.core.model.rigs import (
     SuspensionPoint,
 )
 from backspan.core.model.site import Site
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.quantities.quantity import COUNT, GEOMETRY, OBSERVATION
 from backspan.core.review.basis import PRACTICE, rules_of, selected_rules

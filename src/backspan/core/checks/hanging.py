@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.rigs import SuspensionPoint
+from backspan.core.model.stages import HungStage
 from backspan.core.model.topics import Topic
-from backspan.core.model.work import HungStage
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs

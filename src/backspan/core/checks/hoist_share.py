@@ -12,8 +12,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.model.stages import HungStage
 from backspan.core.model.topics import Topic
-from backspan.core.model.work import HungStage
 from backspan.core.quantities import FORCE
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from backspan.core.findings import DoesNotApply, Finding, Message
 from backspan.core.mechanics.hoist_share import half_way
 from backspan.core.mechanics.tipping import weight
+from backspan.core.model.stages import HungStage
 from backspan.core.model.topics import Topic
-from backspan.core.model.work import HungStage
 from backspan.core.numbers import largest, total
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
 from backspan.core.sheet.case import Case

@@ -15,6 +15,7 @@ from backspan.core.ledger.document import Path, PlaceError, at, checked, drop_of
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.project import Project
 from backspan.core.model.site import AnchorStanding
+from backspan.core.model.stages import StageFound
 from backspan.core.wire import to_data
 
 
@@ -112,6 +113,13 @@ def _exchanged(body: bodies.UnitExchanged, data: Any) -> Iterator[Write]:
         raise PlaceError(f"{'/'.join(path)}: {found!r} is there, not {body.taken_out!r}")
     at(data, ("kit", "units", body.put_in))
     yield Write(path, checked(path, body.put_in))
+    # What was found of a stage was found of the one that hung there, with the hoists it had.
+    for number, hung in enumerate(at(data, ("drops", body.drop, "rig", "stages"))):
+        found = ("drops", body.drop, "rig", "stages", str(number), "found")
+        if body.path[:2] == ("stages", str(number)):
+            yield Write(found, to_data(StageFound()))
+        elif hung["found"]["first_lift"] is not None:
+            yield Write((*found, "first_lift"), None)
 
 
 def _site(body: bodies.SiteDescribed, data: Any) -> Iterator[Write]:

@@ -24,6 +24,28 @@ class HoistRope(StrEnum):
     WINDS = "winds the rope on a drum"
 
 
+class LabTested(StrEnum):
+    """Whether a laboratory tested a hoist."""
+
+    TESTED = "tested by a qualified laboratory"
+    NOT_TESTED = "not tested"
+
+
+class SecondBrake(StrEnum):
+    """What a hoist has besides its normal brake."""
+
+    BY_ITSELF = "acts by itself on overspeed"
+    NONE = "no second brake"
+
+
+class Listing(StrEnum):
+    """Whether a laboratory tested and listed a stage of light metal."""
+
+    LISTED = "tested and listed"
+    NOT_LISTED = "not listed"
+    NOT_LIGHT = "not of light metal"
+
+
 @dataclass(frozen=True, slots=True)
 class Hoist:
     """A powered hoist: rated and stall load, the trip point of its limiter, its own mass.
@@ -42,6 +64,8 @@ class Hoist:
     mass: StatedPositive[Mass] | None = None
     takes_rope: HoistRope | None = None
     values_from: Statement | None = None
+    tested_by: LabTested | None = None
+    secondary_brake: SecondBrake | None = None
 
 
 class RopeKind(StrEnum):
@@ -218,7 +242,8 @@ class Stage:
 
     `stirrup_spacing` is from the middle of one stirrup to that of the other.
     `dead_mass` is all that hangs without people and material: stage, stirrups, hoists, ropes
-    and cord. `intended_load` is the people, tools and material expected at any one time.
+    and cord. `intended_load` is the people, tools and material expected at any one time,
+    `most_load` what its maker allows of them on a stage of this length.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -231,6 +256,8 @@ class Stage:
     dead_mass: StatedPositive[Mass] | None = None
     intended_load: StatedNotNegative[Mass] | None = None
     values_from: Statement | None = None
+    most_load: StatedPositive[Mass] | None = None
+    listed: Listing | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -15,7 +15,7 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.plan import Plan
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Angle, Length, Mass, Moment, Pressure
 
 

@@ -1,4 +1,4 @@
-"""A stage as it hangs, and the work on it step by step: who stands where, what lies where."""
+"""The work on a stage, step by step: who stands where, what lies where, when all ride down."""
 
 from __future__ import annotations
 
@@ -45,14 +45,3 @@ class WorkStep:
     id: str
     loads: tuple[PlacedLoad, ...]
     name: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class HungStage:
-    """A stage and the suspension points it hangs from; `work` is who and what is on it when."""
-
-    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
-
-    stage: str
-    from_points: tuple[str, ...]
-    work: tuple[WorkStep, ...] | None = None

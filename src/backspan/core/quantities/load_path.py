@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from backspan.core.quantities.quantity import GEOMETRY, Quantity
 from backspan.core.quantities.rows import counted, rated, rated_force, seen, taped
-from backspan.core.quantities.units import ANGLE, LENGTH, MOMENT, PRESSURE, RATIO
+from backspan.core.quantities.units import ANGLE, LENGTH, MASS, MOMENT, PRESSURE, RATIO
 
 LOAD_PATH: tuple[Quantity, ...] = (
     # What it stands on behind
@@ -184,6 +184,27 @@ LOAD_PATH: tuple[Quantity, ...] = (
         dimension=RATIO,
         record="rope_wear",
         field="wire_worn",
+        zero=True,
+    ),
+    # The stage: what its plate says, what was found of it
+    rated(
+        name="most_load",
+        words="most people and material by the stage's plate",
+        dimension=MASS,
+        record="stage",
+        field="most_load",
+    ),
+    taped(
+        name="rail_height",
+        words="height of the top rail above the deck",
+        record="stage_found",
+        field="rail_height",
+    ),
+    taped(
+        name="to_face",
+        words="inner edge of the stage to the face",
+        record="stage_found",
+        field="to_face",
         zero=True,
     ),
     # Tieback and anchor

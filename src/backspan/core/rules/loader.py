@@ -46,6 +46,7 @@ class Topic(StrEnum):
     DESIGN = "design"
     CONDITION = "condition"
     ANCHOR = "anchor"
+    STAGE = "stage"
 
 
 def load(text: str, origin: str) -> RuleSet:

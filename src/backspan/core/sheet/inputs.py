@@ -80,6 +80,16 @@ class Inputs:
             self._record(name, (word, word), None, stated, asks=asks, place=place)
         return word
 
+    def plain(
+        self, name: str, said: StrEnum | None, asks: EvidenceClass, place: Place
+    ) -> str | None:
+        """A word that a plate says of a kind, without who read it; None when it is not stated."""
+        if said is None:
+            self.want(name, asks, place)
+            return None
+        self.fact(name, str(said), place)
+        return str(said)
+
     def fact(self, name: str, value: Amount | int | str, place: Place) -> None:
         """Note something the check used that is not a statement of a person (a kind, an id)."""
         self.used.append(InputUsed(name, value, value, None, place=place))

@@ -17,7 +17,8 @@ from backspan.core.mechanics.hoist_share import (
     share_of_load,
 )
 from backspan.core.mechanics.tipping import weight
-from backspan.core.model.work import HungStage, LoadKind, PlacedLoad
+from backspan.core.model.stages import HungStage
+from backspan.core.model.work import LoadKind, PlacedLoad
 from backspan.core.numbers import at_least, total
 from backspan.core.quantities import FORCE, MASS
 from backspan.core.sheet.case import Case, Place

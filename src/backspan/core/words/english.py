@@ -6,6 +6,7 @@ from backspan.core.words.english_load_path import LOAD_PATH
 from backspan.core.words.line_sentences import LINE
 from backspan.core.words.names import CHECKS, INPUTS
 from backspan.core.words.people_sentences import PEOPLE
+from backspan.core.words.stage_sentences import STAGE
 from backspan.core.words.stands_on import STANDS_ON
 
 __all__ = ["CHECKS", "INPUTS"]
@@ -177,6 +178,7 @@ SENTENCES: dict[str, str] = {
     "bearing.fail": "The fulcrum asks {pressure} of its surface, which carries only {strength}.",
     "bearing.missing": "What the fulcrum asks of its surface is not known, or what that carries.",
     **STANDS_ON,
+    **STAGE,
     "flowable.pass": "Nothing on the beam can flow: {found}.",
     "flowable.fail": "Flowable material is not counterweight: {found}.",
     "flowable.missing": "No pieces are recorded on the beam.",

@@ -36,6 +36,8 @@ WORD_INPUTS = frozenset(
         *("anchor_standing", "anchor_uses", "condition", "fastening", "fulcrum", "label_state"),
         *("lifeline", "lifelines", "piece_kind", "power", "rescue", "rope_ends"),
         *("support", "tieback", "attached", "ends_on", "taut", "route", "thimble", "end_stop"),
+        *("tested_by", "secondary_brake", "control", "joints", "fixed", "guardrail", "toeboard"),
+        *("face_side", "along", "sway", "first_lift", "hot_work", "overhead", "listed"),
         *("takes_rope", "connector", "pin", "saddle", "tightened", "damage"),
         *("termination_kind", "termination_maker"),
         *("line_softener", "tieback_softener", "lifeline_softener"),

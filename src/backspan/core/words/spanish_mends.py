@@ -90,6 +90,34 @@ BY_MESSAGE: dict[str, str] = {
     "wire-worn.fail": "Cambiar el cable.",
     "rope-damage.fail": "Cambiar el cable.",
     "drum-turns.fail": "Poner un cable más largo en el tambor.",
+    "hoist-tested.fail": "Usar un aparejo de un tipo ensayado por un laboratorio cualificado.",
+    "second-brake.fail": "Usar un aparejo con un freno que actúe solo con exceso de velocidad.",
+    "control.fail": "Dar a cada aparejo su propio mando.",
+    "joints.fail": (
+        "Unir los módulos con pasadores o tornillos en buen estado, y mirarlos de nuevo."
+    ),
+    "fixed.fail": "Fijar la plataforma a sus estribos, y mirarla de nuevo.",
+    "guardrail.fail": (
+        "Poner barandillas en buen estado en todos los lados abiertos, y mirarlas de nuevo."
+    ),
+    "toeboard.fail": (
+        "Poner rodapiés en buen estado en todos los lados abiertos, y mirarlos de nuevo."
+    ),
+    "along.fail": (
+        "Quitar aquello en lo que se engancha, o guiar la plataforma apartada, y decir cómo."
+    ),
+    "sway.fail": "Amarrar la plataforma a lo que puede sujetarla, o hacer evaluar si hace falta.",
+    "first-lift.fail": (
+        "Subir un poco la plataforma, probar los dos frenos y decir qué se encontró."
+    ),
+    "hot-work.fail": "Aislar la plataforma y ponerla a tierra, o soldar y cortar en otro sitio.",
+    "overhead.fail": "Darle cables de apoyo propios, o desmontarlo.",
+    "listed.fail": "Usar una plataforma ensayada e inscrita.",
+    "most-load.fail": "Quitar personas o material, o usar una plataforma que los pueda llevar.",
+    "rail-height.fail": "Subir el pasamanos.",
+    "face-side.fail": (
+        "Colgar la plataforma más cerca, poner ahí una barandilla o amarrar a cada uno."
+    ),
     "rope-length.fail": "Usar un cable más largo, o poner un tope en su extremo inferior.",
     "bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
     "rear-bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",

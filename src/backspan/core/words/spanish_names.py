@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_stage_names import STAGE_INPUTS, STAGE_WORDS
+
 INPUTS: dict[str, str] = {
+    **STAGE_INPUTS,
+    "hoist": "aparejo",
     # the beam where it stands
     "reach": "voladizo, del fulcro al cable de suspensión",
     "backspan": "brazo trasero, del fulcro al centro de gravedad del contrapeso",
@@ -160,6 +164,9 @@ CHECKS: dict[str, str] = {
     "hoist-load": "Lo que cuelga frente a los aparejos",
     "hoist-share": "La parte de cada aparejo",
     "work-steps": "Los pasos del trabajo",
+    "hoist-kind": "Tipo y mando de los aparejos",
+    "stage-seen": "Lo encontrado en la plataforma",
+    "stage-measures": "Medidas de la plataforma",
     "anchor-use": "Uso del anclaje",
     "lifeline-alone": "Línea de vida por sí sola",
     "edge-protection": "Pretil y quienes montan junto a él",
@@ -207,6 +214,7 @@ CHECKS: dict[str, str] = {
 
 #: By the English text, which is the model's own.
 WORDS: dict[str, str] = {
+    **STAGE_WORDS,
     # answers
     "pass": "cumple",
     "fail": "no cumple",

@@ -8,6 +8,7 @@ from __future__ import annotations
 from backspan.core.words.spanish_line import LINE
 from backspan.core.words.spanish_load_path import LOAD_PATH
 from backspan.core.words.spanish_people import PEOPLE
+from backspan.core.words.spanish_stage import STAGE
 from backspan.core.words.spanish_stands_on import STANDS_ON
 
 SENTENCES: dict[str, str] = {
@@ -234,6 +235,7 @@ SENTENCES: dict[str, str] = {
         "No se conoce lo que el fulcro exige de su superficie, o lo que esta resiste."
     ),
     **STANDS_ON,
+    **STAGE,
     "flowable.pass": "Nada de lo que hay en la viga puede fluir: {found}.",
     "flowable.fail": "El material que fluye no es contrapeso: {found}.",
     "flowable.missing": "No hay piezas registradas en la viga.",

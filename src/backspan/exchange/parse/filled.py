@@ -35,7 +35,7 @@ from backspan.core.model.rigs import (
     Tieback,
 )
 from backspan.core.model.site import Roof
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 
 #: Fields that a file may leave out although the model has them always.
 FILLED: frozenset[tuple[type, str]] = frozenset(
@@ -132,7 +132,11 @@ def _rig(own: _Data, named: _Data, data: _Data, seen: tuple[str, ...] = ()) -> _
 def _moved(own: _Data, source: _Data, statement: _Data) -> _Data:
     """A rig with the equipment of the one that was moved, where it says nothing else."""
     before = {one.get("id"): one for one in _records(source.get("suspension_points"))}
-    moved = {**_kept(source, ("stages",)), **own}
+    kept = _kept(source, ("stages",))
+    if isinstance(kept.get("stages"), list):
+        # How it is worked, what is above it and what was found of it were seen where it hung.
+        kept["stages"] = _each(kept["stages"], lambda one: _kept(one, ("stage", "from_points")))
+    moved = {**kept, **own}
     points = own.get("suspension_points")
     if isinstance(points, list):
         moved["suspension_points"] = [

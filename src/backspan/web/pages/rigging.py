@@ -112,7 +112,9 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     points = [one.id for one in there.suspension_points]
     stage = named["stage"].value
     data = said([named["riders"]], statement(request))
-    if stage:
+    same = there.stages[:1] if stage and stage in {one.stage for one in there.stages[:1]} else ()
+    hung = tuple(replace(one, from_points=tuple(points)) for one in same)
+    if stage and not same:
         data["stages"] = [{"stage": stage, "from_points": points}]
     if lines:
         data["lifelines"] = lines
@@ -122,7 +124,7 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(
         there,
-        stages=(*new.stages, *there.stages[1:]),
+        stages=(*hung, *new.stages, *there.stages[1:]),
         riders=there.riders if seen else new.riders,
         lifelines=lifelines or None,
     )

@@ -6,7 +6,8 @@ import pytest
 
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.work import HungStage, LoadKind, PlacedLoad, WorkStep
+from backspan.core.model.stages import HungStage
+from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.review import review
 from tests.unit.core.rigs import LIBRARY, ON, PROJECT, RIG, STAGE, length, mass, put
 
@@ -20,7 +21,7 @@ def loaded(*loads: PlacedLoad) -> Project:
     project = put(PROJECT, (*STAGE, "stirrup_spacing"), length("20 ft", tolerance="0 in"))
     project = put(project, (*STAGE, "dead_mass"), mass("600 lb"))
     project = put(project, (*STAGE, "intended_load"), mass("900 lb"))
-    hung = HungStage("ST-1", ("L", "R"), (WorkStep("UP", loads),))
+    hung = HungStage("ST-1", ("L", "R"), work=(WorkStep("UP", loads),))
     return put(project, (*RIG, "stages"), (hung,))
 
 

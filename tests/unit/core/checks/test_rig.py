@@ -7,7 +7,7 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind, Rig
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, finding, findings, needs, put, reasons
 
 CLAMP = OtherSupport(OtherSupportKind.PARAPET_CLAMP, document="sketch 7")

@@ -13,6 +13,7 @@ from backspan.core.ledger.fold import fold, folded_on
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
 from backspan.core.model.site import AnchorStanding
+from backspan.core.model.stages import StageFound
 from tests.unit.core.ledger.histories import (
     DROP,
     REACH,
@@ -166,6 +167,24 @@ def test_an_exchanged_unit_ends_an_acceptance() -> None:
     entry = history.says(bodies.UnitExchanged(DROP, path, taken.beam, "B-77"))
     assert [one.by for one in history.drop.ended] == [entry]
     assert not history.site.unplaced
+
+
+def test_what_was_found_of_a_stage_is_not_said_of_another_nor_of_other_hoists() -> None:
+    for path, taken, new in (
+        (("stages", "0", "stage"), "ST-1", "ST-77"),
+        (("suspension_points", "L", "hoist"), "H-1", "H-77"),
+    ):
+        history = described()
+        spare = next(one for one in PROJECT.kit.units if one.id == taken)
+        history.says(bodies.UnitRegistered(replace(spare, id=new, serial="77")))
+        history.says(bodies.UnitExchanged(DROP, path, taken, new))
+        assert not history.site.unplaced
+        rig = history.site.project.drops[0].rig
+        assert rig is not None
+        before, after = RIG.stages[0].found, rig.stages[0].found
+        assert before.first_lift is not None
+        same = replace(before, first_lift=None)
+        assert after == (StageFound() if path[0] == "stages" else same)
 
 
 @pytest.mark.parametrize(("taken", "put"), [("not there", "B-1"), ("B-1", "not there")])

@@ -13,9 +13,16 @@ from typing import Any, TypeVar, cast
 from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.kit import Kit, Termination
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import CounterweightedBeam, Drop, Lifeline, PieceGroup, Rig, Tieback
+from backspan.core.model.rigs import (
+    CounterweightedBeam,
+    Drop,
+    Lifeline,
+    PieceGroup,
+    Rig,
+    Tieback,
+)
 from backspan.core.model.site import AnchorUse, Edge, Obstacle, Roof
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from tests.unit.core.rigs import ARM, PROJECT, STACK, at, put
 
 R = TypeVar("R")

@@ -9,7 +9,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.references import name_problems, place_problems, problems
 from backspan.core.model.rigs import Drop, Lifeline, Rig
 from backspan.core.model.site import Edge
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from backspan.core.wire import from_data, to_data
 from tests.unit.core.model.sample import project, stated
 

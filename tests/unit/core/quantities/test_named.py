@@ -10,7 +10,7 @@ from typing import Any, get_type_hints
 
 import pytest
 
-from backspan.core.model import kit, rigs, site, units, work
+from backspan.core.model import kit, rigs, site, stages, units, work
 from backspan.core.model.evidence import Sign, StatedValue
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.quantities.quantity import Quantity
@@ -22,7 +22,7 @@ from tests.unit.core.rigs import case
 #: Every record of the project file, by what the table calls it.
 RECORDS: dict[str, type] = {
     record_name(record): record
-    for module in (rigs, kit, site, units, work)
+    for module in (rigs, stages, kit, site, units, work)
     for record in vars(module).values()
     if is_dataclass(record) and isinstance(record, type) and record is not StatedValue
 }

@@ -7,7 +7,7 @@ import math
 import pytest
 
 from backspan.core.model.project import Project
-from backspan.core.model.work import HungStage
+from backspan.core.model.stages import HungStage
 from backspan.core.quantities import FORCE, parse
 from backspan.core.rules.shape import LoadBasis
 from backspan.core.sheet.inputs import Inputs

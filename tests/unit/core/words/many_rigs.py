@@ -21,8 +21,9 @@ from backspan.core.model.rigs import (
 )
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding, AnchorUse
+from backspan.core.model.stages import HungStage
 from backspan.core.model.units import Condition, LabelState
-from backspan.core.model.work import HungStage, LoadKind, PlacedLoad, WorkStep
+from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.quantities import ANGLE
 from tests.unit.core.rigs import (
     ARM,
@@ -54,6 +55,7 @@ from tests.unit.core.rigs import (
     without_stall,
 )
 from tests.unit.core.words.lacking_lines import LINES
+from tests.unit.core.words.lacking_stages import STAGES
 
 GROUP = (*STACK, "groups", 0, "count")
 OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
@@ -87,7 +89,7 @@ WORK: tuple[tuple[PlacedLoad, ...], ...] = (
 
 def at_work(*loads: PlacedLoad) -> tuple[HungStage, ...]:
     """The stage with one step of work."""
-    return (HungStage("ST-1", ("L", "R"), (WorkStep("UP", loads),)),)
+    return (HungStage("ST-1", ("L", "R"), work=(WorkStep("UP", loads),)),)
 
 
 def with_person(**changes: Any) -> Project:
@@ -180,6 +182,7 @@ RIGS = [
     without_stall(PROJECT),
     put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
     *LINES,
+    *STAGES,
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
     put(PROJECT, (*ARM, "backspan"), None),

@@ -1,0 +1,133 @@
+"""Numbers of a stage: its width, what it carries, its top rail, how far from the face it hangs.
+
+How far its deck bends under load is not asked here. A rail on the side of the face too, or riders
+who are tied, stand for a distance that is too large or that nobody measured.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TypeVar
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.model.stages import FaceSide
+from backspan.core.model.topics import Topic
+from backspan.core.quantities import LENGTH, MASS
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.hung import Hung, each_hung
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import in_force_or_practice
+from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.words_seen import WordSeen
+
+ID = "stage-measures"
+S = TypeVar("S")
+
+
+def width(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """The width against the most of a stage that nobody designed for itself."""
+    yield from _at_most("width", sheet.read(one.subject), one)
+
+
+def rail(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """The least height of a top rail against the one that was measured."""
+    height = sheet.read(one.subject)
+    for value in one.values:
+        least = limit_of(value, LENGTH)
+        numbers = (("height", height, LENGTH), ("least", least, LENGTH))
+        yield Compared(least, height, numbers=numbers, value=value)
+
+
+def rail_high(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """The height of the top rail against the most that nobody has to judge."""
+    yield from _at_most("height", sheet.read(one.subject), one)
+
+
+def to_face(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """How far from the face it hangs against the most that nobody falls through."""
+    yield from _at_most("apart", sheet.read(one.subject), one)
+
+
+def load(sheet: Sheet, one: Asked[tuple[Read, Read]]) -> Iterator[Compared]:
+    """People and material that are intended against what the plate allows."""
+    intended, most = (sheet.read(read) for read in one.subject)
+    yield Compared(intended, most, numbers=(("intended", intended, MASS), ("most", most, MASS)))
+
+
+def _at_most(name: str, found: float, one: Asked[Read]) -> Iterator[Compared]:
+    for value in one.values:
+        most = limit_of(value, LENGTH)
+        numbers = ((name, found, LENGTH), ("most", most, LENGTH))
+        yield Compared(found, most, numbers=numbers, value=value)
+
+
+WIDTH = Question(ID, "stage-width", LENGTH, width, strength=False)
+RAIL = Question(ID, "rail-height", LENGTH, rail, strength=False)
+RAIL_HIGH = Question(ID, "rail-high", LENGTH, rail_high, strength=False)
+TO_FACE = Question(ID, "to-face", LENGTH, to_face, strength=False)
+LOAD = Question(ID, "most-load", MASS, load, strength=False)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """Of each stage its width, its load, its rail, and its distance to the face."""
+    for one in each_hung(case, ID):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        plate, found = (one.stage, one.plate), (one.hung.found, (*one.place, "found"))
+        wide = read_of("stage_width", *plate)
+        yield _to_a_person(_asked(case, one, WIDTH, wide, "stage.most-width"), one)
+        both = (read_of("intended_load", *plate), read_of("most_load", *plate))
+        yield _asked(case, one, LOAD, both, "stage.most-load")
+        height = read_of("rail_height", *found)
+        low = _asked(case, one, RAIL, height, "stage.least-rail-height")
+        yield low
+        if low.verdict is Verdict.PASS:
+            high = _asked(case, one, RAIL_HIGH, height, "stage.most-rail-height")
+            # Taken over for the rig as it is made, which says nothing of a rail put up since.
+            yield replace(_to_a_person(high, one), not_judged=False)
+        yield from _face(case, one)
+
+
+def _asked(case: Case, one: Hung, question: Question[S, Compared], read: S, key: str) -> Finding:
+    values = in_force_or_practice(case, key)
+    return question.judge(case, Asked(read, one.name, one.place, values))
+
+
+def _face(case: Case, one: Hung) -> Iterator[Finding]:
+    at = (*one.place, "found")
+    apart = read_of("to_face", one.hung.found, at)
+    near = _asked(case, one, TO_FACE, apart, "stage.most-to-face")
+    side, place = one.hung.found.face_side, (*at, "face_side")
+    kept = side is not None and side.value is not FaceSide.NEITHER
+    if near.verdict is Verdict.PASS or (near.verdict is Verdict.MISSING and not kept):
+        yield near
+        return
+    inputs = Inputs(case)
+    word = inputs.word("face_side", side, EvidenceClass.OBSERVATION, place)
+    for found in WordSeen(ID, one.name, at, inputs, word).against("stage.face-side", "face-side"):
+        yield replace(found, inputs=(*near.inputs, *found.inputs))
+
+
+def _to_a_person(found: Finding, one: Hung) -> Finding:
+    """What is more than a rule's limit is not refused where a person may have designed it so."""
+    if found.verdict is not Verdict.FAIL:
+        return found
+    says = found.question
+    need = Need(Decider.QUALIFIED_PERSON, Message(f"need.{says}", (("stage", one.hung.stage),)))
+    return replace(
+        found,
+        verdict=Verdict.MISSING if found.needs else Verdict.REFER,
+        message=Message(f"{says}.refer", found.message.values),
+        needs=(*found.needs, need),
+        not_judged=not found.needs,
+    )
+
+
+CHECK = Check(ID, Topic.STAGE, judge)

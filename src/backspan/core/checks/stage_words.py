@@ -1,0 +1,79 @@
+"""What was found of a stage where it hangs: one word a question, each against a list.
+
+What is above the riders is built of the rig itself. On lines of its own it is not refused, but a
+lifeline that hangs down through it holds nobody, and no check here counts another one: a
+qualified person says how riders are held there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.model.stages import Overhead
+from backspan.core.model.topics import Topic
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.hung import Hung, each_hung
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.words_seen import WordSeen
+
+ID = "stage-seen"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A question of a stage: the field that answers it, the sentence, the list of words."""
+
+    field: str
+    says: str
+
+    @property
+    def key(self) -> str:
+        """The rule value that lists what is accepted."""
+        return f"stage.{self.says}"
+
+
+ROWS = (
+    Row("joints", "joints"),
+    Row("fixed", "fixed"),
+    Row("guardrail", "guardrail"),
+    Row("toeboard", "toeboard"),
+    Row("along", "along"),
+    Row("sway", "sway"),
+    Row("first_lift", "first-lift"),
+    Row("hot_work", "hot-work"),
+)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a question under each rule set that lists words for it, else by the trade's."""
+    for one in each_hung(case, ID):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        for row in ROWS:
+            inputs, at = Inputs(case), (*one.place, "found", row.field)
+            stated = getattr(one.hung.found, row.field)
+            word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
+            yield from WordSeen(ID, one.name, at, inputs, word).against(row.key, row.says)
+        yield from _overhead(case, one)
+        inputs, at = Inputs(case), (*one.plate, "listed")
+        listed = inputs.plain("listed", one.stage.listed, EvidenceClass.OBSERVATION, at)
+        yield from WordSeen(ID, one.name, at, inputs, listed).against("stage.listed", "listed")
+
+
+def _overhead(case: Case, one: Hung) -> Iterator[Finding]:
+    inputs, at = Inputs(case), (*one.place, "overhead")
+    word = inputs.word("overhead", one.hung.overhead, EvidenceClass.OBSERVATION, at)
+    if word == Overhead.OWN_LINES:
+        who = Message("need.overhead", (("stage", one.hung.stage),))
+        inputs.refer.append(Need(Decider.QUALIFIED_PERSON, who))
+    for found in WordSeen(ID, one.name, at, inputs, word).against("stage.overhead", "overhead"):
+        theirs = word == Overhead.OWN_LINES and found.verdict is Verdict.REFER
+        yield replace(found, not_judged=theirs)
+
+
+CHECK = Check(ID, Topic.STAGE, judge)

@@ -1,0 +1,105 @@
+"""Sentences on the stage and its hoists: kinds, what was found where it hangs, its measures."""
+
+from __future__ import annotations
+
+STAGE: dict[str, str] = {
+    "hoist-tested.pass": "The hoist's kind: {found}.",
+    "hoist-tested.fail": "The hoist's kind: {found}; a qualified laboratory has to have tested it.",
+    "hoist-tested.missing": "Whether a laboratory tested this kind of hoist nobody stated.",
+    "second-brake.pass": "Besides its normal brake, one that: {found}.",
+    "second-brake.fail": (
+        "Besides its normal brake: {found}; one that acts by itself on overspeed is asked."
+    ),
+    "second-brake.missing": "Whether the hoist has a brake for overspeed nobody stated.",
+    "hoists-alike.pass": "The hoists of stage {stage} are of one kind: {hoists}.",
+    "hoists-alike.two": (
+        "The hoists of stage {stage} are of several kinds: {hoists}; whether they run level a"
+        " qualified person judges."
+    ),
+    "need.hoists-alike": (
+        "Judge whether {hoists} lift stage {stage} level and hold it so, and sign for it."
+    ),
+    "control.pass": "Control of the hoists: {found}.",
+    "control.fail": (
+        "Control of the hoists: {found}; a laboratory has to have tested them wired like that."
+    ),
+    "control.missing": "Whether each hoist has its own control nobody stated.",
+    "joints.pass": "Joints and pins between modules: {found}.",
+    "joints.fail": "Joints and pins between modules: {found}. The stage can come apart.",
+    "joints.missing": "What was found of the joints between modules nobody stated.",
+    "fixed.pass": "Fixing to the stirrups: {found}.",
+    "fixed.fail": "Fixing to the stirrups: {found}. The stage can come off them.",
+    "fixed.missing": "Whether the stage is fixed to its stirrups nobody stated.",
+    "guardrail.pass": "Guardrails on the open sides: {found}.",
+    "guardrail.fail": (
+        "Guardrails on the open sides: {found}. They are asked on every one, lifelines or not."
+    ),
+    "guardrail.missing": "Whether guardrails are on all open sides nobody stated.",
+    "toeboard.pass": "Toeboards on the open sides: {found}.",
+    "toeboard.fail": "Toeboards on the open sides: {found}. Tools and rubble can fall.",
+    "toeboard.missing": "Whether toeboards are on the open sides nobody stated.",
+    "along.pass": "Along its travel: {found}.",
+    "along.fail": (
+        "Along its travel: {found}. Where it catches, one line goes slack and the other has all;"
+        " somebody has to say how it is kept clear."
+    ),
+    "along.missing": "Whether the stage can catch on something on its way nobody stated.",
+    "sway.pass": "Against sway: {found}.",
+    "sway.fail": "Against sway: {found}; what is accepted: {listed}.",
+    "sway.missing": "What keeps the stage from swaying nobody stated.",
+    "first-lift.pass": "First lift since the set-up: {found}.",
+    "first-lift.fail": (
+        "First lift since the set-up: {found}. It is lifted a few feet and both brakes tried"
+        " before anybody rides higher."
+    ),
+    "first-lift.missing": "Whether the stage was tried a few feet up since set-up is not known.",
+    "hot-work.pass": "Welding or cutting from the stage: {found}.",
+    "hot-work.fail": (
+        "Welding or cutting from the stage: {found}. The current can go by the ropes and burn them."
+    ),
+    "hot-work.missing": "Whether anybody welds or cuts from the stage nobody stated.",
+    "overhead.pass": "Above the riders: {found}.",
+    "overhead.fail": (
+        "Above the riders: {found}. It needs support lines of its own, as many and as strong as"
+        " the suspension ropes."
+    ),
+    "overhead.missing": "Whether anything is built above the riders nobody stated.",
+    "need.overhead": (
+        "Judge what is above the riders of stage {stage} and how they are held there without a"
+        " lifeline through it, and sign for it."
+    ),
+    "listed.pass": "Listing of the stage: {found}.",
+    "listed.fail": "Listing of the stage: {found}; one of light metal has to be listed.",
+    "listed.missing": "Whether the stage was tested and listed nobody stated.",
+    "stage-width.pass": "The stage is {width} wide; at most {most}.",
+    "stage-width.refer": (
+        "The stage is {width} wide, more than {most}: that needs the design of a qualified person."
+    ),
+    "stage-width.missing": "How wide the stage is is not known well enough.",
+    "need.stage-width": "Say that stage {stage} was designed to be stable at its width, and sign.",
+    "most-load.pass": "{intended} of people and material; the stage's plate allows {most}.",
+    "most-load.fail": "{intended} of people and material; the stage's plate allows only {most}.",
+    "most-load.missing": "What the stage may carry cannot be held against what it is to carry.",
+    "rail-height.pass": "The top rail is {height} above the deck; at least {least}.",
+    "rail-height.fail": "The top rail is only {height} above the deck; at least {least} is asked.",
+    "rail-height.missing": "How high the top rail is is not known.",
+    "rail-high.pass": "The top rail is {height} above the deck; at most {most}.",
+    "rail-high.refer": (
+        "The top rail is {height} above the deck, more than {most}: a qualified person says"
+        " whether all else that is asked of it is met."
+    ),
+    "need.rail-high": (
+        "Say whether the guardrail of stage {stage} meets all else that is asked, and sign."
+    ),
+    "to-face.pass": "The stage's inner edge hangs {apart} from the face; at most {most}.",
+    "to-face.missing": "How far from the face the stage hangs is not known.",
+    "face-side.pass": "On the side of the face: {found}.",
+    "face-side.fail": (
+        "On the side of the face: {found}, and the stage hangs too far from it: a rail or a tie"
+        " for every rider is asked."
+    ),
+    "face-side.missing": (
+        "The stage hangs too far from the face, and what keeps riders from falling there nobody"
+        " stated."
+    ),
+}

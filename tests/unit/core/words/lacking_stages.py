@@ -1,0 +1,53 @@
+"""Rigs whose stage or hoists lack one thing each, so that every sentence on them is said."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from backspan.core.model.kit import LabTested, Listing, SecondBrake
+from backspan.core.model.stages import (
+    Along,
+    Control,
+    FaceSide,
+    FirstLift,
+    HotWork,
+    Joints,
+    OnStage,
+    Overhead,
+    Sway,
+)
+from backspan.core.sheet.case import Place
+from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, length, mass, put, seen
+
+HUNG: Place = (*RIG, "stages", 0)
+FOUND: Place = (*HUNG, "found")
+#: Every word that may be said of the stage as it was found.
+WORDS = {
+    "joints": Joints,
+    "fixed": OnStage,
+    "guardrail": OnStage,
+    "toeboard": OnStage,
+    "along": Along,
+    "sway": Sway,
+    "first_lift": FirstLift,
+    "hot_work": HotWork,
+}
+LACKS: tuple[tuple[Place, Any], ...] = (
+    *(((*FOUND, name), None) for name in (*WORDS, "rail_height", "to_face")),
+    *(((*FOUND, name), seen(word)) for name, kind in WORDS.items() for word in kind),
+    *(((*HUNG, "control"), word) for word in (None, *map(seen, Control))),
+    *(((*HUNG, "overhead"), word) for word in (None, *map(seen, Overhead))),
+    *(((*HOIST, "tested_by"), word) for word in (None, LabTested.NOT_TESTED)),
+    *(((*HOIST, "secondary_brake"), word) for word in (None, SecondBrake.NONE)),
+    *(((*STAGE, "listed"), word) for word in (None, *Listing)),
+    *(((*STAGE, "width"), width) for width in (None, length("40 in"))),
+    *(((*STAGE, "most_load"), most) for most in (None, mass("400 lb"))),
+    *(((*FOUND, "rail_height"), length(text)) for text in ("30 in", "50 in")),
+    ((*LEFT, "hoist"), "WEAK"),
+)
+FAR = put(PROJECT, (*FOUND, "to_face"), length("20 in"))
+STAGES = (
+    *(put(PROJECT, place, value) for place, value in LACKS),
+    FAR,
+    *(put(FAR, (*FOUND, "face_side"), seen(word)) for word in FaceSide),
+)

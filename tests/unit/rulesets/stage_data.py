@@ -1,0 +1,47 @@
+"""What the rule values of stages and their hoists say, as the project file spells it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+
+from backspan.core.model.kit import LabTested, Listing, SecondBrake
+from backspan.core.model.stages import (
+    Along,
+    Control,
+    FaceSide,
+    FirstLift,
+    HotWork,
+    Joints,
+    OnStage,
+    Overhead,
+    Sway,
+)
+from backspan.core.quantities import LENGTH, Dimension
+
+#: What the paragraphs on stages ask for, known from copies.
+STAGE_COPIED = (
+    *("fixed", "sway", "overhead", "listed", "most-load", "most-width"),
+    *("least-rail-height", "most-rail-height"),
+)
+
+STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
+    "stage.most-width": ("36 in", LENGTH),
+    "stage.least-rail-height": ("36 in", LENGTH),
+    "stage.most-rail-height": ("45 in", LENGTH),
+    "stage.most-to-face": ("14 in", LENGTH),
+}
+
+STAGE_WORDS: Mapping[str, Collection[str]] = {
+    "stage.hoist-tested": {LabTested.TESTED},
+    "stage.second-brake": {SecondBrake.BY_ITSELF},
+    "stage.control": {Control.EACH, Control.TESTED_SO},
+    "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
+    **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard")},
+    "stage.along": {Along.NOTHING, Along.GUIDED},
+    "stage.sway": {Sway.TIED, Sway.EVALUATED},
+    "stage.first-lift": {FirstLift.HELD},
+    "stage.hot-work": {HotWork.NO, HotWork.INSULATED},
+    "stage.overhead": {Overhead.NOTHING, Overhead.OWN_LINES},
+    "stage.listed": {Listing.LISTED, Listing.NOT_LIGHT},
+    "stage.face-side": {FaceSide.RAIL, FaceSide.TIED},
+}
