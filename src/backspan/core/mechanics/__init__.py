@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from backspan.core.mechanics import (
     beam_geometry,
     bearing,
+    fall,
     loads,
     ropes,
     share,
@@ -19,7 +20,7 @@ from backspan.core.worked.formula import AnyFormula, Formula
 
 def _formulas() -> Mapping[str, AnyFormula]:
     found: dict[str, AnyFormula] = {}
-    for module in (tipping, loads, beam_geometry, stack, share, bearing, ropes, tiebacks):
+    for module in (tipping, loads, beam_geometry, stack, share, bearing, ropes, tiebacks, fall):
         for value in vars(module).values():
             if isinstance(value, Formula) and value.__wrapped__.__module__ == module.__name__:
                 found[value.name] = value

@@ -47,6 +47,7 @@ class Basis:
     tieback: tuple[RuleChoice, ...] = ()
     design: tuple[RuleChoice, ...] = ()
     anchor: tuple[RuleChoice, ...] = ()
+    fall: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

@@ -233,11 +233,46 @@ class Tieback:
         return self.anchor or word
 
 
+class Grab(StrEnum):
+    """How the grab sits on a lifeline."""
+
+    MATCHED = "matched to the rope, right way up"
+    UPSIDE_DOWN = "upside down"
+    OTHER_ROPE = "made for another rope"
+    NONE = "no grab on it"
+
+
+class GrabHeight(StrEnum):
+    """Where the rider keeps the grab while at work."""
+
+    ABOVE = "above the D-ring"
+    LEVEL = "level with the D-ring"
+    BELOW = "below the D-ring"
+
+
+class Splices(StrEnum):
+    """What interrupts the length of a lifeline below its end."""
+
+    NONE = "none below its end"
+    KNOTTED = "knotted"
+    SPLICED = "spliced"
+
+
+class TiedTo(StrEnum):
+    """What the lanyard of a line's rider is tied to."""
+
+    LIFELINE = "to this lifeline"
+    SUPPORT_LINES = "to the stage, with independent support lines"
+    STAGE = "to the stage"
+    SUSPENSION_ROPE = "to a suspension rope"
+
+
 @dataclass(frozen=True, slots=True)
 class Lifeline:
     """A worker's own line from an anchor over the edge; `station` is where it passes.
 
-    `found` is what was seen of it, both ends among that.
+    `found` is what was seen of it, both ends among that. `termination` is the end at its anchor,
+    `lanyard` the kind its rider wears; the other words are what was seen of it in use.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -249,6 +284,12 @@ class Lifeline:
     station: Length | None = None
     found: Stated[Found] | None = None
     softener: Stated[Found] | None = None
+    termination: str | None = None
+    lanyard: str | None = None
+    grab: Stated[Grab] | None = None
+    grab_height: Stated[GrabHeight] | None = None
+    splices: Stated[Splices] | None = None
+    tied_to: Stated[TiedTo] | None = None
 
 
 class Pin(StrEnum):
@@ -381,8 +422,9 @@ class Rig:
 class Drop:
     """One vertical strip of facade, one stage width; `start` is along the edge from its start.
 
-    `also_meets` names rule sets this drop must meet besides those of the project's basis. A `plan`
-    of its own goes before the project's.
+    `height` is from its roof to its lowest place, `clear_below` from the stage's deck there down to
+    the level below. `also_meets` names rule sets this drop must meet besides those of the project's
+    basis. A `plan` of its own goes before the project's.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -397,4 +439,5 @@ class Drop:
     rig: Rig | None = None
     also_meets: tuple[RuleChoice, ...] = ()
     plan: Plan | None = None
+    clear_below: StatedNotNegative[Length] | None = None
     values_from: Statement | None = None

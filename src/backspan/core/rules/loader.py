@@ -46,6 +46,7 @@ class Topic(StrEnum):
     DESIGN = "design"
     CONDITION = "condition"
     ANCHOR = "anchor"
+    FALL = "fall"
 
 
 def load(text: str, origin: str) -> RuleSet:

@@ -36,6 +36,7 @@ WORD_INPUTS = frozenset(
         *("anchor_standing", "anchor_uses", "condition", "fastening", "fulcrum", "label_state"),
         *("lifeline", "lifelines", "piece_kind", "power", "rescue", "rope_ends"),
         *("support", "tieback", "attached", "ends_on", "taut", "route", "thimble", "end_stop"),
+        *("grab", "grab_height", "splices", "tied_to", "rope_kind"),
         *("takes_rope", "connector", "pin", "saddle", "tightened", "damage"),
         *("termination_kind", "termination_maker"),
         *("line_softener", "tieback_softener", "lifeline_softener"),

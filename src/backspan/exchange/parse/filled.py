@@ -19,6 +19,7 @@ from backspan.core.model.kit import (
     Beam,
     Connector,
     Hoist,
+    Lanyard,
     Piece,
     Rope,
     Stage,
@@ -42,7 +43,10 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
     {
         (Roof, "name"),
         (Roof, "outline"),
-        *((kind, "name") for kind in (Hoist, Rope, Termination, Connector, Beam, Piece, Stage)),
+        *(
+            (kind, "name")
+            for kind in (Hoist, Rope, Termination, Connector, Beam, Piece, Stage, Lanyard)
+        ),
         (Drop, "roof"),
         (Drop, "width"),
         (HungStage, "from_points"),
@@ -63,7 +67,7 @@ _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
 _READ_OF_REAR = ("plate_length", "plate_width")
 _READ_OF_CLIPS = ("count", "spacing", "turnback")
-_TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages")
+_TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages", "lanyards")
 _WITNESS = ("evidence", "by", "at", "document")
 
 

@@ -136,6 +136,7 @@ def of_drop(project: Project) -> tuple[Ask, ...]:
         ask(Drop, "start", "Begins along the edge at, from its left end as you look out"),
         ask(Drop, "width", "How wide", evidence=PLANNED),
         ask(Drop, "height", "Height from the roof to its lowest place", evidence=PLANNED),
+        ask(Drop, "clear_below", "From the deck there to the level below", evidence=PLANNED),
         ask(Drop, "name", "What it is called", more=True),
     )
 

@@ -17,7 +17,14 @@ from backspan.web.asking import Ask, ProblemsError, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import go_on, named_of, refuse_unseen, state_of, the_drop
 from backspan.web.pages.point_righting import point_as_asked, point_put_right
-from backspan.web.pages.rig_asked import copied, of_point, of_rig, said_of_rig, was_looked_at
+from backspan.web.pages.rig_asked import (
+    copied,
+    line_kit,
+    of_point,
+    of_rig,
+    said_of_rig,
+    was_looked_at,
+)
 from backspan.web.righting import as_it_stands
 
 _SEEN = (
@@ -102,12 +109,10 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     """The rig that was written, with the points and the lines that are there already."""
     there = Rig() if drop.rig is None else drop.rig
     named = {one.name: one for one in sent}
-    rope = named["line-rope"].value
+    made_of = line_kit(sent)
     known = {one.anchor: one for one in there.lines}
     lines = [
-        {"id": one, "anchor": one, **({"rope": rope} if rope else {})}
-        for one in named["lines"].values
-        if one not in known
+        {"id": one, "anchor": one, **made_of} for one in named["lines"].values if one not in known
     ]
     points = [one.id for one in there.suspension_points]
     stage = named["stage"].value
@@ -117,7 +122,11 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     if lines:
         data["lifelines"] = lines
     new = part(Rig, data, sent)
-    kept = tuple(known[one] for one in named["lines"].values if one in known)
+    kept = tuple(
+        replace(line, **{k: v for k, v in made_of.items() if getattr(line, k) is None})
+        for one in named["lines"].values
+        if (line := known.get(one)) is not None
+    )
     lifelines = (*kept, *new.lines)
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(
