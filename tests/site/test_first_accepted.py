@@ -29,6 +29,8 @@ MOST_TYPED = 120
 SOUND = (
     *("there and sound", "pin through the beam, locked", "taut", "straight, touching nothing"),
     *("tail of the beam", "bolt, nut and cotter", "sound", "readable", "none seen"),
+    *("matched to the rope, right way up", "level with the D-ring", "none below its end"),
+    "to this lifeline",
 )
 FORM = re.compile(
     r'<div class="value known-(?:not-stated|planned-only|look-again)">.*?(<form.*?</form>)',

@@ -19,7 +19,12 @@ from backspan.core.mechanics.fall import (
     lifeline_stretch,
     lowest_in_time,
 )
-from backspan.core.model.rigs import GrabHeight, Lifeline
+from backspan.core.model.rigs import (
+    Lifeline,
+)
+from backspan.core.model.seen import (
+    GrabHeight,
+)
 from backspan.core.model.site import Roof
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, root
@@ -116,8 +121,8 @@ def stops(sheet: Sheet, one: Asked[Arrest]) -> Iterator[Compared]:
     for value in one.values:
         there = at_least(clear, least=limit_of(value, LENGTH))
         lowest = sheet.do(lowest_in_time, distance=needed, elongation=elongation, above_level=there)
-        names = ("needed", "there", "lowest")
-        numbers = tuple(zip(names, (needed, there, lowest), (LENGTH,) * 3, strict=True))
+        told = (("needed", needed), ("there", there), ("lowest", lowest))
+        numbers = tuple((name, number, LENGTH) for name, number in told)
         yield Compared(needed, there, numbers=numbers, value=value)
 
 

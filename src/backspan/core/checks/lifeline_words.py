@@ -1,13 +1,14 @@
 """What was seen of each lifeline in use: its grab, its length, what its rider is tied to.
 
 That both its ends were seen is asked by `lifeline`. A lanyard tied to the stage may do where lines
-of their own hold the stage and lock by themselves: a qualified person says so, no word does.
+of their own hold the stage and lock by themselves: a qualified person says so, no word does. What
+was taken over before somebody saw that covers it in no case.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.topics import Topic
@@ -77,7 +78,7 @@ def _tied(case: Case, one: Life) -> Finding:
             ending, met, rules = "refer", True, left
             need = Message("need.tied-to-stage", (("line", one.name),))
             refer = (Need(Decider.QUALIFIED_PERSON, need),)
-    found = judge_presence(
+    return judge_presence(
         inputs,
         check=TIED,
         subject=one.name,
@@ -88,7 +89,6 @@ def _tied(case: Case, one: Life) -> Finding:
         refer=refer,
         question=TIED,
     )
-    return replace(found, not_judged=bool(refer))
 
 
 CHECKS = (*(_check(row) for row in ROWS), Check(TIED, Topic.FALL_ARREST, judge_tied))

@@ -54,3 +54,47 @@ FALL: dict[str, str] = {
         "No se puede calcular con lo declarado si una caída se detiene sobre el nivel de abajo."
     ),
 }
+
+INPUTS: dict[str, str] = {
+    "grab": "cómo está puesto el freno en la línea de vida",
+    "grab_height": "a qué altura lleva el ocupante el freno",
+    "splices": "nudos y empalmes en la línea de vida",
+    "tied_to": "a qué está unido el cabo del ocupante",
+    "rope_kind": "de qué es la cuerda",
+    "elongation": "alargamiento de la línea de vida por su longitud al detener una caída",
+    "lanyard_length": "longitud del cabo",
+    "deceleration": "cuánto se abre el absorbedor del cabo",
+    "grab_slide": "cuánto desliza el freno antes de sujetar",
+    "harness_shift": "cuánto ceden arnés y argolla D",
+    "most_force": "mayor fuerza con que el cabo detiene el cuerpo",
+    "clear_below": "del piso en el punto más bajo de la bajada al nivel de abajo",
+}
+
+WORDS: dict[str, str] = {
+    "matched to the rope, right way up": "hecho para la cuerda, con el lado correcto arriba",
+    "upside down": "al revés",
+    "made for another rope": "hecho para otra cuerda",
+    "no grab on it": "sin freno",
+    "above the D-ring": "por encima de la argolla D",
+    "level with the D-ring": "a la altura de la argolla D",
+    "below the D-ring": "por debajo de la argolla D",
+    "none below its end": "ninguno bajo su extremo",
+    "knotted": "con un nudo",
+    "spliced": "con un empalme",
+    "to this lifeline": "a esta línea de vida",
+    "to the stage, with independent support lines": (
+        "a la plataforma, con líneas de soporte independientes"
+    ),
+    "to the stage": "a la plataforma",
+    "to a suspension rope": "a un cable de suspensión",
+}
+
+CHECKS: dict[str, str] = {
+    "lifeline-strength": "Resistencia de la línea de vida",
+    "lifeline-rope": "Cuerda de la línea de vida",
+    "lifeline-grab": "Freno en la línea de vida",
+    "grab-height": "Altura del freno",
+    "lifeline-splices": "Nudos y empalmes en la línea de vida",
+    "lifeline-tied": "A qué está unido el cabo",
+    "fall-clearance": "Caída libre, detención y altura libre",
+}

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from backspan.core.words import spanish_fall
+
 INPUTS: dict[str, str] = {
+    **spanish_fall.INPUTS,
     # the beam where it stands
     "reach": "voladizo, del fulcro al cable de suspensión",
     "backspan": "brazo trasero, del fulcro al centro de gravedad del contrapeso",
@@ -128,18 +131,6 @@ INPUTS: dict[str, str] = {
     "thimble": "guardacabo en el extremo del cable",
     "termination_kind": "con qué está hecho el extremo del cable",
     "termination_maker": "quién hizo el extremo del cable",
-    "grab": "cómo está puesto el freno en la línea de vida",
-    "grab_height": "a qué altura lleva el ocupante el freno",
-    "splices": "nudos y empalmes en la línea de vida",
-    "tied_to": "a qué está unido el cabo del ocupante",
-    "rope_kind": "de qué es la cuerda",
-    "elongation": "alargamiento de la línea de vida por su longitud al detener una caída",
-    "lanyard_length": "longitud del cabo",
-    "deceleration": "cuánto se abre el absorbedor del cabo",
-    "grab_slide": "cuánto desliza el freno antes de sujetar",
-    "harness_shift": "cuánto ceden arnés y argolla D",
-    "most_force": "mayor fuerza con que el cabo detiene el cuerpo",
-    "clear_below": "del piso en el punto más bajo de la bajada al nivel de abajo",
     "takes_rope": "si el aparejo trepa por su cable o lo enrolla en un tambor",
     "end_stop": "tope en el extremo inferior del cable de suspensión",
     "connector": "herraje de unión",
@@ -156,6 +147,7 @@ INPUTS: dict[str, str] = {
 }
 
 CHECKS: dict[str, str] = {
+    **spanish_fall.CHECKS,
     "design": "Plan del montaje",
     "as-planned": "Lo montado frente al plan",
     "hoist-unit": "El aparejo mismo",
@@ -215,6 +207,7 @@ CHECKS: dict[str, str] = {
 
 #: By the English text, which is the model's own.
 WORDS: dict[str, str] = {
+    **spanish_fall.WORDS,
     # answers
     "pass": "cumple",
     "fail": "no cumple",
@@ -336,22 +329,6 @@ WORDS: dict[str, str] = {
     "cap of the parapet": "remate del pretil",
     "its own beam": "su propia viga",
     "another support": "otro soporte",
-    "matched to the rope, right way up": "hecho para la cuerda, con el lado correcto arriba",
-    "upside down": "al revés",
-    "made for another rope": "hecho para otra cuerda",
-    "no grab on it": "sin freno",
-    "above the D-ring": "por encima de la argolla D",
-    "level with the D-ring": "a la altura de la argolla D",
-    "below the D-ring": "por debajo de la argolla D",
-    "none below its end": "ninguno bajo su extremo",
-    "knotted": "con un nudo",
-    "spliced": "con un empalme",
-    "to this lifeline": "a esta línea de vida",
-    "to the stage, with independent support lines": (
-        "a la plataforma, con líneas de soporte independientes"
-    ),
-    "to the stage": "a la plataforma",
-    "to a suspension rope": "a un cable de suspensión",
     "climbs the rope": "trepa por el cable",
     "winds the rope on a drum": "enrolla el cable en un tambor",
     "tail of the beam": "cola de la viga",

@@ -10,7 +10,7 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.ledger import bodies
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import Ask, ProblemsError, filled_in, part, said
@@ -122,11 +122,7 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     if lines:
         data["lifelines"] = lines
     new = part(Rig, data, sent)
-    kept = tuple(
-        replace(line, **{k: v for k, v in made_of.items() if getattr(line, k) is None})
-        for one in named["lines"].values
-        if (line := known.get(one)) is not None
-    )
+    kept = tuple(_made_of(known[one], made_of) for one in named["lines"].values if one in known)
     lifelines = (*kept, *new.lines)
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(
@@ -134,6 +130,16 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
         stages=(*new.stages, *there.stages[1:]),
         riders=there.riders if seen else new.riders,
         lifelines=lifelines or None,
+    )
+
+
+def _made_of(line: Lifeline, made_of: dict[str, str]) -> Lifeline:
+    """A line that is there, with what nobody had said of what it is made of."""
+    return replace(
+        line,
+        rope=line.rope or made_of.get("rope"),
+        termination=line.termination or made_of.get("termination"),
+        lanyard=line.lanyard or made_of.get("lanyard"),
     )
 
 

@@ -53,6 +53,7 @@ from tests.unit.core.rigs import (
     stated,
     without_stall,
 )
+from tests.unit.core.words.lacking_falls import FALLS
 from tests.unit.core.words.lacking_lines import LINES
 
 GROUP = (*STACK, "groups", 0, "count")
@@ -164,6 +165,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
     without_stall(PROJECT),
     put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
+    *FALLS,
     *LINES,
     put(PROJECT, (*HOIST, "stall_load"), force("3001 lb")),
     put(PROJECT, (*HOIST, "rated_load"), force("499 lb")),
