@@ -139,6 +139,11 @@ RIG_CHOSEN = {
 }
 
 
+#: The first drop, and what of it is taped.
+TAPED = {"height": "130 ft", "clear_below": "25 ft"}
+DROP = {"id": "S1", "start": "20 ft", "width": "20 ft", **TAPED}
+
+
 class Typist:
     """Fills the forms of a browser: what it types is counted, what it taps is not."""
 
@@ -223,14 +228,8 @@ def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
     )
     hand.fill(
         "/set-up/drops",
-        {
-            "id": "S1",
-            "start": "20 ft",
-            "width": "20 ft",
-            "height": "130 ft",
-            "clear_below": "25 ft",
-        },
-        {"edge": "MAIN-ROOF/S"},
+        DROP,
+        {"edge": "MAIN-ROOF/S", **{f"{one}:evidence": "measured" for one in TAPED}},
     )
     hand.fill("/set-up/drops/S1/rig", {"riders": "2"}, RIG_CHOSEN)
     hand.fill("/set-up/drops/S1/point", LEFT_TYPED, LEFT_CHOSEN)
