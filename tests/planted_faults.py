@@ -16,7 +16,15 @@ from typing import Any
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.kit import HoistRope, PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Fastening, Found, Pin, Saddle, Tightened
+from backspan.core.model.rigs import (
+    Fastening,
+    Found,
+    Pin,
+)
+from backspan.core.model.seen import (
+    Saddle,
+    Tightened,
+)
 from backspan.core.model.site import AnchorStanding, AnchorUse
 from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import LENGTH, MOMENT, RATIO, parse

@@ -63,6 +63,7 @@ STARTS: dict[str, tuple[str | int, ...]] = {
     "ends": ("kit", "terminations"),
     "ropes": ("kit", "ropes"),
     "connectors": ("kit", "connectors"),
+    "lanyards": ("kit", "lanyards"),
     "right": ("drops", 0, "rig", "suspension_points", 1),
 }
 

@@ -41,6 +41,7 @@ PATHS = (
     "/set-up/units",
     "/set-up/plan",
     "/set-up/drops",
+    "/set-up/drops/S1/steps",
     "/set-up/drops/S1/rig",
     "/set-up/drops/S1/point",
     "/set-up/drops/N2/rig-of/S1",

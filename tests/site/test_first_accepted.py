@@ -31,6 +31,8 @@ SOUND = (
     *("tail of the beam", "bolt, nut and cotter", "sound", "readable", "none seen"),
     *("each hoist its own", "nothing overhead", "nothing along its way", "tied against sway"),
     *("lifted and held, both brakes", "no hot work"),
+    *("matched to the rope, right way up", "level with the D-ring", "none below its end"),
+    "to this lifeline",
 )
 FORM = re.compile(
     r'<div class="value known-(?:not-stated|planned-only|look-again)">.*?(<form.*?</form>)',

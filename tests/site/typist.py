@@ -61,8 +61,26 @@ KIT = (
         {"name": "HM 1000", "rated_load": "1000 lb", "stall_load": "2500 lb", "mass": "100 lb"},
     ),
     ("rope", {"name": "5/16 wire", "diameter": "5/16 in", "breaking_force": "9800 lb"}),
-    ("rope", {"name": "tieback rope", "diameter": "3/4 in", "breaking_force": "15000 lb"}),
+    (
+        "rope",
+        {
+            "name": "tieback rope",
+            "diameter": "3/4 in",
+            "breaking_force": "15000 lb",
+            "elongation": "0.04",
+        },
+    ),
     ("termination", {"name": "swaged eye", "efficiency": "0.95"}),
+    (
+        "lanyard",
+        {
+            "name": "lanyard",
+            "length": "4 ft",
+            "deceleration": "42 in",
+            "slide": "1 ft",
+            "most_force": "1350 lb",
+        },
+    ),
     ("connector", {"name": "5/8 shackle", "breaking_force": "30000 lb"}),
     ("beam", {"name": "18 ft beam", "length": "18 ft", "label.most_pieces": "40"}),
     ("piece", {"name": "55 lb plate", "mass": "55 lb", "length_on_beam": "2 in"}),
@@ -77,6 +95,7 @@ CHOSEN = {
     "rope": {"kind": "wire"},
     "termination": {"kind": "swaged", "made_by": "rope maker"},
     "connector": {"kind": "shackle"},
+    "lanyard": {},
     "beam": {},
     "piece": {"kind": "purpose-made steel plate"},
     "stage": {"listed": "tested and listed"},
@@ -112,6 +131,21 @@ LEFT_CHOSEN = {
     "tiebacks.0.anchor": "A1",
     "tiebacks.0.rope": "TIEBACK-ROPE",
 }
+
+
+#: What is chosen of a rig; its lifelines are all of one kind.
+RIG_CHOSEN = {
+    "stage": "ST-1",
+    "lines": ["A3", "A4"],
+    "line-rope": "TIEBACK-ROPE",
+    "line-end": "SWAGED-EYE",
+    "line-lanyard": "LANYARD",
+}
+
+
+#: The first drop, and what of it is taped.
+TAPED = {"height": "130 ft", "clear_below": "25 ft"}
+DROP = {"id": "S1", "start": "20 ft", "width": "20 ft", **TAPED}
 
 
 class Typist:
@@ -198,10 +232,10 @@ def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
     )
     hand.fill(
         "/set-up/drops",
-        {"id": "S1", "start": "20 ft", "width": "20 ft", "height": "130 ft"},
-        {"edge": "MAIN-ROOF/S"},
+        DROP,
+        {"edge": "MAIN-ROOF/S", **{f"{one}:evidence": "measured" for one in TAPED}},
     )
-    hand.fill("/set-up/drops/S1/rig", {"riders": "2"}, {"stage": "ST-1", "lines": ["A3", "A4"]})
+    hand.fill("/set-up/drops/S1/rig", {"riders": "2"}, RIG_CHOSEN)
     hand.fill("/set-up/drops/S1/point", LEFT_TYPED, LEFT_CHOSEN)
     hand.fill("/set-up/drops/S1/point?like=L", {}, {"tiebacks.0.anchor": "A2"})
     return hand

@@ -138,7 +138,7 @@ def steps(request: HttpRequest) -> list[dict[str, Any]]:
         return []
     roofs = project.site.roofs
     kit = project.kit
-    types = (*kit.hoists, *kit.ropes, *kit.terminations, *kit.connectors)
+    types = (*kit.hoists, *kit.ropes, *kit.terminations, *kit.connectors, *kit.lanyards)
     rows = (
         ("site", "Site and basis", 1),
         ("people", "People", len(project.people)),

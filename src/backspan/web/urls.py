@@ -34,6 +34,7 @@ from backspan.web.pages import (
     today,
     trying,
     types,
+    work,
 )
 
 handler400 = "backspan.web.pages.refused.bad_request"
@@ -85,6 +86,7 @@ urlpatterns = [
     path("set-up/limits", limits.page, name="set-up-limits"),
     path("set-up/drops/<str:name>/plan", planning.plan_of_drop, name="set-up-plan-of-drop"),
     path("set-up/drops", planning.drops, name="set-up-drops"),
+    path("set-up/drops/<str:name>/steps", work.page, name="set-up-work"),
     path("set-up/drops/<str:name>/rig", rigging.rig, name="set-up-rig"),
     path("set-up/drops/<str:name>/point", rigging.point, name="set-up-point"),
     path("set-up/drops/<str:name>/rig-of/<str:source>", moving.page, name="set-up-same-rig"),

@@ -79,12 +79,14 @@ RECORDS: dict[str, Place] = {
     "anchor_rating": ("site", "roofs", "ROOF", "anchors", "A1", "ratings", 0),
     "rope_wear": ("kit", "units", "W-1", "wear"),
     "drop": ("drops", "D"),
+    "lanyard": ("kit", "lanyards", "LAN"),
     "parapet": ("site", "roofs", "ROOF", "edges", "S", "parapet"),
 }
 
 
 #: Where a number stands that the record named above does not state.
 ELSEWHERE: dict[str, Place] = {
+    "elongation": ("kit", "ropes", "LIFE", "elongation"),
     "connector_breaking_force": ("kit", "connectors", "SH", "breaking_force"),
 }
 

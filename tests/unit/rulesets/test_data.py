@@ -8,16 +8,22 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import PieceKind, RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Fastening,
     Found,
     Pin,
     Route,
-    Saddle,
     Tautness,
     TiebackEnd,
     TiebackStart,
+)
+from backspan.core.model.seen import (
+    Grab,
+    GrabHeight,
+    Saddle,
+    Splices,
+    TiedTo,
     Tightened,
 )
 from backspan.core.model.topics import Topic
@@ -81,6 +87,8 @@ COPIED = {
     (OSHA, "line.stall-load"),
     *((OSHA, f"line.{name}") for name in LINE_COPIED),
     *((OSHA, f"stage.{name}") for name in STAGE_COPIED),
+    *((OSHA, f"fall.most-{name}") for name in ("free-fall", "deceleration", "force")),
+    (OSHA, "fall.tied-by-person"),
     (OSHA, "hoist.stall-load-meaning"),
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
@@ -146,6 +154,13 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "line.broken-in-strand": ("3", RATIO),
     "line.wire-worn": ("1/3", RATIO),
     **STAGE_LIMITS,
+    "fall.line-strength": ("5000 lb", FORCE),
+    "fall.most-free-fall": ("6 ft", LENGTH),
+    "fall.most-deceleration": ("3.5 ft", LENGTH),
+    "fall.most-force": ("1800 lb", FORCE),
+    "fall.counts-from": ("10 ft", LENGTH),
+    "fall.margin": ("1.5 ft", LENGTH),
+    "fall.harness-shift": ("1.5 ft", LENGTH),
 }
 
 PURPOSE_MADE = {PieceKind.STEEL_PLATE, PieceKind.CAST_IRON, PieceKind.CONCRETE_CAST}
@@ -195,6 +210,12 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
     **STAGE_WORDS,
+    "fall.tied-to": {TiedTo.LIFELINE},
+    "fall.tied-by-person": {TiedTo.SUPPORT_LINES},
+    "fall.refused-rope": {RopeKind.NATURAL},
+    "fall.grab": {Grab.MATCHED},
+    "fall.grab-height": {GrabHeight.ABOVE, GrabHeight.LEVEL},
+    "fall.splices": {Splices.NONE},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -253,6 +274,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "stage"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "fall"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

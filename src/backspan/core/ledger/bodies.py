@@ -17,6 +17,7 @@ from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import Anchor, AnchorStanding
 from backspan.core.model.topics import TakeOver
 from backspan.core.model.units import Unit
+from backspan.core.model.work import WorkStep
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +109,15 @@ class RigMoved:
 
     drop: str
     to: str
+
+
+@dataclass(frozen=True, slots=True)
+class WorkPlanned:
+    """Who and what is on a stage, step by step; it takes the place of what was planned before."""
+
+    drop: str
+    stage: str
+    steps: tuple[WorkStep, ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -68,6 +68,8 @@ def describes(body: Body) -> Hashable | None:
             about = ("drop", drop.id)
         case bodies.RigSetUp(drop=name):
             about = ("rig", name)
+        case bodies.WorkPlanned(drop=name, stage=stage):
+            about = ("work", name, stage)
         case bodies.PlanReceived(drop=name):
             about = ("plan", name)
         case bodies.AnchorRegistered(roof=roof, anchor=anchor):

@@ -146,6 +146,10 @@ def _limits(body: bodies.LimitsSigned, _entry: Entry, language: Language) -> Cas
     return Case({"person": limits.by, "document": document, "until": limits.until})
 
 
+def _work(body: bodies.WorkPlanned, _entry: Entry, _language: Language) -> Case:
+    return Case({"steps": listed(one.name or one.id for one in body.steps)})
+
+
 def _permitted(body: bodies.UsePermitted, _entry: Entry, _language: Language) -> Case:
     leaning = {"documents": listed(body.taken_over)}
     return Case(leaning, "leaning" if body.taken_over else "")
@@ -172,6 +176,7 @@ CASES: Mapping[type[Body], Callable[[Any, Entry, Language], Case]] = MappingProx
         bodies.UnitLookedAt: _unit,
         bodies.UnitExchanged: _exchanged,
         bodies.RigSetUp: _rig,
+        bodies.WorkPlanned: _work,
         bodies.NumberFound: _found,
         bodies.CountFound: _found,
         bodies.WordFound: _found,

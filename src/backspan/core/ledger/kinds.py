@@ -26,6 +26,7 @@ Body = (
     | bodies.UnitExchanged
     | bodies.RigSetUp
     | bodies.RigMoved
+    | bodies.WorkPlanned
     | bodies.NumberFound
     | bodies.CountFound
     | bodies.WordFound
@@ -62,6 +63,7 @@ KINDS: Mapping[tuple[str, int], type[Body]] = MappingProxyType(
         ("unit exchanged", 1): bodies.UnitExchanged,
         ("rig set up", 1): bodies.RigSetUp,
         ("rig moved", 1): bodies.RigMoved,
+        ("work planned", 1): bodies.WorkPlanned,
         ("number found", 1): bodies.NumberFound,
         ("count found", 1): bodies.CountFound,
         ("word found", 1): bodies.WordFound,

@@ -154,6 +154,16 @@ def _moved(body: bodies.RigMoved, data: Any) -> Iterator[Write]:
     yield Write(("drops", body.drop, "rig"), None)
 
 
+def _work(body: bodies.WorkPlanned, data: Any) -> Iterator[Write]:
+    stages = ("drops", body.drop, "rig", "stages")
+    hung = enumerate(at(data, stages))
+    number = next((number for number, one in hung if one["stage"] == body.stage), None)
+    if number is None:
+        raise PlaceError(f"{'/'.join(stages)}: no stage {body.stage!r} hangs there")
+    path = (*stages, str(number), "work")
+    yield Write(path, checked(path, to_data(body)["steps"]))
+
+
 def _found(
     body: bodies.NumberFound | bodies.CountFound | bodies.WordFound, _data: Any
 ) -> Iterator[Write]:
@@ -182,6 +192,7 @@ _WRITES: Mapping[type[Body], Callable[[Any, Any], Iterator[Write]]] = MappingPro
         bodies.UnitExchanged: _exchanged,
         bodies.RigSetUp: _rig,
         bodies.RigMoved: _moved,
+        bodies.WorkPlanned: _work,
         bodies.NumberFound: _found,
         bodies.CountFound: _found,
         bodies.WordFound: _found,

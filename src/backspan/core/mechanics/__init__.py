@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from backspan.core.mechanics import (
     beam_geometry,
     bearing,
+    fall,
     hoist_share,
     loads,
     ropes,
@@ -27,6 +28,7 @@ _MODULES = (
     ropes,
     tiebacks,
     hoist_share,
+    fall,
 )
 
 

@@ -18,6 +18,10 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "bearing_pressure": "factor * reaction / plate_area",
         "deck_beyond_line": "(stage_length - stirrup_spacing) / 2",
         "factor_reached": "resisting / tipping",
+        "fall_distance": (
+            "falls_free + deceleration + grab_slide + harness_shift + line_stretch + fall_margin"
+        ),
+        "free_fall": "lanyard_length - above_ring",
         "front_reaction": "load + counterweight + beam_weight - carried_behind",
         "half_dead_full_live": "dead_load / 2 + live_load",
         "half_dead_half_live": "dead_load / 2 + live_load / 2",
@@ -30,7 +34,10 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "inboard_to_outboard": "inboard / reach",
         "largest_rope_tension": "hoist_pull + rope_weight + bottom_weight",
         "least_clip_spacing": "factor * rope_diameter",
+        "lifeline_length": "line_run + 2 * wall_height + drop_height",
+        "lifeline_stretch": "elongation * lifeline",
         "load_to_carry": "factor * load",
+        "lowest_in_time": "(distance + elongation * above_level) / (1 + elongation)",
         "metal_area": "metal_share * rope_diameter * rope_diameter",
         "moment_about_tail": "moment_before + counterweight * centroid",
         "most_clip_torque": "factor * sheet_torque",

@@ -48,6 +48,7 @@ class Basis:
     design: tuple[RuleChoice, ...] = ()
     anchor: tuple[RuleChoice, ...] = ()
     stage: tuple[RuleChoice, ...] = ()
+    fall: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

@@ -78,7 +78,10 @@ class RopeKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Rope:
-    """A rope as its certificate describes it."""
+    """A rope as its certificate describes it.
+
+    Of a lifeline `elongation` is how far it stretches for its length when it arrests a fall.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -88,6 +91,7 @@ class Rope:
     diameter: StatedPositive[Length]
     breaking_force: StatedPositive[Force] | None = None
     mass_per_length: StatedPositive[LinearMass] | None = None
+    elongation: StatedPositive[Ratio] | None = None
     values_from: Statement | None = None
 
 
@@ -261,6 +265,26 @@ class Stage:
 
 
 @dataclass(frozen=True, slots=True)
+class Lanyard:
+    """A rider's lanyard with its absorber and the grab it is used with, as their makers state them.
+
+    `deceleration` is how far the absorber opens, `slide` how far the grab slips before it holds,
+    `stretch` how far harness and D-ring give way, `most_force` the most the body is arrested with.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    name: str
+    length: StatedPositive[Length] | None = None
+    deceleration: StatedPositive[Length] | None = None
+    slide: StatedNotNegative[Length] | None = None
+    stretch: StatedNotNegative[Length] | None = None
+    most_force: StatedPositive[Force] | None = None
+    values_from: Statement | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class Kit:
     """All equipment a project names: types, and the units of them that came to the roof.
 
@@ -278,6 +302,7 @@ class Kit:
     pieces: tuple[Piece, ...] = ()
     stages: tuple[Stage, ...] = ()
     units: tuple[Unit, ...] = ()
+    lanyards: tuple[Lanyard, ...] = ()
     values_from: Statement | None = None
 
     def unit(self, kind: UnitKind, tag: str) -> Unit | None:
@@ -299,6 +324,10 @@ class Kit:
     def connector(self, name: str) -> Connector | None:
         """A piece of connecting hardware, by its name."""
         return _named(self.connectors, name)
+
+    def lanyard(self, name: str) -> Lanyard | None:
+        """A kind of lanyard, by its name."""
+        return _named(self.lanyards, name)
 
     def beam(self, name: str) -> Beam | None:
         """The type of a beam, likewise."""

@@ -26,7 +26,7 @@ __all__ = ["Path", "ReferenceProblem", "name_problems", "place_problems", "probl
 _SLACK: Length = 0.001
 #: Fields whose text is the id of a person, wherever they stand.
 _PERSON_FIELDS = frozenset({"by", "checked_by", "designer", "worker", "prepared_by"})
-_KIT = ("hoist", "rope", "termination", "connector", "beam", "piece", "stage")
+_KIT = ("hoist", "rope", "termination", "connector", "beam", "piece", "stage", "lanyard")
 
 _Problems = Iterator[ReferenceProblem]
 
@@ -194,7 +194,9 @@ def _rig(rig: Rig, path: Path, lists: dict[str, Identifiers]) -> _Problems:
             yield from points.lookup(name, (*path, "stages", index, "from_points", position))
     for index, line in enumerate(rig.lines):
         yield from lists["anchor"].lookup(line.anchor, (*path, "lifelines", index, "anchor"))
-        yield from lists["rope"].lookup(line.rope, (*path, "lifelines", index, "rope"))
+        for kind in ("rope", "termination", "lanyard"):
+            place = (*path, "lifelines", index, kind)
+            yield from lists[kind].lookup(getattr(line, kind), place)
 
 
 def _point(point: SuspensionPoint, path: Path, lists: dict[str, Identifiers]) -> _Problems:

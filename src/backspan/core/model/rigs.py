@@ -15,6 +15,7 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.plan import Plan
+from backspan.core.model.seen import Grab, GrabHeight, Saddle, Splices, TiedTo, Tightened
 from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Angle, Length, Mass, Moment, Pressure
 
@@ -238,7 +239,8 @@ class Tieback:
 class Lifeline:
     """A worker's own line from an anchor over the edge; `station` is where it passes.
 
-    `found` is what was seen of it, both ends among that.
+    `found` is what was seen of it, both ends among that. `termination` is the end at its anchor,
+    `lanyard` the kind its rider wears; the other words are what was seen of it in use.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -250,6 +252,12 @@ class Lifeline:
     station: Length | None = None
     found: Stated[Found] | None = None
     softener: Stated[Found] | None = None
+    termination: str | None = None
+    lanyard: str | None = None
+    grab: Stated[Grab] | None = None
+    grab_height: Stated[GrabHeight] | None = None
+    splices: Stated[Splices] | None = None
+    tied_to: Stated[TiedTo] | None = None
 
 
 class Pin(StrEnum):
@@ -272,23 +280,6 @@ class Fitted:
     connector: str
     pin: Stated[Pin] | None = None
     found: Stated[Found] | None = None
-
-
-class Saddle(StrEnum):
-    """On which part of the rope the saddles of clips lie."""
-
-    LIVE = "on the live end"
-    DEAD = "on the dead end"
-    MIXED = "some on either"
-    NEITHER = "fist grips, no saddle"
-
-
-class Tightened(StrEnum):
-    """Since when clips were tightened."""
-
-    THIS_SHIFT = "after first loading, and for this shift"
-    FIRST_LOADING = "after first loading only"
-    NOT_AGAIN = "not since they were fitted"
 
 
 @dataclass(frozen=True, slots=True)
@@ -372,8 +363,9 @@ class Rig:
 class Drop:
     """One vertical strip of facade, one stage width; `start` is along the edge from its start.
 
-    `also_meets` names rule sets this drop must meet besides those of the project's basis. A `plan`
-    of its own goes before the project's.
+    `height` is from its roof to its lowest place, `clear_below` from the stage's deck there down to
+    the level below. `also_meets` names rule sets this drop must meet besides those of the project's
+    basis. A `plan` of its own goes before the project's.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -388,4 +380,5 @@ class Drop:
     rig: Rig | None = None
     also_meets: tuple[RuleChoice, ...] = ()
     plan: Plan | None = None
+    clear_below: StatedNotNegative[Length] | None = None
     values_from: Statement | None = None

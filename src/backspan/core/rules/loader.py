@@ -47,6 +47,7 @@ class Topic(StrEnum):
     CONDITION = "condition"
     ANCHOR = "anchor"
     STAGE = "stage"
+    FALL = "fall"
 
 
 def load(text: str, origin: str) -> RuleSet:

@@ -110,9 +110,12 @@ def _kit(case: Case, rig: Rig, ropes: set[str | None]) -> Iterator[tuple[object,
     points = rig.suspension_points
     ends = {point.termination for point in points}
     ends |= {line.termination for point in points for line in point.tied}
+    ends |= {line.termination for line in rig.lines}
+    worn = {line.lanyard for line in rig.lines}
     fitted = {one.connector for point in points for one in point.connectors or ()}
     for name, things, named in (
         ("terminations", kit.terminations, ends),
         ("connectors", kit.connectors, fitted),
+        ("lanyards", kit.lanyards, worn),
     ):
         yield from ((one, ("kit", name, one.id)) for one in things if one.id in named)

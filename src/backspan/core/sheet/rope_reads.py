@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from backspan.core.mechanics.ropes import strength_at_end
-from backspan.core.model.rigs import SuspensionPoint, Tieback
+from backspan.core.model.rigs import Lifeline, SuspensionPoint, Tieback
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.load_on_line import LineReads, line_reads
 from backspan.core.sheet.reads import Read, read_of
@@ -33,7 +33,7 @@ def rope_reads(case: Case, point: SuspensionPoint) -> RopeReads:
     return RopeReads(end.breaking_force, end.efficiency, line_reads(case, point))
 
 
-def end_reads(case: Case, on: SuspensionPoint | Tieback, place: Place) -> EndReads:
+def end_reads(case: Case, on: SuspensionPoint | Tieback | Lifeline, place: Place) -> EndReads:
     """A rope by its tag, and its end; what nobody named is not stated."""
     kit = case.project.kit
     rope = None if on.rope is None else kit.rope(on.rope)

@@ -32,8 +32,12 @@ _NOT_CONTENT = frozenset(
         *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
         *("found", "rope_ends", "power", "rescue", "thimble", "end_stop"),
         *("softener", "taut", "tightened", "pin"),
+        *("grab", "grab_height", "splices", "tied_to"),
     }
 )
+
+#: Kinds of kit that rigs did not name from the first: without one the code is what it was.
+_LATER = frozenset({"connector", "lanyard"})
 
 
 def configuration_code(project: Project, drop: Drop) -> str:
@@ -148,7 +152,7 @@ def _roof_facts(roof: Roof) -> dict[str, Any]:
 def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
     points = rig.suspension_points
     roped: list[Any] = [*points, *_tiebacks(rig), *rig.lines]
-    ended: list[Any] = [*points, *_tiebacks(rig)]
+    ended: list[Any] = [*points, *_tiebacks(rig), *rig.lines]
     fitted = [one for point in points for one in point.connectors or ()]
     beams = [point.counterweighted_beam for point in points if point.counterweighted_beam]
     wanted: tuple[tuple[str, tuple[Any, ...], Iterable[str | None]], ...] = (
@@ -159,6 +163,7 @@ def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
         ("beam", kit.beams, (beam.beam for beam in beams)),
         ("piece", kit.pieces, (group.piece for beam in beams for group in beam.stack.groups)),
         ("stage", kit.stages, (hung.stage for hung in rig.stages)),
+        ("lanyard", kit.lanyards, (line.lanyard for line in rig.lines)),
     )
     used = {
         kind: {
@@ -167,7 +172,7 @@ def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
         }
         for kind, items, names in wanted
     }
-    return {kind: things for kind, things in used.items() if things or kind != "connector"}
+    return {kind: things for kind, things in used.items() if things or kind not in _LATER}
 
 
 def _thing(kit: Kit, kind: str, name: str, items: tuple[Any, ...]) -> dict[str, Any]:

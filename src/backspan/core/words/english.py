@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words.english_load_path import LOAD_PATH
+from backspan.core.words.fall_sentences import FALL
 from backspan.core.words.line_sentences import LINE
 from backspan.core.words.names import CHECKS, INPUTS
 from backspan.core.words.people_sentences import PEOPLE
@@ -174,6 +175,7 @@ SENTENCES: dict[str, str] = {
     "proportion.missing": "Inboard over outboard cannot be worked out from what is stated.",
     **LINE,
     **PEOPLE,
+    **FALL,
     "bearing.pass": "The fulcrum asks {pressure} of its surface, which carries {strength}.",
     "bearing.fail": "The fulcrum asks {pressure} of its surface, which carries only {strength}.",
     "bearing.missing": "What the fulcrum asks of its surface is not known, or what that carries.",

@@ -112,6 +112,18 @@ BY_MESSAGE: dict[str, str] = {
     "rail-height.fail": "Raise the top rail.",
     "face-side.fail": "Hang the stage nearer to the face, put a rail there, or tie every rider.",
     "rope-length.fail": "Use a longer rope, or fit a stop at its lower end.",
+    "lifeline-strength.fail": "Use a stronger rope, or an end that keeps more of it than a knot.",
+    "lifeline-rope.fail": "Use a lifeline of synthetic fibre.",
+    "lifeline-grab.fail": "Put a grab made for this rope on it, the right way up.",
+    "grab-height.fail": "Keep the grab at the D-ring or above it.",
+    "lifeline-splices.fail": "Use a lifeline of one length, without knots.",
+    "lifeline-tied.fail": "Tie the lanyard to the rider's own lifeline.",
+    "free-fall.fail": "Use a shorter lanyard.",
+    "deceleration.fail": "Use a lanyard that stops a fall within what is allowed.",
+    "arrest-force.fail": "Use a lanyard with an absorber that holds the force down.",
+    "fall-clearance.fail": (
+        "Use a shorter lanyard or a rope that stretches less; lower down riders need another way."
+    ),
     "bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
     "rear-bearing.fail": "Spread the load with a larger plate, or bear on what carries it.",
     "outside.rear-plate": "Measure the plate under the rear stand again.",

@@ -38,6 +38,7 @@ WORD_INPUTS = frozenset(
         *("support", "tieback", "attached", "ends_on", "taut", "route", "thimble", "end_stop"),
         *("tested_by", "secondary_brake", "control", "joints", "fixed", "guardrail", "toeboard"),
         *("face_side", "along", "sway", "first_lift", "hot_work", "overhead", "listed"),
+        *("grab", "grab_height", "splices", "tied_to", "rope_kind"),
         *("takes_rope", "connector", "pin", "saddle", "tightened", "damage"),
         *("termination_kind", "termination_maker"),
         *("line_softener", "tieback_softener", "lifeline_softener"),

@@ -5,6 +5,11 @@ from __future__ import annotations
 TITLES: dict[str, str] = {
     "tipping_moment": "Momento con que una carga en el cable hace girar el soporte sobre su fulcro",
     "required_moment": "Momento que el contrapeso debe resistir: un factor por el de vuelco",
+    "free_fall": "Caída libre hasta que el cabo se tensa, según la altura de su unión",
+    "lifeline_length": "Línea de vida de su anclaje, sobre el pretil, al punto más bajo",
+    "lifeline_stretch": "Lo que se alarga una línea de vida al detener una caída",
+    "fall_distance": "Altura bajo los pies que toma una caída, con un margen",
+    "lowest_in_time": "Menor altura del piso desde la que una caída se detiene a tiempo",
     "weight": "Peso de una masa con la gravedad normal",
     "resisting_moment": "Momento con que el contrapeso sujeta el soporte sobre su fulcro",
     "resisting_moment_with_beam": (

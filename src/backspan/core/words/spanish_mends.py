@@ -119,6 +119,20 @@ BY_MESSAGE: dict[str, str] = {
         "Colgar la plataforma más cerca, poner ahí una barandilla o amarrar a cada uno."
     ),
     "rope-length.fail": "Usar un cable más largo, o poner un tope en su extremo inferior.",
+    "lifeline-strength.fail": (
+        "Usar una cuerda más resistente, o un terminal que conserve más que un nudo."
+    ),
+    "lifeline-rope.fail": "Usar una línea de vida de fibra sintética.",
+    "lifeline-grab.fail": "Poner un freno hecho para esta cuerda, con el lado correcto arriba.",
+    "grab-height.fail": "Llevar el freno a la altura de la argolla D o más arriba.",
+    "lifeline-splices.fail": "Usar una línea de vida de una sola pieza, sin nudos.",
+    "lifeline-tied.fail": "Unir el cabo a la línea de vida propia del ocupante.",
+    "free-fall.fail": "Usar un cabo más corto.",
+    "deceleration.fail": "Usar un cabo que detenga la caída en lo permitido.",
+    "arrest-force.fail": "Usar un cabo con un absorbedor que limite la fuerza.",
+    "fall-clearance.fail": (
+        "Usar un cabo más corto o una cuerda que se alargue menos; más abajo hace falta otro medio."
+    ),
     "bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
     "rear-bearing.fail": "Repartir la carga con una placa mayor, o apoyar en lo que la resista.",
     "outside.rear-plate": "Medir de nuevo la placa bajo el caballete trasero.",

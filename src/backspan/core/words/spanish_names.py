@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from backspan.core.words import spanish_fall
 from backspan.core.words.spanish_stage_names import STAGE_INPUTS, STAGE_WORDS
 
 INPUTS: dict[str, str] = {
     **STAGE_INPUTS,
+    **spanish_fall.INPUTS,
     "hoist": "aparejo",
     # the beam where it stands
     "reach": "voladizo, del fulcro al cable de suspensión",
@@ -150,6 +152,7 @@ INPUTS: dict[str, str] = {
 }
 
 CHECKS: dict[str, str] = {
+    **spanish_fall.CHECKS,
     "design": "Plan del montaje",
     "as-planned": "Lo montado frente al plan",
     "hoist-unit": "El aparejo mismo",
@@ -215,6 +218,7 @@ CHECKS: dict[str, str] = {
 #: By the English text, which is the model's own.
 WORDS: dict[str, str] = {
     **STAGE_WORDS,
+    **spanish_fall.WORDS,
     # answers
     "pass": "cumple",
     "fail": "no cumple",

@@ -5,6 +5,7 @@ A word of the model stands after a colon or in brackets, where its gender and nu
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_fall import FALL
 from backspan.core.words.spanish_line import LINE
 from backspan.core.words.spanish_load_path import LOAD_PATH
 from backspan.core.words.spanish_people import PEOPLE
@@ -229,6 +230,7 @@ SENTENCES: dict[str, str] = {
     ),
     **LINE,
     **PEOPLE,
+    **FALL,
     "bearing.pass": "El fulcro exige {pressure} de su superficie, que resiste {strength}.",
     "bearing.fail": "El fulcro exige {pressure} de su superficie, que resiste solo {strength}.",
     "bearing.missing": (

@@ -1,7 +1,8 @@
 """What a file need not say: names, an outline, the equipment of a rig that was moved here.
 
-A rig moved from another drop brings its hoists, ropes and those of its tiebacks, beams, stages and
-kinds of pieces, and what was read from their plates, with who read it and when; its drop is as
+A rig moved from another drop brings its hoists, ropes and those of its tiebacks and lifelines with
+their ends and lanyards, beams, stages and kinds of pieces, and what was read from their
+plates, with who read it and when; its drop is as
 wide. Whatever is of the roof or was looked at stays blank: reach, backspan, rear stand, counts,
 pins, anchors, lines. How the clips at a rope's end were set comes along, how tight they are and
 their saddles do not. A line
@@ -19,6 +20,7 @@ from backspan.core.model.kit import (
     Beam,
     Connector,
     Hoist,
+    Lanyard,
     Piece,
     Rope,
     Stage,
@@ -42,7 +44,10 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
     {
         (Roof, "name"),
         (Roof, "outline"),
-        *((kind, "name") for kind in (Hoist, Rope, Termination, Connector, Beam, Piece, Stage)),
+        *(
+            (kind, "name")
+            for kind in (Hoist, Rope, Termination, Connector, Beam, Piece, Stage, Lanyard)
+        ),
         (Drop, "roof"),
         (Drop, "width"),
         (HungStage, "from_points"),
@@ -59,11 +64,12 @@ FILLED: frozenset[tuple[type, str]] = frozenset(
 _Data = dict[str, Any]
 _OF_POINT = ("hoist", "rope", "termination")
 _OF_TIEBACK = ("rope", "termination")
+_OF_LIFELINE = ("rope", "termination", "lanyard")
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
 _READ_OF_REAR = ("plate_length", "plate_width")
 _READ_OF_CLIPS = ("count", "spacing", "turnback")
-_TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages")
+_TYPES = ("hoists", "ropes", "terminations", "connectors", "beams", "pieces", "stages", "lanyards")
 _WITNESS = ("evidence", "by", "at", "document")
 
 
@@ -134,9 +140,17 @@ def _moved(own: _Data, source: _Data, statement: _Data) -> _Data:
     before = {one.get("id"): one for one in _records(source.get("suspension_points"))}
     kept = _kept(source, ("stages",))
     if isinstance(kept.get("stages"), list):
-        # How it is worked, what is above it and what was found of it were seen where it hung.
-        kept["stages"] = _each(kept["stages"], lambda one: _kept(one, ("stage", "from_points")))
+        # How it is worked, what is above it and what was found of it were seen where it hung; who
+        # is on it when hangs on no roof.
+        on = ("stage", "from_points", "work")
+        kept["stages"] = _each(kept["stages"], lambda one: _kept(one, on))
     moved = {**kept, **own}
+    lines, old_lines = own.get("lifelines"), _records(source.get("lifelines"))
+    if isinstance(lines, list) and len(lines) == len(old_lines):
+        moved["lifelines"] = [
+            {**_kept(old, _OF_LIFELINE), **new} if isinstance(new, dict) else new
+            for new, old in zip(lines, old_lines, strict=True)
+        ]
     points = own.get("suspension_points")
     if isinstance(points, list):
         moved["suspension_points"] = [

@@ -19,7 +19,14 @@ from backspan.exchange.written import part_data
 from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, said, told
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import FormError, go_on, refuse_unseen, state_of, the_drop
-from backspan.web.pages.rig_asked import anchors, planned, things
+from backspan.web.pages.rig_asked import (
+    LINE_KIT,
+    anchors,
+    kit_of_lines,
+    line_kit,
+    of_lines,
+    planned,
+)
 
 _BEAM = "counterweighted_beam"
 _PLANNED = (
@@ -83,7 +90,7 @@ def _asks(project: Project, drop: Drop, rig: Rig) -> list[Ask]:
             words=anchors(project, drop, AnchorUse.FALL_ARREST),
             many=True,
         ),
-        Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
+        *filled_in(of_lines(project), kit_of_lines(rig), project.units),
     ]
     for number, one in enumerate(rig.suspension_points):
         found.extend(_of_point(project, drop, one, f"suspension_points.{number}"))
@@ -128,7 +135,7 @@ def _moved(
     by = statement(request)
     if project.plan is not None and project.plan.drawing is not None:
         by["document"] = project.plan.drawing
-    own = {"lines", "line-rope"}
+    own = {"lines", *LINE_KIT}
     data = said([one for one in sent if one.name not in own and "." not in one.name], by)
     # Which points were written of; a point without a word of its own is at its place all the same.
     places = _by_number(sent, by)
@@ -136,12 +143,9 @@ def _moved(
         _point(one, places.get(number, {}), drop.start - before.start)
         for number, one in enumerate(rig.suspension_points)
     ]
-    rope = named["line-rope"].value
+    made_of = line_kit(sent)
     if named["lines"].values:
-        data["lifelines"] = [
-            {"id": one, "anchor": one, **({"rope": rope} if rope else {})}
-            for one in named["lines"].values
-        ]
+        data["lifelines"] = [{"id": one, "anchor": one, **made_of} for one in named["lines"].values]
     try:
         found = same_rig(project, drop.id, data, source=before.id)
     except ProjectError as error:

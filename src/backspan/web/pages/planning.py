@@ -15,7 +15,7 @@ from backspan.core.model.walked import edge_length
 from backspan.core.numbers import surely_above
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
-from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, part, said
+from backspan.web.asking import DRAWN, PLANNED, Ask, ProblemsError, ask, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import go_on, named_of, state_of, the_drop
 from backspan.web.pages.edges import edge_named, edges_of
@@ -135,7 +135,8 @@ def of_drop(project: Project) -> tuple[Ask, ...]:
         Ask("edge", "Over edge", words=edges_of(project), needed=True),
         ask(Drop, "start", "Begins along the edge at, from its left end as you look out"),
         ask(Drop, "width", "How wide", evidence=PLANNED),
-        ask(Drop, "height", "Height from the roof to its lowest place", evidence=PLANNED),
+        ask(Drop, "height", "Height from the roof to its lowest place", evidence=DRAWN),
+        ask(Drop, "clear_below", "From the deck there to the level below", evidence=DRAWN),
         ask(Drop, "name", "What it is called", more=True),
     )
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 from backspan.core.model.evidence import Evidence
@@ -62,8 +62,35 @@ def of_rig(project: Project, drop: Drop) -> tuple[Ask, ...]:
             words=anchors(project, drop, AnchorUse.FALL_ARREST),
             many=True,
         ),
-        Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
+        *of_lines(project),
     )
+
+
+def of_lines(project: Project) -> tuple[Ask, ...]:
+    """What all lifelines of a rig are made of, chosen once."""
+    return (
+        Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
+        Ask("line-end", "Its end at the anchor", words=things(project, "termination")),
+        Ask("line-lanyard", "Lanyard on each", words=things(project, "lanyard")),
+    )
+
+
+#: What a form calls what lifelines are made of, and the field of a lifeline.
+LINE_KIT = {"line-rope": "rope", "line-end": "termination", "line-lanyard": "lanyard"}
+
+
+def line_kit(sent: Iterable[Ask]) -> dict[str, str]:
+    """What was chosen of that, by the field of a lifeline."""
+    return {LINE_KIT[one.name]: one.value for one in sent if one.name in LINE_KIT and one.value}
+
+
+def kit_of_lines(there: Rig) -> dict[str, str]:
+    """What the lifelines of a rig are made of, as the form calls it: as the first that says."""
+    found = {
+        name: next((one for line in there.lines if (one := getattr(line, field))), "")
+        for name, field in LINE_KIT.items()
+    }
+    return {name: one for name, one in found.items() if one}
 
 
 def said_of_rig(there: Rig) -> dict[str, Any]:
@@ -71,7 +98,7 @@ def said_of_rig(there: Rig) -> dict[str, Any]:
     lines = there.lines
     data: dict[str, Any] = {"lines": [one.anchor for one in lines]}
     data["stage"] = there.stages[0].stage if there.stages else ""
-    data["line-rope"] = lines[0].rope if lines else ""
+    data |= kit_of_lines(there)
     return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
 
 
@@ -188,6 +215,8 @@ def used(of: Rig | None) -> Iterator[str]:
 def things(project: Project, kind: str, of: Rig | None = None) -> tuple[tuple[str, str], ...]:
     """The things of a kind by tag, then its types, for a thing whose tag nobody read."""
     types = {one.id: one.name for one in getattr(project.kit, KINDS[kind][0])}
+    if kind not in set(UnitKind):
+        return tuple(types.items())
     taken = set(used(of))
     here = dict.fromkeys(taken, ", in this rig")
     units = [

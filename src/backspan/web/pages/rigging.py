@@ -10,14 +10,21 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.ledger import bodies
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import Ask, ProblemsError, filled_in, part, said
 from backspan.web.describing import describe, form_page, statement, the_project
 from backspan.web.pages.common import go_on, named_of, refuse_unseen, state_of, the_drop
 from backspan.web.pages.point_righting import point_as_asked, point_put_right
-from backspan.web.pages.rig_asked import copied, of_point, of_rig, said_of_rig, was_looked_at
+from backspan.web.pages.rig_asked import (
+    copied,
+    line_kit,
+    of_point,
+    of_rig,
+    said_of_rig,
+    was_looked_at,
+)
 from backspan.web.righting import as_it_stands
 
 _SEEN = (
@@ -102,12 +109,10 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     """The rig that was written, with the points and the lines that are there already."""
     there = Rig() if drop.rig is None else drop.rig
     named = {one.name: one for one in sent}
-    rope = named["line-rope"].value
+    made_of = line_kit(sent)
     known = {one.anchor: one for one in there.lines}
     lines = [
-        {"id": one, "anchor": one, **({"rope": rope} if rope else {})}
-        for one in named["lines"].values
-        if one not in known
+        {"id": one, "anchor": one, **made_of} for one in named["lines"].values if one not in known
     ]
     points = [one.id for one in there.suspension_points]
     stage = named["stage"].value
@@ -119,7 +124,7 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     if lines:
         data["lifelines"] = lines
     new = part(Rig, data, sent)
-    kept = tuple(known[one] for one in named["lines"].values if one in known)
+    kept = tuple(_made_of(known[one], made_of) for one in named["lines"].values if one in known)
     lifelines = (*kept, *new.lines)
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(
@@ -127,6 +132,16 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
         stages=(*hung, *new.stages, *there.stages[1:]),
         riders=there.riders if seen else new.riders,
         lifelines=lifelines or None,
+    )
+
+
+def _made_of(line: Lifeline, made_of: dict[str, str]) -> Lifeline:
+    """A line that is there, with what nobody had said of what it is made of."""
+    return replace(
+        line,
+        rope=line.rope or made_of.get("rope"),
+        termination=line.termination or made_of.get("termination"),
+        lanyard=line.lanyard or made_of.get("lanyard"),
     )
 
 

@@ -10,7 +10,17 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
-from backspan.core.model.kit import Beam, Connector, Hoist, Kit, Piece, Rope, Stage, Termination
+from backspan.core.model.kit import (
+    Beam,
+    Connector,
+    Hoist,
+    Kit,
+    Lanyard,
+    Piece,
+    Rope,
+    Stage,
+    Termination,
+)
 from backspan.core.model.project import Project
 from backspan.core.model.units import Unit, UnitKind
 from backspan.exchange.written import part_data
@@ -38,6 +48,7 @@ KINDS: dict[str, tuple[str, type[Any], Any]] = {
     "beam": ("beams", Beam, PLATE),
     "piece": ("pieces", Piece, PLATE),
     "stage": ("stages", Stage, PLATE),
+    "lanyard": ("lanyards", Lanyard, PLATE),
 }
 _TITLES = {
     "hoist": "Hoists",
@@ -47,6 +58,7 @@ _TITLES = {
     "beam": "Beams",
     "piece": "Counterweight pieces",
     "stage": "Stages",
+    "lanyard": "Lanyards with their grabs",
 }
 _ONE = {
     "termination": "rope end",

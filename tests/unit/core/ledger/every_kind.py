@@ -12,6 +12,7 @@ from backspan.core.model.plan import Plan
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.topics import DropTaken, TakeOver, Topic
+from backspan.core.model.work import WorkStep
 from tests.unit.core.ledger.histories import DROP, REACH, RIG, ROOF, TIED
 from tests.unit.core.rigs import PROJECT, TODAY
 
@@ -180,6 +181,11 @@ SAID: tuple[tuple[Body, str, str], ...] = (
         bodies.TopicTakenOver(LETTER),
         "drop D: wind, rescue taken over by ana, LETTER 7, until 2027-03-01",
         "bajada D: viento, rescate; lo asume ana, LETTER 7, hasta el 2027-03-01",
+    ),
+    (
+        bodies.WorkPlanned(DROP, "ST", (WorkStep("UP", (), "joints raked"), WorkStep("DOWN", ()))),
+        "drop D: work on stage ST, step by step: joints raked, DOWN",
+        "bajada D: trabajo en la plataforma ST, paso a paso: joints raked, DOWN",
     ),
     (
         bodies.LimitsSigned(LIMITS),

@@ -22,6 +22,7 @@ KEPT = Path(__file__).parent / "kept"
 #: Each file with its SHA-256, of 29 November 2026.
 FILES = {
     "every-kind-1.jsonl": "fbb604b23df5eb39a68fe5c9cdc1b510f9f136face699421d640033dc3823890",
+    "work-planned-1.jsonl": "07ce14b7c98c1a9817038921e94e94353bdefc605a5371aef63fa2e20a377ed4",
     "in-service-1.jsonl": "66afaaefe46325e63580691cdc98ce688851df445362f27497fccc8c543b0614",
 }
 

@@ -45,7 +45,10 @@ def test_a_topic_may_name_its_own_rule_sets() -> None:
     project = replace(PROJECT, basis=Basis((OSHA,), hoist=(EN,), geometry=(QUEBEC,)))
     made = review(project, "D", LIBRARY, on=ON)
     assert [(line.topic, line.rule_set) for line in made.basis[:-1]] == [
-        ("tipping, counterweight, bearing, line, tieback, design, anchor, stage", OSHA.rule_set),
+        (
+            "tipping, counterweight, bearing, line, tieback, design, anchor, stage, fall",
+            OSHA.rule_set,
+        ),
         ("hoist", EN.rule_set),
         ("geometry", QUEBEC.rule_set),
     ]

@@ -5,7 +5,15 @@ from __future__ import annotations
 from typing import Any
 
 from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, TerminationMaker
-from backspan.core.model.rigs import Found, Pin, Route, Saddle, Tightened
+from backspan.core.model.rigs import (
+    Found,
+    Pin,
+    Route,
+)
+from backspan.core.model.seen import (
+    Saddle,
+    Tightened,
+)
 from backspan.core.model.units import RopeDamage
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIGHT, count, force, length, put, seen

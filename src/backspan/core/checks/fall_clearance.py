@@ -1,0 +1,219 @@
+"""Is a fall stopped before what is below, also at the lowest place, where the line is longest.
+
+The grab counts as level with the D-ring wherever it is kept above: a rider may sit, and nobody
+measures that height. Kept below, the free fall is not known. The line goes from its anchor to the
+farther end of the drop, up the parapet and down it, and down to the lowest place; the rider's own
+height is not taken off. An anchor of another roof adds what it stands above or below this one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply
+from backspan.core.mechanics.fall import (
+    fall_distance,
+    free_fall,
+    lifeline_length,
+    lifeline_stretch,
+    lowest_in_time,
+)
+from backspan.core.model.rigs import (
+    Lifeline,
+)
+from backspan.core.model.seen import (
+    GrabHeight,
+)
+from backspan.core.model.site import Roof
+from backspan.core.model.topics import Topic
+from backspan.core.numbers import at_least, root
+from backspan.core.quantities import FORCE, LENGTH, Dimension
+from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import in_force_or_practice
+from backspan.core.sheet.tied import on_edge
+
+ID = "fall-clearance"
+MARGIN, SHIFT = "fall.margin", "fall.harness-shift"
+COUNTS, FREE, SLOWED, FORCED = (
+    *("fall.counts-from", "fall.most-free-fall"),
+    *("fall.most-deceleration", "fall.most-force"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Arrest:
+    """A lifeline, its rider's lanyard and the drop they go down."""
+
+    lanyard: Read
+    deceleration: Read
+    slide: Read
+    shift: Read
+    force: Read
+    elongation: Read
+    height: Read
+    clear: Read
+    wall: Read | None
+    levels: tuple[Read, Read] | None
+    """The levels of the anchor's roof and of the drop's, where they are two."""
+    run: float
+    level: bool
+    """Whether the grab is kept level with the D-ring or above; where it may be below, not."""
+    grab_at: Place
+    usual_shift: float
+    margin: float
+
+
+def falls(sheet: Sheet, one: Asked[Arrest]) -> Iterator[Compared]:
+    """The free fall against the most that each text allows."""
+    free = _free(sheet, one.subject)
+    for value in one.values:
+        most = limit_of(value, LENGTH)
+        yield Compared(
+            free, most, numbers=(("found", free, LENGTH), ("most", most, LENGTH)), value=value
+        )
+
+
+def _free(sheet: Sheet, arrest: Arrest) -> float:
+    if not arrest.level:
+        sheet.want("grab_height", arrest.grab_at)
+    above = 0.0 if arrest.level else UNKNOWN
+    length = sheet.read(arrest.lanyard)
+    return sheet.do(free_fall, lanyard_length=length, above_ring=above)
+
+
+def _as_stated(
+    of: Callable[[Arrest], Read], dimension: Dimension
+) -> Callable[[Sheet, Asked[Arrest]], Iterator[Compared]]:
+    """What the maker states of the lanyard against the most that each text allows."""
+
+    def work(sheet: Sheet, one: Asked[Arrest]) -> Iterator[Compared]:
+        found = sheet.read(of(one.subject))
+        for value in one.values:
+            most = limit_of(value, dimension)
+            numbers = (("found", found, dimension), ("most", most, dimension))
+            yield Compared(found, most, numbers=numbers, value=value)
+
+    return work
+
+
+def stops(sheet: Sheet, one: Asked[Arrest]) -> Iterator[Compared]:
+    """The height that a fall takes against the least from which one counts at this drop."""
+    arrest = one.subject
+    elongation, clear = sheet.read(arrest.elongation), sheet.read(arrest.clear)
+    stretch = sheet.do(lifeline_stretch, elongation=elongation, lifeline=_lifeline(sheet, arrest))
+    shift = arrest.usual_shift if arrest.shift.stated is None else sheet.read(arrest.shift)
+    needed = sheet.do(
+        fall_distance,
+        falls_free=_free(sheet, arrest),
+        deceleration=sheet.read(arrest.deceleration),
+        grab_slide=sheet.read(arrest.slide),
+        harness_shift=shift,
+        line_stretch=stretch,
+        fall_margin=arrest.margin,
+    )
+    for value in one.values:
+        there = at_least(clear, least=limit_of(value, LENGTH))
+        lowest = sheet.do(lowest_in_time, distance=needed, elongation=elongation, above_level=there)
+        told = (("needed", needed), ("there", there), ("lowest", lowest))
+        numbers = tuple((name, number, LENGTH) for name, number in told)
+        yield Compared(needed, there, numbers=numbers, value=value)
+
+
+def _lifeline(sheet: Sheet, arrest: Arrest) -> float:
+    wall = 0.0 if arrest.wall is None else sheet.read(arrest.wall)
+    run = arrest.run
+    if arrest.levels is not None:
+        theirs, ours = (sheet.read(one) for one in arrest.levels)
+        run += at_least(theirs - ours, least=ours - theirs)
+    height = sheet.read(arrest.height)
+    return sheet.do(lifeline_length, line_run=run, wall_height=wall, drop_height=height)
+
+
+QUESTIONS = (
+    (Question(ID, "free-fall", LENGTH, falls, strength=False), FREE),
+    (
+        Question(
+            ID, "deceleration", LENGTH, _as_stated(lambda a: a.deceleration, LENGTH), strength=False
+        ),
+        SLOWED,
+    ),
+    (
+        Question(ID, "arrest-force", FORCE, _as_stated(lambda a: a.force, FORCE), strength=False),
+        FORCED,
+    ),
+    (Question(ID, ID, LENGTH, stops, strength=False), COUNTS),
+)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """Four findings a lifeline: free fall, deceleration, force, and the height it all takes."""
+    for one in each_lifeline(case, ID):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        arrest = _arrest(case, one)
+        for question, key in QUESTIONS:
+            values = in_force_or_practice(case, key)
+            yield question.judge(case, Asked(arrest, one.name, one.place, values))
+
+
+def _arrest(case: Case, one: Life) -> Arrest:
+    line, kit = one.line, case.project.kit
+    lanyard = None if line.lanyard is None else kit.lanyard(line.lanyard)
+    rope = None if line.rope is None else kit.rope(line.rope)
+    worn = (*one.place, "lanyard") if lanyard is None else ("kit", "lanyards", lanyard.id)
+    of_rope = (*one.place, "rope") if rope is None else ("kit", "ropes", rope.id)
+    roofs = {anchor.id: roof for roof in case.project.site.roofs for anchor in roof.anchors}
+    theirs, wall = roofs[line.anchor], case.edge.parapet
+    at_wall = (*case.edge_place, "parapet")
+    apart = theirs.id != case.drop.roof
+    return Arrest(
+        lanyard=read_of("lanyard_length", lanyard, worn),
+        deceleration=read_of("deceleration", lanyard, worn),
+        slide=read_of("grab_slide", lanyard, worn),
+        shift=read_of("harness_shift", lanyard, worn),
+        force=read_of("most_force", lanyard, worn),
+        elongation=read_of("elongation", rope, of_rope),
+        height=read_of("drop_height", case.drop, case.place),
+        clear=read_of("clear_below", case.drop, case.place),
+        wall=None if wall is None else read_of("parapet_height", wall, at_wall),
+        levels=(_level(theirs), _level(_own(case))) if apart else None,
+        run=_run(case, theirs, line),
+        level=_level_grab(line),
+        grab_at=(*one.place, "grab_height"),
+        usual_shift=limit_of(needed_value(case.practice, SHIFT), LENGTH),
+        margin=limit_of(needed_value(case.practice, MARGIN), LENGTH),
+    )
+
+
+def _own(case: Case) -> Roof:
+    return next(one for one in case.project.site.roofs if one.id == case.drop.roof)
+
+
+def _level(roof: Roof) -> Read:
+    return read_of("roof_level", roof, ("site", "roofs", roof.id))
+
+
+def _level_grab(line: Lifeline) -> bool:
+    said = None if line.grab_height is None else line.grab_height.value
+    return said in {GrabHeight.ABOVE, GrabHeight.LEVEL}
+
+
+def _run(case: Case, roof: Roof, line: Lifeline) -> float:
+    """From the anchor to the farther end of the drop, in plan."""
+    anchor = next(one for one in roof.anchors if one.id == line.anchor)
+    station, inward = on_edge(case, anchor.at)
+    start = case.drop.start - station
+    end = start + case.drop.width.value
+    along = at_least(start * start, least=end * end)
+    return root(along + inward * inward)
+
+
+CHECK = Check(ID, Topic.FALL_ARREST, judge)

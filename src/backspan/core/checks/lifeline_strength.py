@@ -1,0 +1,74 @@
+"""Is each lifeline strong enough where its end is made, and of a rope that may hold a life.
+
+A knot keeps the share of the rope that its record states, often half. Whether that loss counts
+against the clause's breaking strength the text does not say: here it does.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.findings import DoesNotApply
+from backspan.core.model.topics import Topic
+from backspan.core.quantities import FORCE
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.rope_reads import EndReads, end_reads, strength_of
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import in_force_or_practice
+from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.words_seen import WordSeen
+
+ID, KEY = "lifeline-strength", "fall.line-strength"
+ROPE, REFUSED = "lifeline-rope", "fall.refused-rope"
+
+
+def work(sheet: Sheet, one: Asked[EndReads]) -> Iterator[Compared]:
+    """The least breaking strength of each text against the line's at its end."""
+    strength = strength_of(sheet, one.subject)
+    for value in one.values:
+        least = limit_of(value, FORCE)
+        numbers = (("strength", strength, FORCE), ("least", least, FORCE))
+        yield Compared(least, strength, numbers=numbers, value=value)
+
+
+QUESTION = Question(ID, ID, FORCE, work, strength=False)
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a lifeline."""
+    values = in_force_or_practice(case, KEY)
+    for one in each_lifeline(case, ID):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        end = end_reads(case, one.line, one.place)
+        yield QUESTION.judge(case, Asked(end, one.name, one.place, values))
+
+
+def judge_rope(case: Case) -> Iterator[Answer]:
+    """One finding a lifeline: what its rope is made of."""
+    for one in each_lifeline(case, ROPE):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        inputs, word = Inputs(case), _kind(case, one)
+        at = (*one.place, "rope")
+        if word is None:
+            inputs.want("rope_kind", EvidenceClass.RATING, at)
+        else:
+            inputs.fact("rope_kind", word, at)
+        seen = WordSeen(ROPE, one.name, at, inputs, word)
+        yield from seen.against(REFUSED, ROPE, refused=True)
+
+
+def _kind(case: Case, one: Life) -> str | None:
+    rope = None if one.line.rope is None else case.project.kit.rope(one.line.rope)
+    return None if rope is None else str(rope.kind)
+
+
+CHECKS = (Check(ID, Topic.FALL_ARREST, judge), Check(ROPE, Topic.FALL_ARREST, judge_rope))

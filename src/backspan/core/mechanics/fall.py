@@ -1,0 +1,67 @@
+"""How far a rider falls until the line has stopped them, and from which height that is in time.
+
+The datum is the rider's feet, on the deck of the stage: the distance they go down is compared with
+the deck's height above the level below, so the rider's own height is no term of it. Published sums
+that start at an anchor or a D-ring count that height, or the lanyard's length, as a term more.
+
+The line stretches in proportion to its length, which grows with depth: the same lanyard is in time
+high up and too late below.
+"""
+
+from __future__ import annotations
+
+from backspan.core.quantities import Length, Ratio
+from backspan.core.worked.formula import formula
+
+
+@formula(symbol="h_ff")
+def free_fall(*, lanyard_length: Length, above_ring: Length) -> Length:
+    """Free fall before the lanyard is taut, by its attachment's height above the D-ring.
+
+    Source: makers' instructions for lanyards: length less that height; more, where it is below.
+    """
+    return lanyard_length - above_ring
+
+
+@formula(symbol="L_l")
+def lifeline_length(*, line_run: Length, wall_height: Length, drop_height: Length) -> Length:
+    """Lifeline from its anchor over the parapet down to the lowest place of the drop.
+
+    Source: geometry: across the roof, up the wall and down it, down the face.
+    """
+    return line_run + 2 * wall_height + drop_height
+
+
+@formula(symbol="d_l")
+def lifeline_stretch(*, elongation: Ratio, lifeline: Length) -> Length:
+    """Length by which a lifeline stretches when it arrests a fall.
+
+    Source: rope makers' sheets: elongation at a stated force, times the length of rope.
+    """
+    return elongation * lifeline
+
+
+@formula(symbol="h_req")
+def fall_distance(
+    *,
+    falls_free: Length,
+    deceleration: Length,
+    grab_slide: Length,
+    harness_shift: Length,
+    line_stretch: Length,
+    fall_margin: Length,
+) -> Length:
+    """Height below the feet that a fall takes, with a margin.
+
+    Source: makers' instructions for lanyards and for grabs on vertical lifelines: the sum of terms.
+    """
+    return falls_free + deceleration + grab_slide + harness_shift + line_stretch + fall_margin
+
+
+@formula(symbol="h_low")
+def lowest_in_time(*, distance: Length, elongation: Ratio, above_level: Length) -> Length:
+    """Lowest height of the deck at which a fall is stopped in time, from the distance at another.
+
+    Source: the sum of terms, with a line that is shorter by as much as the deck is higher.
+    """
+    return (distance + elongation * above_level) / (1 + elongation)

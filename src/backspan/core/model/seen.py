@@ -1,0 +1,56 @@
+"""Words for how something was seen to be set: clips at a rope's end, what arrests a fall."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+
+class Saddle(StrEnum):
+    """On which part of the rope the saddles of clips lie."""
+
+    LIVE = "on the live end"
+    DEAD = "on the dead end"
+    MIXED = "some on either"
+    NEITHER = "fist grips, no saddle"
+
+
+class Tightened(StrEnum):
+    """Since when clips were tightened."""
+
+    THIS_SHIFT = "after first loading, and for this shift"
+    FIRST_LOADING = "after first loading only"
+    NOT_AGAIN = "not since they were fitted"
+
+
+class Grab(StrEnum):
+    """How the grab sits on a lifeline."""
+
+    MATCHED = "matched to the rope, right way up"
+    UPSIDE_DOWN = "upside down"
+    OTHER_ROPE = "made for another rope"
+    NONE = "no grab on it"
+
+
+class GrabHeight(StrEnum):
+    """Where the rider keeps the grab while at work."""
+
+    ABOVE = "above the D-ring"
+    LEVEL = "level with the D-ring"
+    BELOW = "below the D-ring"
+
+
+class Splices(StrEnum):
+    """What interrupts the length of a lifeline below its end."""
+
+    NONE = "none below its end"
+    KNOTTED = "knotted"
+    SPLICED = "spliced"
+
+
+class TiedTo(StrEnum):
+    """What the lanyard of a line's rider is tied to."""
+
+    LIFELINE = "to this lifeline"
+    SUPPORT_LINES = "to the stage, with independent support lines"
+    STAGE = "to the stage"
+    SUSPENSION_ROPE = "to a suspension rope"

@@ -1,0 +1,29 @@
+"""Each lifeline of a drop, with its name and its place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import DoesNotApply, Message
+from backspan.core.model.rigs import Lifeline
+from backspan.core.sheet.case import Case, Place
+
+
+@dataclass(frozen=True, slots=True)
+class Life:
+    """A lifeline as findings name it."""
+
+    line: Lifeline
+    name: str
+    place: Place
+
+
+def each_lifeline(case: Case, check: str) -> Iterator[Life | DoesNotApply]:
+    """Every lifeline, or that none is stated, which stops the drop elsewhere."""
+    rig, place = case.drop.rig, (*case.place, "rig", "lifelines")
+    lines = () if rig is None else rig.lines
+    if not lines:
+        yield DoesNotApply(check, case.subject, place, Message("na.no-lifeline"))
+    for line in lines:
+        yield Life(line, f"{case.subject}/{line.id}", (*place, line.id))

@@ -1,0 +1,54 @@
+"""Sentences on what arrests a fall: the lifeline, its grab, its rider's lanyard, the clearance."""
+
+from __future__ import annotations
+
+FALL: dict[str, str] = {
+    "lifeline-strength.pass": "The lifeline carries {strength} at its end; {least} is asked.",
+    "lifeline-strength.fail": (
+        "The lifeline carries only {strength} at its end; {least} is asked."
+    ),
+    "lifeline-strength.missing": "What the lifeline carries at its end is not known.",
+    "lifeline-rope.pass": "Found: {found}.",
+    "lifeline-rope.fail": "The lifeline's rope: {found}, which holds no life.",
+    "lifeline-rope.missing": "Of which rope the lifeline is nobody stated.",
+    "lifeline-grab.pass": "Found: {found}.",
+    "lifeline-grab.fail": "Grab on the lifeline: {found}; it may not hold.",
+    "lifeline-grab.missing": "How the grab sits on the lifeline nobody stated.",
+    "grab-height.pass": "The rider keeps the grab {found}.",
+    "grab-height.fail": "The rider keeps the grab {found}: the free fall grows with that.",
+    "grab-height.missing": "Where the rider keeps the grab nobody stated.",
+    "lifeline-splices.pass": "Found: {found}.",
+    "lifeline-splices.fail": "The lifeline is {found} below its end: the grab stops short there.",
+    "lifeline-splices.missing": "Whether a knot or a splice is in the lifeline nobody stated.",
+    "lifeline-tied.pass": "The rider's lanyard is tied {found}.",
+    "lifeline-tied.fail": "The rider's lanyard is tied {found}: it falls with the stage.",
+    "lifeline-tied.refer": (
+        "The rider's lanyard is tied {found}; whether those are as many and as strong as the"
+        " suspension ropes and lock by themselves no word says."
+    ),
+    "lifeline-tied.missing": "What the rider's lanyard is tied to nobody stated.",
+    "need.tied-to-stage": (
+        "Judge the independent support lines and the locks that stand for lifeline {line}, and"
+        " sign for them."
+    ),
+    "free-fall.pass": "The rider falls freely {found} at the most; {most} is allowed.",
+    "free-fall.fail": "The rider falls freely {found}; only {most} is allowed.",
+    "free-fall.missing": "How far the rider would fall freely is not known.",
+    "deceleration.pass": "The lanyard's absorber opens by {found}; {most} is allowed.",
+    "deceleration.fail": "The lanyard's absorber opens by {found}; only {most} is allowed.",
+    "deceleration.missing": "By how much the lanyard's absorber opens is not stated.",
+    "arrest-force.pass": "The lanyard arrests with {found} at the most; {most} is allowed.",
+    "arrest-force.fail": "The lanyard arrests with {found}; only {most} is allowed.",
+    "arrest-force.missing": "With what force the lanyard arrests a fall is not stated.",
+    "fall-clearance.pass": (
+        "A fall takes {needed} below the feet; the deck is {there} above the level below. A fall"
+        " is in time from {lowest} on."
+    ),
+    "fall-clearance.fail": (
+        "A fall takes {needed} below the feet, and the deck comes down to {there} above the level"
+        " below. A fall is in time only from {lowest} on."
+    ),
+    "fall-clearance.missing": (
+        "Whether a fall is stopped above the level below cannot be worked out from what is stated."
+    ),
+}

@@ -1,0 +1,100 @@
+"""Spanish sentences on what arrests a fall: lifeline, grab, lanyard, clearance."""
+
+from __future__ import annotations
+
+FALL: dict[str, str] = {
+    "lifeline-strength.pass": (
+        "La línea de vida resiste {strength} en su extremo; se piden {least}."
+    ),
+    "lifeline-strength.fail": (
+        "La línea de vida solo resiste {strength} en su extremo; se piden {least}."
+    ),
+    "lifeline-strength.missing": "No se sabe cuánto resiste la línea de vida en su extremo.",
+    "lifeline-rope.pass": "Cuerda de la línea de vida: {found}.",
+    "lifeline-rope.fail": "Cuerda de la línea de vida: {found}, que no sostiene ninguna vida.",
+    "lifeline-rope.missing": "Nadie declaró de qué cuerda es la línea de vida.",
+    "lifeline-grab.pass": "Encontrado: {found}.",
+    "lifeline-grab.fail": "Freno en la línea de vida: {found}; puede no sujetar.",
+    "lifeline-grab.missing": "Nadie declaró cómo está puesto el freno en la línea de vida.",
+    "grab-height.pass": "El ocupante lleva el freno {found}.",
+    "grab-height.fail": "El ocupante lleva el freno {found}: la caída libre crece con ello.",
+    "grab-height.missing": "Nadie declaró a qué altura lleva el ocupante el freno.",
+    "lifeline-splices.pass": "Encontrado: {found}.",
+    "lifeline-splices.fail": ("Línea de vida bajo su extremo: {found}; el freno se detiene ahí."),
+    "lifeline-splices.missing": "Nadie declaró si hay un nudo o un empalme en la línea de vida.",
+    "lifeline-tied.pass": "El cabo del ocupante está unido {found}.",
+    "lifeline-tied.fail": "El cabo del ocupante está unido {found}: cae con la plataforma.",
+    "lifeline-tied.refer": (
+        "El cabo del ocupante está unido {found}; si son tantas y tan resistentes como los cables"
+        " de suspensión y se bloquean solas no lo dice ninguna palabra."
+    ),
+    "lifeline-tied.missing": "Nadie declaró a qué está unido el cabo del ocupante.",
+    "need.tied-to-stage": (
+        "Juzgar las líneas de soporte independientes y los bloqueos que sustituyen la línea de"
+        " vida {line}, y firmarlo."
+    ),
+    "free-fall.pass": "El ocupante cae libremente {found} como mucho; se permiten {most}.",
+    "free-fall.fail": "El ocupante cae libremente {found}; solo se permiten {most}.",
+    "free-fall.missing": "No se sabe cuánto caería libremente el ocupante.",
+    "deceleration.pass": "El absorbedor del cabo se abre {found}; se permiten {most}.",
+    "deceleration.fail": "El absorbedor del cabo se abre {found}; solo se permiten {most}.",
+    "deceleration.missing": "No se declara cuánto se abre el absorbedor del cabo.",
+    "arrest-force.pass": "El cabo detiene con {found} como mucho; se permiten {most}.",
+    "arrest-force.fail": "El cabo detiene con {found}; solo se permiten {most}.",
+    "arrest-force.missing": "No se declara con qué fuerza detiene el cabo una caída.",
+    "fall-clearance.pass": (
+        "Una caída toma {needed} bajo los pies; el piso está a {there} sobre el nivel de abajo."
+        " Una caída se detiene a tiempo desde {lowest}."
+    ),
+    "fall-clearance.fail": (
+        "Una caída toma {needed} bajo los pies, y el piso baja hasta {there} sobre el nivel de"
+        " abajo. Una caída solo se detiene a tiempo desde {lowest}."
+    ),
+    "fall-clearance.missing": (
+        "No se puede calcular con lo declarado si una caída se detiene sobre el nivel de abajo."
+    ),
+}
+
+INPUTS: dict[str, str] = {
+    "grab": "cómo está puesto el freno en la línea de vida",
+    "grab_height": "a qué altura lleva el ocupante el freno",
+    "splices": "nudos y empalmes en la línea de vida",
+    "tied_to": "a qué está unido el cabo del ocupante",
+    "rope_kind": "de qué es la cuerda",
+    "elongation": "alargamiento de la línea de vida por su longitud al detener una caída",
+    "lanyard_length": "longitud del cabo",
+    "deceleration": "cuánto se abre el absorbedor del cabo",
+    "grab_slide": "cuánto desliza el freno antes de sujetar",
+    "harness_shift": "cuánto ceden arnés y argolla D",
+    "most_force": "mayor fuerza con que el cabo detiene el cuerpo",
+    "clear_below": "del piso en el punto más bajo de la bajada al nivel de abajo",
+}
+
+WORDS: dict[str, str] = {
+    "matched to the rope, right way up": "hecho para la cuerda, con el lado correcto arriba",
+    "upside down": "al revés",
+    "made for another rope": "hecho para otra cuerda",
+    "no grab on it": "sin freno",
+    "above the D-ring": "por encima de la argolla D",
+    "level with the D-ring": "a la altura de la argolla D",
+    "below the D-ring": "por debajo de la argolla D",
+    "none below its end": "ninguno bajo su extremo",
+    "knotted": "con un nudo",
+    "spliced": "con un empalme",
+    "to this lifeline": "a esta línea de vida",
+    "to the stage, with independent support lines": (
+        "a la plataforma, con líneas de soporte independientes"
+    ),
+    "to the stage": "a la plataforma",
+    "to a suspension rope": "a un cable de suspensión",
+}
+
+CHECKS: dict[str, str] = {
+    "lifeline-strength": "Resistencia de la línea de vida",
+    "lifeline-rope": "Cuerda de la línea de vida",
+    "lifeline-grab": "Freno en la línea de vida",
+    "grab-height": "Altura del freno",
+    "lifeline-splices": "Nudos y empalmes en la línea de vida",
+    "lifeline-tied": "A qué está unido el cabo",
+    "fall-clearance": "Caída libre, detención y altura libre",
+}

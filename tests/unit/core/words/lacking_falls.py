@@ -1,0 +1,31 @@
+"""Rigs on which what arrests a fall lacks one thing each, so that every sentence on it is said."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from backspan.core.model.kit import RopeKind
+from backspan.core.model.seen import Grab, GrabHeight, Splices, TiedTo
+from backspan.core.sheet.case import Place
+from tests.unit.core.rigs import PROJECT, RIG, force, length, put, seen
+
+LINE: Place = (*RIG, "lifelines", "LL1")
+LANYARD: Place = ("kit", "lanyards", "LAN")
+ROPE: Place = ("kit", "ropes", "LIFE")
+LACKS: tuple[tuple[Place, Any], ...] = (
+    ((*ROPE, "breaking_force"), force("5000 lb")),
+    ((*ROPE, "kind"), RopeKind.NATURAL),
+    ((*LINE, "rope"), None),
+    ((*LINE, "grab"), seen(Grab.UPSIDE_DOWN)),
+    ((*LINE, "grab_height"), seen(GrabHeight.BELOW)),
+    ((*LINE, "splices"), seen(Splices.KNOTTED)),
+    ((*LINE, "tied_to"), seen(TiedTo.STAGE)),
+    ((*LINE, "tied_to"), seen(TiedTo.SUPPORT_LINES)),
+    *(((*LINE, name), None) for name in ("termination", "grab", "grab_height", "splices")),
+    *(((*LINE, name), None) for name in ("tied_to", "lanyard")),
+    ((*LANYARD, "length"), length("7 ft")),
+    ((*LANYARD, "deceleration"), length("4 ft")),
+    ((*LANYARD, "most_force"), force("2000 lb")),
+    (("drops", "D", "clear_below"), length("3 ft")),
+)
+FALLS = tuple(put(PROJECT, place, value) for place, value in LACKS)
