@@ -13,6 +13,7 @@ from functools import partial
 
 from backspan.core.ask.dry_run import dry_run
 from backspan.core.ask.imagined import DEFAULT_RULES
+from backspan.core.ask.on_stage import LOADS, answer_clearance, answer_lifeline, answer_share
 from backspan.core.ask.others import (
     LABEL,
     answer_bearing,
@@ -87,6 +88,25 @@ def _angle(name: str, help_text: str) -> Parameter:
 
 def _force(name: str, help_text: str, *, needed: bool = False) -> Parameter:
     return Parameter(name, help_text, dimension=FORCE, needed=needed)
+
+
+def _length(name: str, help_text: str, sign: Sign = Sign.NOT_NEGATIVE) -> Parameter:
+    return Parameter(name, help_text, dimension=LENGTH, needed=False, sign=sign)
+
+
+def _placed(number: str) -> tuple[Parameter, ...]:
+    """A load on the stage, and where it is."""
+    needed = not number
+    return (
+        Parameter(f"load{number}", "weight of people or a thing", dimension=FORCE, needed=needed),
+        Parameter(
+            f"at{number}",
+            "where that is, from the left line; beyond it with a minus sign",
+            dimension=LENGTH,
+            needed=needed,
+            sign=Sign.ANY,
+        ),
+    )
 
 
 def _of_formula(name: str) -> tuple[Parameter, ...]:
@@ -234,6 +254,45 @@ TOPICS: tuple[Topic, ...] = (
         ),
         "load=1085lb other-load=415lb length=200ft diameter=5/16in",
         answer_stretch,
+    ),
+    Topic(
+        "hoist-share",
+        "What does each hoist carry, with people and things where they are?",
+        (
+            parameter_of("dead_mass", needed=True),
+            parameter_of("stirrup_spacing", needed=True),
+            *(one for number in LOADS for one in _placed(number)),
+            parameter_of("rated_load", needed=False),
+        ),
+        "dead=600lb apart=20ft load=500lb at=3ft load-2=400lb at-2=2ft rated=1000lb",
+        answer_share,
+    ),
+    Topic(
+        "clearance",
+        "How far down does a fall go, and is that in time above what is below?",
+        (
+            parameter_of("lanyard_length", needed=True),
+            parameter_of("deceleration", needed=True),
+            parameter_of("elongation", needed=True),
+            Parameter("line", "length of lifeline from its anchor to the rider", dimension=LENGTH),
+            parameter_of("grab_slide", needed=True),
+            _length("above", "lanyard's attachment above the D-ring; below: minus", Sign.ANY),
+            _length("shift", "what harness and D-ring give way by"),
+            _length("height", "height of the deck above the level below"),
+        ),
+        "lanyard=3ft deceleration=3.5ft elongation=0.03 line=150ft slide=6in height=25ft",
+        answer_clearance,
+    ),
+    Topic(
+        "lifeline-length",
+        "How long does a lifeline have to be for this drop?",
+        (
+            Parameter("run", "across the roof, from its anchor to the edge", dimension=LENGTH),
+            _length("wall", "height of the parapet it goes over"),
+            Parameter("drop", "from the roof down to the lowest place", dimension=LENGTH),
+        ),
+        "run=12ft wall=42in drop=130ft",
+        answer_lifeline,
     ),
     Topic(
         "moment",

@@ -59,7 +59,7 @@ class Arrest:
     elongation: Read
     height: Read
     clear: Read
-    wall: Read | None
+    wall: Read
     levels: tuple[Read, Read] | None
     """The levels of the anchor's roof and of the drop's, where they are two."""
     run: float
@@ -127,7 +127,7 @@ def stops(sheet: Sheet, one: Asked[Arrest]) -> Iterator[Compared]:
 
 
 def _lifeline(sheet: Sheet, arrest: Arrest) -> float:
-    wall = 0.0 if arrest.wall is None else sheet.read(arrest.wall)
+    wall = sheet.read(arrest.wall)
     run = arrest.run
     if arrest.levels is not None:
         theirs, ours = (sheet.read(one) for one in arrest.levels)
@@ -183,7 +183,7 @@ def _arrest(case: Case, one: Life) -> Arrest:
         elongation=read_of("elongation", rope, of_rope),
         height=read_of("drop_height", case.drop, case.place),
         clear=read_of("clear_below", case.drop, case.place),
-        wall=None if wall is None else read_of("parapet_height", wall, at_wall),
+        wall=read_of("parapet_height", wall, at_wall),
         levels=(_level(theirs), _level(_own(case))) if apart else None,
         run=_run(case, theirs, line),
         level=_level_grab(line),

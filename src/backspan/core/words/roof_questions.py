@@ -29,6 +29,20 @@ SENTENCES: dict[str, str] = {
         "Clips: {least}, at least {apart} apart, with at least {turned} of rope turned back, each"
         " tightened with {makers}."
     ),
+    "ask.share-only": "The left hoist carries {left}, the right one {right}.",
+    "ask.share-holds": "The left hoist carries {left}, the right one {right}; each lifts {rated}.",
+    "ask.share-over": (
+        "The left hoist carries {left}, the right one {right}; neither lifts more than {rated}."
+    ),
+    "ask.lifeline": "From its anchor to the lowest place the lifeline is {value} long.",
+    "ask.clearance-only": "A fall takes {needed} below the feet.",
+    "ask.clearance-too-far": "A rider falls {free} freely; only {most} is allowed.",
+    "ask.clearance-in-time": (
+        "A fall takes {needed} below the feet; with the deck {there} up it is over in time."
+    ),
+    "ask.clearance-too-late": (
+        "A fall takes {needed} below the feet; the deck is only {there} above what is below."
+    ),
     "ask.sling-leg": "Each of two legs at {angle} above the horizontal pulls {value}.",
     "ask.sling-flat": (
         "Each of two legs at {angle} above the horizontal pulls {value}: flatter than slings are"
@@ -53,6 +67,13 @@ SENTENCES: dict[str, str] = {
     "note.taut": (
         "Each is taken as taut, as strong as the rope and on a sound anchor: a review asks that."
     ),
+    "note.two-lines": (
+        "Two lines only; half of what hangs is taken on each. Who walks is asked at both ends."
+    ),
+    "note.from-the-feet": (
+        "From the feet of who rides, who hangs lower by it; a fall aside of the line swings too."
+    ),
+    "note.line-and-end": "To the lowest place; its end goes on to where somebody sees it lie.",
     "note.two-legs": (
         "Two legs are taken to carry, however many there are; common practice, no source."
     ),
@@ -122,6 +143,12 @@ LABELS: dict[str, str] = {
     "pull-other": "pull of the other tieback",
     "pull-aside-other": "its pull across the beam, the other way",
     "pull-down-other": "pull of the other down on the beam",
+    "share-left": "left hoist",
+    "share-right": "right hoist",
+    "take-off": "to come off the fuller hoist at least",
+    "fall-takes": "a fall takes, below the feet",
+    "in-time-from": "in time from a deck at",
+    "lifeline-length": "lifeline from anchor to the lowest place",
     "leg-pull": "pull in each leg",
     "leg-from-horizontal": "angle above the horizontal",
     "leg-from-vertical": "angle off the vertical",

@@ -29,6 +29,22 @@ SENTENCES: dict[str, str] = {
         "Grapas: {least}, separadas al menos {apart}, con al menos {turned} de cable devuelto, cada"
         " una apretada con {makers}."
     ),
+    "ask.share-only": "El aparejo izquierdo lleva {left}, el derecho {right}.",
+    "ask.share-holds": (
+        "El aparejo izquierdo lleva {left}, el derecho {right}; cada uno eleva {rated}."
+    ),
+    "ask.share-over": (
+        "El aparejo izquierdo lleva {left}, el derecho {right}; ninguno eleva más de {rated}."
+    ),
+    "ask.lifeline": "Del anclaje al lugar más bajo la línea de vida mide {value}.",
+    "ask.clearance-only": "Una caída ocupa {needed} bajo los pies.",
+    "ask.clearance-too-far": "La caída libre es de {free}; solo se admiten {most}.",
+    "ask.clearance-in-time": (
+        "Una caída ocupa {needed} bajo los pies; con la plataforma a {there} acaba a tiempo."
+    ),
+    "ask.clearance-too-late": (
+        "Una caída ocupa {needed} bajo los pies; la plataforma está solo {there} sobre lo de abajo."
+    ),
     "ask.sling-leg": "Cada uno de dos ramales a {angle} sobre la horizontal tira {value}.",
     "ask.sling-flat": (
         "Cada uno de dos ramales a {angle} sobre la horizontal tira {value}: más tendido de lo que"
@@ -58,6 +74,16 @@ SENTENCES: dict[str, str] = {
     "note.taut": (
         "Cada amarre se toma como tenso, tan resistente como el cable y en un anclaje sano: eso lo"
         " pregunta una revisión."
+    ),
+    "note.two-lines": (
+        "Solo dos cables; se toma la mitad de lo que cuelga en cada uno. Quien camina se pregunta"
+        " en ambos extremos."
+    ),
+    "note.from-the-feet": (
+        "Desde los pies de quien sube; una caída al lado de la línea además oscila."
+    ),
+    "note.line-and-end": (
+        "Hasta el lugar más bajo; su extremo sigue hasta donde alguien lo ve apoyado."
     ),
     "note.two-legs": (
         "Se toma que cargan dos ramales, por muchos que haya; práctica común, sin fuente."
@@ -129,6 +155,12 @@ LABELS: dict[str, str] = {
     "pull-other": "tiro del otro amarre",
     "pull-aside-other": "su tiro a través de la viga, al otro lado",
     "pull-down-other": "tiro del otro hacia abajo en la viga",
+    "share-left": "aparejo izquierdo",
+    "share-right": "aparejo derecho",
+    "take-off": "lo que hay que quitar al menos del aparejo más cargado",
+    "fall-takes": "una caída ocupa, bajo los pies",
+    "in-time-from": "a tiempo desde una plataforma a",
+    "lifeline-length": "línea de vida desde el anclaje hasta el lugar más bajo",
     "leg-pull": "tiro en cada ramal",
     "leg-from-horizontal": "ángulo sobre la horizontal",
     "leg-from-vertical": "ángulo desde la vertical",
