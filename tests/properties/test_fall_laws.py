@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from backspan.core.findings import Verdict
 from backspan.core.model.kit import RopeKind
 from backspan.core.model.project import Project
-from backspan.core.model.seen import Grab, GrabHeight, Splices, TiedTo
+from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
 from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings, inches
@@ -37,6 +37,13 @@ WORDS: tuple[tuple[str, str, tuple[Any, ...], tuple[Any, ...]], ...] = (
         "grab_height",
         (GrabHeight.ABOVE, GrabHeight.LEVEL),
         (GrabHeight.BELOW,),
+    ),
+    ("lifeline-swing", "swing", (Swing.NEAR,), (Swing.WIDE, Swing.STRIKES)),
+    (
+        "rider-harness",
+        "harness",
+        (HarnessState.SOUND,),
+        (HarnessState.WORN, HarnessState.ARRESTED),
     ),
     ("lifeline-splices", "splices", (Splices.NONE,), (Splices.KNOTTED, Splices.SPLICED)),
     (

@@ -12,7 +12,18 @@ from backspan.core.findings import Verdict
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.kit import LabTested, SecondBrake
 from backspan.core.model.project import Project
-from backspan.core.model.stages import Along, Control, FirstLift, HotWork, Joints, OnStage, Sway
+from backspan.core.model.stages import (
+    Along,
+    Bow,
+    Control,
+    Drives,
+    FirstLift,
+    HotWork,
+    Joints,
+    Level,
+    OnStage,
+    Sway,
+)
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings, inches
 from tests.unit.core.rigs import HOIST, PROJECT, RIG, STAGE, length, mass, put, seen
@@ -29,6 +40,10 @@ ACCEPTED: dict[str, tuple[type[StrEnum], frozenset[StrEnum]]] = {
     "along": (Along, frozenset({Along.NOTHING, Along.GUIDED})),
     "sway": (Sway, frozenset({Sway.TIED, Sway.EVALUATED})),
     "first_lift": (FirstLift, frozenset({FirstLift.HELD})),
+    "deck": (OnStage, frozenset({OnStage.SOUND})),
+    "level": (Level, frozenset({Level.LEVEL})),
+    "bow": (Bow, frozenset({Bow.WITHIN})),
+    "drives": (Drives, frozenset({Drives.ENCLOSED})),
     "hot_work": (HotWork, frozenset({HotWork.NO, HotWork.INSULATED})),
 }
 WORDS = [(name, word) for name, (kind, _) in ACCEPTED.items() for word in (*kind, None)]

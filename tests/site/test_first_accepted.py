@@ -30,7 +30,9 @@ SOUND = (
     *("there and sound", "pin through the beam, locked", "taut", "straight, touching nothing"),
     *("tail of the beam", "bolt, nut and cotter", "sound", "readable", "none seen"),
     *("each hoist its own", "nothing overhead", "nothing along its way", "tied against sway"),
-    *("lifted and held, both brakes", "no hot work"),
+    *("lifted and held, both brakes", "no hot work", "runs level"),
+    *("bends within a sixtieth of its span", "gears and brakes enclosed"),
+    *("worked close below it", "looked at and sound"),
     *("matched to the rope, right way up", "level with the D-ring", "none below its end"),
     "to this lifeline",
 )

@@ -7,11 +7,14 @@ from collections.abc import Collection, Mapping
 from backspan.core.model.kit import LabTested, Listing, SecondBrake
 from backspan.core.model.stages import (
     Along,
+    Bow,
     Control,
+    Drives,
     FaceSide,
     FirstLift,
     HotWork,
     Joints,
+    Level,
     OnStage,
     Overhead,
     Sway,
@@ -20,7 +23,7 @@ from backspan.core.quantities import LENGTH, Dimension
 
 #: What the paragraphs on stages ask for, known from copies.
 STAGE_COPIED = (
-    *("fixed", "sway", "overhead", "listed", "most-load", "most-width"),
+    *("fixed", "bow", "sway", "overhead", "listed", "most-load", "most-width"),
     *("least-rail-height", "most-rail-height"),
 )
 
@@ -36,10 +39,13 @@ STAGE_WORDS: Mapping[str, Collection[str]] = {
     "stage.second-brake": {SecondBrake.BY_ITSELF},
     "stage.control": {Control.EACH, Control.TESTED_SO},
     "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
-    **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard")},
+    **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard", "deck")},
     "stage.along": {Along.NOTHING, Along.GUIDED},
     "stage.sway": {Sway.TIED, Sway.EVALUATED},
     "stage.first-lift": {FirstLift.HELD},
+    "stage.level": {Level.LEVEL},
+    "stage.bow": {Bow.WITHIN},
+    "stage.drives": {Drives.ENCLOSED},
     "stage.hot-work": {HotWork.NO, HotWork.INSULATED},
     "stage.overhead": {Overhead.NOTHING, Overhead.OWN_LINES},
     "stage.listed": {Listing.LISTED, Listing.NOT_LIGHT},

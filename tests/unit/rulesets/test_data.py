@@ -21,8 +21,10 @@ from backspan.core.model.rigs import (
 from backspan.core.model.seen import (
     Grab,
     GrabHeight,
+    HarnessState,
     Saddle,
     Splices,
+    Swing,
     TiedTo,
     Tightened,
 )
@@ -216,6 +218,8 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "fall.grab": {Grab.MATCHED},
     "fall.grab-height": {GrabHeight.ABOVE, GrabHeight.LEVEL},
     "fall.splices": {Splices.NONE},
+    "fall.swing": {Swing.NEAR},
+    "fall.harness": {HarnessState.SOUND},
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},

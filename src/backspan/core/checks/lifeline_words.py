@@ -38,6 +38,8 @@ ROWS = (
     Seen("lifeline-grab", "grab", "fall.grab"),
     Seen("grab-height", "grab_height", "fall.grab-height"),
     Seen("lifeline-splices", "splices", "fall.splices"),
+    Seen("lifeline-swing", "swing", "fall.swing"),
+    Seen("rider-harness", "harness", "fall.harness"),
 )
 
 

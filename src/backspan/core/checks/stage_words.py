@@ -45,6 +45,10 @@ ROWS = (
     Row("sway", "sway"),
     Row("first_lift", "first-lift"),
     Row("hot_work", "hot-work"),
+    Row("deck", "deck"),
+    Row("level", "level"),
+    Row("bow", "bow"),
+    Row("drives", "drives"),
 )
 
 

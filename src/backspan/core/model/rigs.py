@@ -15,7 +15,16 @@ from backspan.core.model.evidence import (
     Statement,
 )
 from backspan.core.model.plan import Plan
-from backspan.core.model.seen import Grab, GrabHeight, Saddle, Splices, TiedTo, Tightened
+from backspan.core.model.seen import (
+    Grab,
+    GrabHeight,
+    HarnessState,
+    Saddle,
+    Splices,
+    Swing,
+    TiedTo,
+    Tightened,
+)
 from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Angle, Length, Mass, Moment, Pressure
 
@@ -258,6 +267,8 @@ class Lifeline:
     grab_height: Stated[GrabHeight] | None = None
     splices: Stated[Splices] | None = None
     tied_to: Stated[TiedTo] | None = None
+    swing: Stated[Swing] | None = None
+    harness: Stated[HarnessState] | None = None
 
 
 class Pin(StrEnum):

@@ -54,3 +54,19 @@ class TiedTo(StrEnum):
     SUPPORT_LINES = "to the stage, with independent support lines"
     STAGE = "to the stage"
     SUSPENSION_ROPE = "to a suspension rope"
+
+
+class Swing(StrEnum):
+    """How far to the side of a lifeline its rider works, and what a swing would meet."""
+
+    NEAR = "worked close below it"
+    WIDE = "worked far to its side"
+    STRIKES = "a swing would strike something"
+
+
+class HarnessState(StrEnum):
+    """In which state a rider's harness and lanyard were found before use."""
+
+    SOUND = "looked at and sound"
+    WORN = "worn or damaged"
+    ARRESTED = "has arrested a fall"

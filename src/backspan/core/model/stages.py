@@ -84,6 +84,28 @@ class HotWork(StrEnum):
     BARE = "not insulated or not grounded"
 
 
+class Level(StrEnum):
+    """Whether both hoists bring the stage along together."""
+
+    LEVEL = "runs level"
+    OUT = "runs out of level"
+
+
+class Bow(StrEnum):
+    """How far the loaded stage bends between its stirrups."""
+
+    WITHIN = "bends within a sixtieth of its span"
+    MORE = "bends more than a sixtieth"
+
+
+class Drives(StrEnum):
+    """What drives the hoists, and whether somebody can reach into it."""
+
+    ENCLOSED = "gears and brakes enclosed"
+    OPEN = "gears or brakes open"
+    FUEL = "fuel burnt on the stage"
+
+
 @dataclass(frozen=True, slots=True)
 class StageFound:
     """What was found of a stage where it hangs.
@@ -105,6 +127,10 @@ class StageFound:
     sway: Stated[Sway] | None = None
     first_lift: Stated[FirstLift] | None = None
     hot_work: Stated[HotWork] | None = None
+    deck: Stated[OnStage] | None = None
+    level: Stated[Level] | None = None
+    bow: Stated[Bow] | None = None
+    drives: Stated[Drives] | None = None
 
 
 @dataclass(frozen=True, slots=True)

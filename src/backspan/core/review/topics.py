@@ -23,7 +23,7 @@ from backspan.core.sheet.witness import words_of
 JUDGED_WHOLE = frozenset(
     (
         *(Topic.TIPPING, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK, Topic.ANCHORS),
-        *(Topic.PEOPLE, Topic.EDGES),
+        *(Topic.STAGE, Topic.PEOPLE, Topic.FALL_ARREST, Topic.EDGES),
     )
 )
 #: What a rule set in force has to say for the topic to be judged at all; no custom stands in.

@@ -32,7 +32,7 @@ _NOT_CONTENT = frozenset(
         *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
         *("found", "rope_ends", "power", "rescue", "thimble", "end_stop"),
         *("softener", "taut", "tightened", "pin"),
-        *("grab", "grab_height", "splices", "tied_to"),
+        *("grab", "grab_height", "splices", "tied_to", "swing", "harness"),
     }
 )
 

@@ -110,6 +110,10 @@ BY_MESSAGE: dict[str, str] = {
     "first-lift.fail": (
         "Subir un poco la plataforma, probar los dos frenos y decir qué se encontró."
     ),
+    "deck.fail": "Cerrar los huecos del piso, y mirar otra vez.",
+    "level.fail": "Ajustar los dos aparejos por igual, y mirar otra vez en 3 m de recorrido.",
+    "bow.fail": "Quitar carga, o usar una plataforma hecha para ella.",
+    "drives.fail": "Usar aparejos con engranajes y frenos cerrados, sin motor en la plataforma.",
     "hot-work.fail": "Aislar la plataforma y ponerla a tierra, o soldar y cortar en otro sitio.",
     "overhead.fail": "Darle cables de apoyo propios, o desmontarlo.",
     "listed.fail": "Usar una plataforma ensayada e inscrita.",
@@ -125,6 +129,8 @@ BY_MESSAGE: dict[str, str] = {
     "lifeline-rope.fail": "Usar una línea de vida de fibra sintética.",
     "lifeline-grab.fail": "Poner un freno hecho para esta cuerda, con el lado correcto arriba.",
     "grab-height.fail": "Llevar el freno a la altura de la argolla D o más arriba.",
+    "lifeline-swing.fail": "Colgar la línea de vida donde se trabaja, libre a ambos lados.",
+    "rider-harness.fail": "Retirar arnés y cabo, y usar otros en buen estado.",
     "lifeline-splices.fail": "Usar una línea de vida de una sola pieza, sin nudos.",
     "lifeline-tied.fail": "Unir el cabo a la línea de vida propia del ocupante.",
     "free-fall.fail": "Usar un cabo más corto.",

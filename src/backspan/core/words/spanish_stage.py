@@ -55,6 +55,18 @@ STAGE: dict[str, str] = {
         " antes de que nadie suba más."
     ),
     "first-lift.missing": "No se sabe si la plataforma se probó a poca altura desde el montaje.",
+    "deck.pass": "Piso sin huecos: {found}.",
+    "deck.fail": "Piso sin huecos: {found}. Pasan por él pies o herramientas.",
+    "deck.missing": "Nadie declaró si el piso está entero.",
+    "level.pass": "La plataforma {found}.",
+    "level.fail": "La plataforma {found}: las cargas se deslizan, y un cable lleva de más.",
+    "level.missing": "Nadie declaró si la plataforma sube nivelada.",
+    "bow.pass": "La plataforma cargada {found}.",
+    "bow.fail": "La plataforma cargada {found}: es débil o larga para su carga.",
+    "bow.missing": "Nadie declaró cuánto se dobla la plataforma cargada.",
+    "drives.pass": "Mecanismo de los aparejos: {found}.",
+    "drives.fail": "Mecanismo de los aparejos: {found}. Nadie sube así.",
+    "drives.missing": "Nadie declaró si engranajes y frenos están cerrados.",
     "hot-work.pass": "Soldadura o corte desde la plataforma: {found}.",
     "hot-work.fail": (
         "Soldadura o corte desde la plataforma: {found}. La corriente puede ir por los cables y"

@@ -53,6 +53,18 @@ STAGE: dict[str, str] = {
         " before anybody rides higher."
     ),
     "first-lift.missing": "Whether the stage was tried a few feet up since set-up is not known.",
+    "deck.pass": "Deck without gaps: {found}.",
+    "deck.fail": "Deck without gaps: {found}. Feet or tools go through.",
+    "deck.missing": "Whether the deck is whole nobody stated.",
+    "level.pass": "The stage {found}.",
+    "level.fail": "The stage {found}: loads slide, and one rope takes more than its share.",
+    "level.missing": "Whether the stage runs level nobody stated.",
+    "bow.pass": "The loaded stage {found}.",
+    "bow.fail": "The loaded stage {found}: it is too weak or too long for its load.",
+    "bow.missing": "How far the loaded stage bends nobody stated.",
+    "drives.pass": "Drives of the hoists: {found}.",
+    "drives.fail": "Drives of the hoists: {found}. Nobody rides with that.",
+    "drives.missing": "Whether gears and brakes are enclosed nobody stated.",
     "hot-work.pass": "Welding or cutting from the stage: {found}.",
     "hot-work.fail": (
         "Welding or cutting from the stage: {found}. The current can go by the ropes and burn them."

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from backspan.core.model.kit import RopeKind
-from backspan.core.model.seen import Grab, GrabHeight, Splices, TiedTo
+from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import PROJECT, RIG, force, length, put, seen
 
@@ -19,6 +19,9 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LINE, "grab"), seen(Grab.UPSIDE_DOWN)),
     ((*LINE, "grab_height"), seen(GrabHeight.BELOW)),
     ((*LINE, "splices"), seen(Splices.KNOTTED)),
+    ((*LINE, "swing"), seen(Swing.WIDE)),
+    ((*LINE, "harness"), seen(HarnessState.WORN)),
+    *(((*LINE, name), None) for name in ("swing", "harness")),
     ((*LINE, "tied_to"), seen(TiedTo.STAGE)),
     ((*LINE, "tied_to"), seen(TiedTo.SUPPORT_LINES)),
     *(((*LINE, name), None) for name in ("termination", "grab", "grab_height", "splices")),

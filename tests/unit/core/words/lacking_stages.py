@@ -7,11 +7,14 @@ from typing import Any
 from backspan.core.model.kit import LabTested, Listing, SecondBrake
 from backspan.core.model.stages import (
     Along,
+    Bow,
     Control,
+    Drives,
     FaceSide,
     FirstLift,
     HotWork,
     Joints,
+    Level,
     OnStage,
     Overhead,
     Sway,
@@ -31,6 +34,10 @@ WORDS = {
     "sway": Sway,
     "first_lift": FirstLift,
     "hot_work": HotWork,
+    "deck": OnStage,
+    "level": Level,
+    "bow": Bow,
+    "drives": Drives,
 }
 LACKS: tuple[tuple[Place, Any], ...] = (
     *(((*FOUND, name), None) for name in (*WORDS, "rail_height", "to_face")),
