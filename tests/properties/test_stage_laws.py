@@ -41,7 +41,7 @@ ACCEPTED: dict[str, tuple[type[StrEnum], frozenset[StrEnum]]] = {
     "sway": (Sway, frozenset({Sway.TIED, Sway.EVALUATED})),
     "first_lift": (FirstLift, frozenset({FirstLift.HELD})),
     "deck": (OnStage, frozenset({OnStage.SOUND})),
-    "level": (Level, frozenset({Level.LEVEL})),
+    "running": (Level, frozenset({Level.LEVEL})),
     "bow": (Bow, frozenset({Bow.WITHIN})),
     "drives": (Drives, frozenset({Drives.ENCLOSED})),
     "hot_work": (HotWork, frozenset({HotWork.NO, HotWork.INSULATED})),

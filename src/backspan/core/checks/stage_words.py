@@ -46,7 +46,7 @@ ROWS = (
     Row("first_lift", "first-lift"),
     Row("hot_work", "hot-work"),
     Row("deck", "deck"),
-    Row("level", "level"),
+    Row("running", "level"),
     Row("bow", "bow"),
     Row("drives", "drives"),
 )

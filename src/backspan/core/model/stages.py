@@ -128,7 +128,7 @@ class StageFound:
     first_lift: Stated[FirstLift] | None = None
     hot_work: Stated[HotWork] | None = None
     deck: Stated[OnStage] | None = None
-    level: Stated[Level] | None = None
+    running: Stated[Level] | None = None
     bow: Stated[Bow] | None = None
     drives: Stated[Drives] | None = None
 

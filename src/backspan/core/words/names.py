@@ -58,7 +58,7 @@ INPUTS: dict[str, str] = {
     "sway": "what keeps the stage from swaying",
     "first_lift": "first lift since the set-up",
     "deck": "deck of the stage without gaps",
-    "level": "whether the stage runs level",
+    "running": "whether the stage runs level",
     "bow": "how far the loaded stage bends",
     "drives": "gears and brakes of the hoists",
     "hot_work": "welding or cutting from the stage",

@@ -44,7 +44,7 @@ WORD_INPUTS = frozenset(
             "first_lift",
             "hot_work",
             "deck",
-            "level",
+            "running",
             "bow",
             "drives",
             "overhead",

@@ -15,7 +15,7 @@ STAGE_INPUTS: dict[str, str] = {
     "sway": "qué impide que la plataforma se balancee",
     "first_lift": "primera subida desde el montaje",
     "deck": "piso de la plataforma sin huecos",
-    "level": "si la plataforma sube nivelada",
+    "running": "si la plataforma sube nivelada",
     "bow": "cuánto se dobla la plataforma cargada",
     "drives": "mecanismo de los aparejos",
     "hot_work": "soldadura o corte desde la plataforma",

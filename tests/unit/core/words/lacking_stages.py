@@ -35,7 +35,7 @@ WORDS = {
     "first_lift": FirstLift,
     "hot_work": HotWork,
     "deck": OnStage,
-    "level": Level,
+    "running": Level,
     "bow": Bow,
     "drives": Drives,
 }
