@@ -90,6 +90,8 @@ def test_a_repeat_drop_is_answered_with_few_taps(
     shown = fields_of(new.get(page))
     assert (shown["id"], shown["start"], shown["height"]) == ("S2", "40'-0\"", "130 ft")
     hand.sends(page, does="same rig")
+    kept = fields_of(new.get("/set-up/drops/S2/rig-of/S1?plan=same"))
+    assert kept == {**fields_of(new.get("/set-up/drops/S2/rig-of/S1")), **kept}
     anchors = {f"suspension_points.{one}.tiebacks.0.anchor": f"A{one + 1}" for one in (0, 1)}
     hand.sends("/set-up/drops/S2/rig-of/S1?plan=same", **anchors, lines=["A3", "A4"])
     rig = project_of(empty).drops[1].rig

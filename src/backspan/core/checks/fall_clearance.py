@@ -19,12 +19,8 @@ from backspan.core.mechanics.fall import (
     lifeline_stretch,
     lowest_in_time,
 )
-from backspan.core.model.rigs import (
-    Lifeline,
-)
-from backspan.core.model.seen import (
-    GrabHeight,
-)
+from backspan.core.model.rigs import Lifeline
+from backspan.core.model.seen import GrabHeight
 from backspan.core.model.site import Roof
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, root

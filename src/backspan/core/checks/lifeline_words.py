@@ -8,7 +8,6 @@ was taken over before somebody saw that covers it in no case.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.topics import Topic
@@ -19,31 +18,22 @@ from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass, words_of
-from backspan.core.sheet.words_seen import WordSeen
+from backspan.core.sheet.words_seen import AskedWord, WordSeen
 
 TIED = "lifeline-tied"
 ACCEPTED, BY_A_PERSON = "fall.tied-to", "fall.tied-by-person"
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
-    """A question answered with a word: its check, the field, the list of accepted words."""
-
-    check: str
-    field: str
-    key: str
-
-
 ROWS = (
-    Seen("lifeline-grab", "grab", "fall.grab"),
-    Seen("grab-height", "grab_height", "fall.grab-height"),
-    Seen("lifeline-splices", "splices", "fall.splices"),
-    Seen("lifeline-swing", "swing", "fall.swing"),
-    Seen("rider-harness", "harness", "fall.harness"),
+    AskedWord("lifeline-grab", "grab", "fall.grab"),
+    AskedWord("grab-height", "grab_height", "fall.grab-height"),
+    AskedWord("lifeline-splices", "splices", "fall.splices"),
+    AskedWord("lifeline-swing", "swing", "fall.swing"),
+    AskedWord("rider-harness", "harness", "fall.harness"),
 )
 
 
-def _check(row: Seen) -> Check:
+def _check(row: AskedWord) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
         for one in each_lifeline(case, row.check):
             if isinstance(one, DoesNotApply):

@@ -7,7 +7,7 @@ anchor with papers: a qualified person says what it carries.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.rigs import Tieback, TiebackEnd
@@ -21,24 +21,16 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_force
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_allowed import judge_words
+from backspan.core.sheet.words_seen import AskedWord
 
 END = "tieback-end"
 REFUSED, REFUSED_BY_TRADE = "tieback.refused-ends", "tieback.refused-by-trade"
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
-    """A question answered with a word: its check, the field, the list of accepted words."""
-
-    check: str
-    field: str
-    key: str
-
-
 ROWS = (
-    Seen("tieback-start", "attached", "tieback.accepted-starts"),
-    Seen("tieback-taut", "taut", "tieback.accepted-tautness"),
-    Seen("tieback-route", "route", "tieback.accepted-routes"),
+    AskedWord("tieback-start", "attached", "tieback.accepted-starts"),
+    AskedWord("tieback-taut", "taut", "tieback.accepted-tautness"),
+    AskedWord("tieback-route", "route", "tieback.accepted-routes"),
 )
 
 
@@ -54,7 +46,7 @@ def ties(case: Case, check: str) -> Iterator[tuple[str, Place, Tieback] | DoesNo
         yield DoesNotApply(check, case.subject, case.place, Message("na.no-suspension-point"))
 
 
-def _check(row: Seen) -> Check:
+def _check(row: AskedWord) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
         accepted = needed_value(case.practice, row.key)
         for one in ties(case, row.check):

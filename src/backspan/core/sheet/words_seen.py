@@ -31,6 +31,15 @@ def each_point(case: Case, check: str) -> Iterator[Point | DoesNotApply]:
 
 
 @dataclass(frozen=True, slots=True)
+class AskedWord:
+    """A question answered with a word: its check, the field, the list of accepted words."""
+
+    check: str
+    field: str
+    key: str
+
+
+@dataclass(frozen=True, slots=True)
 class WordSeen:
     """A word with what it was read from; None where nobody stated it."""
 

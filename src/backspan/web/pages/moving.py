@@ -24,7 +24,7 @@ from backspan.web.pages.rig_asked import (
     anchors,
     kit_of_lines,
     line_kit,
-    of_lines,
+    of_riders,
     planned,
 )
 
@@ -73,7 +73,7 @@ def _plan_of(rig: Rig) -> dict[str, Any]:
     Nothing that was found there, and nothing of the roof under it: a form is filled with it, and
     whoever sends that says that the plan shows the same at the new drop.
     """
-    data: dict[str, Any] = planned(part_data(rig))
+    data: dict[str, Any] = planned(part_data(rig)) | kit_of_lines(rig)
     data.pop("lifelines", None)
     for one in data.get("suspension_points", []):
         for name in ("station", "tiebacks"):
@@ -82,16 +82,7 @@ def _plan_of(rig: Rig) -> dict[str, Any]:
 
 
 def _asks(project: Project, drop: Drop, rig: Rig) -> list[Ask]:
-    found = [
-        ask(Rig, "riders", "Most people on it at once", evidence=PLANNED),
-        Ask(
-            "lines",
-            "Lifelines from anchor",
-            words=anchors(project, drop, AnchorUse.FALL_ARREST),
-            many=True,
-        ),
-        *filled_in(of_lines(project), kit_of_lines(rig), project.units),
-    ]
+    found = list(filled_in(of_riders(project, drop), kit_of_lines(rig), project.units))
     for number, one in enumerate(rig.suspension_points):
         found.extend(_of_point(project, drop, one, f"suspension_points.{number}"))
     return found

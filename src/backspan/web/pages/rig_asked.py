@@ -55,6 +55,13 @@ def of_rig(project: Project, drop: Drop) -> tuple[Ask, ...]:
     """What is asked of a rig but its points."""
     return (
         Ask("stage", "Stage", words=things(project, "stage"), needed=True),
+        *of_riders(project, drop),
+    )
+
+
+def of_riders(project: Project, drop: Drop) -> tuple[Ask, ...]:
+    """Who rides, from which anchors their lifelines hang, and what all of those are made of."""
+    return (
         ask(Rig, "riders", "Most people on it at once", evidence=PLANNED),
         Ask(
             "lines",
@@ -62,13 +69,6 @@ def of_rig(project: Project, drop: Drop) -> tuple[Ask, ...]:
             words=anchors(project, drop, AnchorUse.FALL_ARREST),
             many=True,
         ),
-        *of_lines(project),
-    )
-
-
-def of_lines(project: Project) -> tuple[Ask, ...]:
-    """What all lifelines of a rig are made of, chosen once."""
-    return (
         Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
         Ask("line-end", "Its end at the anchor", words=things(project, "termination")),
         Ask("line-lanyard", "Lanyard on each", words=things(project, "lanyard")),
