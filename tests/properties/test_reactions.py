@@ -101,10 +101,10 @@ def by_program(one: Layout, load: float) -> tuple[float, float]:
     stand = read_of("rear_stand", beam.support, beam.place)
     sheet = BareSheet({}, {})
     stands = on_two_stands(sheet, reads, stand)
-    rear = stands.rear(load)
-    idle = most_behind(sheet, stands, reads, stand)
-    assert idle == pytest.approx(at_least(stands.rear(0.0), least=0.0), rel=1e-12)
-    return stands.front(load, carried_behind=at_least(rear, least=0.0)), rear
+    rear = stands.rear(sheet, load)
+    idle = most_behind(sheet, stands, reads)
+    assert idle == pytest.approx(at_least(stands.rear(sheet, 0.0), least=0.0), rel=1e-12)
+    return stands.front(sheet, load, carried_behind=at_least(rear, least=0.0)), rear
 
 
 def by_solver(one: Layout, load: float) -> tuple[float, float]:

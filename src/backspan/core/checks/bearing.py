@@ -86,28 +86,37 @@ class Standing:
 
 def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
     """The pressure under each load of the rule against what the surface is said to carry."""
-    standing, support = one.subject, one.subject.support
-    stands = on_two_stands(sheet, support.beam, standing.rear_stand)
-    area = _area(sheet, standing)
+    standing = one.subject
+    reactions = sheet.part("reactions", lambda sheet: _reactions(sheet, standing, one.values))
+    area = sheet.part("area", lambda sheet: _area(sheet, standing))
     strength = sheet.read(standing.strength)
-    idle = most_behind(sheet, stands, support.beam, standing.rear_stand)
+    for value, factor, reaction, in_full in reactions:
+        pressure = sheet.do(bearing_pressure, factor=factor, reaction=reaction, plate_area=area)
+        numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
+        yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)
+
+
+def _reactions(
+    sheet: Sheet, standing: Standing, values: tuple[SelectedValue, ...]
+) -> list[tuple[SelectedValue, float, float, bool]]:
+    """Under each branch: its factor, what the stand carries, whether the rear took nothing off."""
+    support, found = standing.support, []
+    stands = on_two_stands(sheet, support.beam, standing.rear_stand)
+    idle = most_behind(sheet, stands, support.beam)
     # Less than nothing at the front: the beam would lift off and turn about its rear stand.
-    sheet.positive("front", stands.front(0.0, carried_behind=idle))
+    sheet.positive("front", stands.front(sheet, 0.0, carried_behind=idle))
     in_full = not standing.rear and _in_full(standing, stands)
-    for value in one.values:
+    for value in values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
             continue
         reaction = idle
         if not standing.rear:
             load = load_on_line(sheet, support.line, rule.load)
-            carried = 0.0 if in_full else at_least(stands.rear(load), least=0.0)
-            reaction = stands.front(load, carried_behind=carried)
-        pressure = sheet.do(
-            bearing_pressure, factor=rule.factor, reaction=reaction, plate_area=area
-        )
-        numbers = (("pressure", pressure, PRESSURE), ("strength", strength, PRESSURE))
-        yield Pressed(pressure, strength, numbers=numbers, value=value, in_full=in_full)
+            carried = 0.0 if in_full else at_least(stands.rear(sheet, load), least=0.0)
+            reaction = stands.front(sheet, load, carried_behind=carried)
+        found.append((value, rule.factor, reaction, in_full))
+    return found
 
 
 def _area(sheet: Sheet, standing: Standing) -> float:

@@ -81,13 +81,14 @@ def _loads(case: Case, subject: BeamSubject) -> tuple[str, list[tuple[str, Messa
     beam = support_reads(case, subject).beam
     rated, _ = hoist_reads(case, subject.point)
     stand = read_of("rear_stand", subject.support, subject.place)
-    stands = on_two_stands(BareSheet({}, {}), beam, stand)
+    sheet = BareSheet({}, {})
+    stands = on_two_stands(sheet, beam, stand)
     found: list[tuple[str, MessageValue]] = []
     for name, load in (("loaded", rated.as_stated), ("idle", 0.0)):
-        rear = at_least(stands.rear(load), least=0.0)
-        front = stands.front(load, carried_behind=rear)
+        rear = at_least(stands.rear(sheet, load), least=0.0)
+        front = stands.front(sheet, load, carried_behind=rear)
         if math.isnan(front):
-            most = stands.front(rated.as_stated, carried_behind=0.0)
+            most = stands.front(sheet, rated.as_stated, carried_behind=0.0)
             known = not math.isnan(most)
             return ("refer-with-load", [("most", Amount(most, FORCE))]) if known else ("refer", [])
         found += [(f"front_{name}", Amount(front, FORCE)), (f"rear_{name}", Amount(rear, FORCE))]

@@ -71,9 +71,9 @@ class Passed(Compared):
 def work(sheet: Sheet, one: Asked[Way]) -> Iterator[Passed]:
     """Each obstacle: its distance from the line in plan, or its height below the tieback."""
     way, tie = one.subject, one.subject.tie
-    start = begins_inboard(sheet, tie)
+    start, end = (0.0, begins_inboard(sheet, tie)), (tie.across, tie.inward)
     for obstacle in way.obstacles:
-        apart = line_to_outline((0.0, start), (tie.across, tie.inward), obstacle.outline)
+        apart = line_to_outline(start, end, obstacle.outline)
         words = (("tieback", tie.tie.id), ("obstacle", obstacle.id))
         far_enough = Compared(tie.off, apart).met
         if far_enough is None:

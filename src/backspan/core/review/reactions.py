@@ -39,13 +39,13 @@ def _of_beam(case: Case, beam: BeamSubject) -> Reactions:
     stand = read_of("rear_stand", beam.support, beam.place)
     stands = on_two_stands(sheet, support.beam, stand)
     rated = sheet.read(support.line.rated_load)
-    idle = most_behind(sheet, stands, support.beam, stand)
+    idle = most_behind(sheet, stands, support.beam)
 
     def behind(load: float) -> float:
-        return at_least(stands.rear(load), least=0.0)
+        return at_least(stands.rear(sheet, load), least=0.0)
 
     def front(load: float) -> float:
-        return stands.front(load, carried_behind=behind(load))
+        return stands.front(sheet, load, carried_behind=behind(load))
 
     fulcrum = beam.support.fulcrum
     setback = _number(None if fulcrum is None else fulcrum.setback)
@@ -67,7 +67,7 @@ def _of_beam(case: Case, beam: BeamSubject) -> Reactions:
                 Imposed(value, _force(sheet.do(imposed_load, factor=factor, reaction=front(load))))
                 for value, factor, load in factored
             ),
-            most=_force(stands.front(rated, carried_behind=0.0)),
+            most=_force(stands.front(sheet, rated, carried_behind=0.0)),
             **_plate(fulcrum),
             pad=_pad(fulcrum),
         ),

@@ -26,8 +26,8 @@ from backspan.core.model.rigs import BackspanFrom
 from backspan.core.numbers import surely_above, surely_below, surely_nothing, total
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads, read_of
-from backspan.core.sheet.sheet import BareSheet, Sheet
-from backspan.core.sheet.stack import Rows, placed_stack, stacked_weight
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.stack import PlacedStack, Rows, placed_stack, stacked_weight
 from backspan.core.sheet.subjects import BeamSubject
 
 
@@ -102,11 +102,11 @@ def _known_both_ways(beam: BeamReads) -> bool:
 
 def as_built(sheet: Sheet, beam: BeamReads) -> AsBuilt:
     """The beam with its stack, by the shorter of its backspans where both are known."""
-    built = _as_asked_for(sheet, beam)
+    built = one_way(sheet, beam, from_stack=beam.from_stack)
     shorter = _shorter(sheet, beam, built.backspan)
-    if shorter is not built.backspan:
-        built.backspan, built.longer = shorter, built.backspan
-    return built
+    if shorter is built.backspan:
+        return built
+    return replace(built, backspan=shorter, longer=built.backspan)
 
 
 def _shorter(sheet: Sheet, beam: BeamReads, backspan: float) -> float:
@@ -116,34 +116,48 @@ def _shorter(sheet: Sheet, beam: BeamReads, backspan: float) -> float:
     """
     if not beam.both:
         return backspan
-    other = replace(beam, from_stack=not beam.from_stack)
-    known = _as_asked_for(BareSheet(sheet.corner, {}), other).backspan
+    other = not beam.from_stack
+    known = one_way(sheet.aside(), beam, from_stack=other).backspan
     if not surely_below(known, limit=backspan):
         return backspan
-    return _as_asked_for(sheet.without_doubt(), other).backspan
+    return one_way(sheet.without_doubt(), beam, from_stack=other).backspan
 
 
-def _as_asked_for(sheet: Sheet, beam: BeamReads) -> AsBuilt:
-    reach = sheet.read(beam.reach)
+def one_way(sheet: Sheet, beam: BeamReads, *, from_stack: bool) -> AsBuilt:
+    """The beam by its backspan from the stack, or as it was taped, whatever the other is."""
+    reach, on_roof = sheet.read(beam.reach), beam.reach.place
+    if not from_stack:
+        weight, pieces = sheet.part(("pieces", on_roof), lambda sheet: _weighed(sheet, beam))
+        return AsBuilt(reach, sheet.read(beam.backspan), weight, pieces)
+    stack, pieces = sheet.part(("stack", on_roof), lambda sheet: _stacked(sheet, beam))
+    gap, inboard = sheet.read(beam.tail_gap), inboard_of(sheet, beam, reach)
+    backspan = sheet.do(backspan_to_stack, inboard=inboard, stack_centroid=stack.centroid_from_tail)
+    end = stack.inner_end_from_tail
+    return AsBuilt(reach, backspan, stack.weight, pieces, inboard, gap, end)
+
+
+def _weighed(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
+    """What the pieces weigh wherever they stand, and how many they are."""
+    rows = [
+        Rows(sheet.read(group.count), group.per_row, sheet.read(group.mass))
+        for group in beam.groups
+    ]
+    return stacked_weight(sheet, rows), total(group.count for group in rows)
+
+
+def _stacked(sheet: Sheet, beam: BeamReads) -> tuple[PlacedStack, float]:
+    """The stack from the tail on, and how many pieces it has."""
     rows = [
         Rows(
             sheet.read(group.count),
             group.per_row,
             sheet.read(group.mass),
-            sheet.read(group.length) if beam.from_stack else UNKNOWN,
+            sheet.read(group.length),
         )
         for group in beam.groups
     ]
-    pieces = total(group.count for group in rows)
-    if not beam.from_stack:
-        backspan = sheet.read(beam.backspan)
-        return AsBuilt(reach, backspan, stacked_weight(sheet, rows), pieces)
-    gap = sheet.read(beam.tail_gap)
-    inboard = inboard_of(sheet, beam, reach)
-    stack = placed_stack(sheet, rows, tail_gap=gap)
-    backspan = sheet.do(backspan_to_stack, inboard=inboard, stack_centroid=stack.centroid_from_tail)
-    end = stack.inner_end_from_tail
-    return AsBuilt(reach, backspan, stack.weight, pieces, inboard, gap, end)
+    placed = placed_stack(sheet, rows, tail_gap=sheet.read(beam.tail_gap))
+    return placed, total(group.count for group in rows)
 
 
 def arms(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:

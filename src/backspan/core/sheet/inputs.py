@@ -44,26 +44,26 @@ class Inputs:
     weak: list[Need] = field(default_factory=list)
     policies: list[SelectedValue] = field(default_factory=list)
     refer: list[Need] = field(default_factory=list)
+    _noted: set[tuple[str, Place]] = field(default_factory=set)
 
     def number(self, read: Read) -> float:
         """A stated number at the corner, in SI; NaN where nobody stated it."""
         quantity, stated, place = read.quantity, read.stated, read.place
-        asks = EvidenceClass(quantity.evidence)
         if stated is None:
-            self.want(quantity.name, asks, place)
+            self.want(quantity.name, EvidenceClass(quantity.evidence), place)
             return UNKNOWN
         number = self.corner.get(place, stated.value)
         if read.refer is not None:
             need = Need(Decider.QUALIFIED_PERSON, read.refer)
             self.refer += [] if need in self.refer else [need]
-        if not self._known(quantity.name, place):
+        if (quantity.name, place) not in self._noted:
             tolerance = tolerance_of(self.case, read)
             self._record(
                 quantity.name,
                 (_amount(stated.value, quantity), _amount(number, quantity)),
                 None if tolerance is None else _amount(tolerance, quantity),
                 stated,
-                asks=asks,
+                asks=EvidenceClass(quantity.evidence),
                 place=place,
             )
         return number
@@ -76,7 +76,7 @@ class Inputs:
             self.want(name, asks, place)
             return None
         word = str(stated.value)
-        if not self._known(name, place):
+        if (name, place) not in self._noted:
             self._record(name, (word, word), None, stated, asks=asks, place=place)
         return word
 
@@ -92,6 +92,7 @@ class Inputs:
 
     def fact(self, name: str, value: Amount | int | str, place: Place) -> None:
         """Note something the check used that is not a statement of a person (a kind, an id)."""
+        self._noted.add((name, place))
         self.used.append(InputUsed(name, value, value, None, place=place))
 
     def want(
@@ -102,9 +103,6 @@ class Inputs:
         need = Need(who or _SUPPLIER[asks], message)
         if need not in self.not_stated:
             self.not_stated.append(need)
-
-    def _known(self, name: str, place: Place) -> bool:
-        return any(one.name == name and one.place == place for one in self.used)
 
     def _record(
         self,
@@ -117,6 +115,7 @@ class Inputs:
         place: Place,
     ) -> None:
         """Note an input, as stated and as used, and what its evidence lacks."""
+        self._noted.add((name, place))
         self.used.append(
             InputUsed(
                 name,

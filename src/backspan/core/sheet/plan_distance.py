@@ -40,11 +40,11 @@ def is_inside(spot: Spot, outline: Sequence[Spot]) -> bool:
 
 
 def _line_to_line(start: Spot, end: Spot, one: Spot, other: Spot) -> float:
-    near = _to_line(start, one, other)
+    near = _squared(start, one, other)
     for spot, first, second in ((end, one, other), (one, start, end), (other, start, end)):
-        near = at_most(near, most=_to_line(spot, first, second))
+        near = at_most(near, most=_squared(spot, first, second))
     apart = _on_two_sides(start, end, one, other) and _on_two_sides(one, other, start, end)
-    return near * 0.0 if apart else near
+    return root(near) * 0.0 if apart else root(near)
 
 
 def _on_two_sides(one: Spot, other: Spot, start: Spot, end: Spot) -> bool:
@@ -61,13 +61,14 @@ def _turn(start: Spot, end: Spot, spot: Spot) -> float:
     return along * (spot[1] - start[1]) - up * (spot[0] - start[0])
 
 
-def _to_line(spot: Spot, start: Spot, end: Spot) -> float:
-    """From a point to the nearest one of a line between its ends."""
+def _squared(spot: Spot, start: Spot, end: Spot) -> float:
+    """The square of how far a point is from the nearest one of a line between its ends."""
     along, up = end[0] - start[0], end[1] - start[1]
+    to_spot, aside = spot[0] - start[0], spot[1] - start[1]
     length = along * along + up * up
     share = 0.0
     if not surely_nothing(length):
-        ahead = ((spot[0] - start[0]) * along + (spot[1] - start[1]) * up) / length
+        ahead = (to_spot * along + aside * up) / length
         share = at_least(at_most(ahead, most=1.0), least=0.0)
-    across, on = spot[0] - start[0] - share * along, spot[1] - start[1] - share * up
-    return root(across * across + on * on)
+    across, on = to_spot - share * along, aside - share * up
+    return across * across + on * on

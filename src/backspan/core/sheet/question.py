@@ -27,7 +27,7 @@ from backspan.core.sheet.corners import corners_of, too_doubtful, values_of, wit
 from backspan.core.sheet.decide import ENDINGS, decide
 from backspan.core.sheet.inputs import Inputs, tolerance_of
 from backspan.core.sheet.reads import Read
-from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
+from backspan.core.sheet.sheet import BareSheet, Parts, RecordedSheet, Sheet
 
 _WORST_FIRST = (False, None, True)
 
@@ -167,6 +167,7 @@ class Worst(Generic[C]):
     found: Weighed[C]
     stated: Weighed[C]
     reads: Mapping[Place, Read]
+    parts: Parts
 
     @property
     def offsets(self) -> dict[Place, tuple[float, float]]:
@@ -207,7 +208,8 @@ class Question(Generic[S, C]):
         one = replace(one, values=_governing_first(one.values, worst.found.governing))
         rank = worst.found.rank
         corner = without_idle(
-            worst.corner, same=lambda other: self.bare(other, one, {}).rank == rank
+            worst.corner,
+            same=lambda other: self.bare(other, one, {}, worst.parts).rank == rank,
         )
         found = self._recorded(case, corner, one, worst.reads.values())
         if worst.stated.met is not worst.found.met:
@@ -226,7 +228,8 @@ class Question(Generic[S, C]):
         """The worst corner where the values in `moved` are stated instead; None if too many."""
         moved = moved or {}
         reads: dict[Place, Read] = {}
-        stated = self.bare(moved, one, reads)
+        parts: Parts = {}
+        stated = self.bare(moved, one, reads, parts)
         while True:
             doubts = _doubts(case, reads, moved)
             corners = corners_of(doubts)
@@ -235,11 +238,11 @@ class Question(Generic[S, C]):
             corner, found, rank = moved, stated, stated.rank
             for ends in corners:
                 there = {**moved, **ends}
-                at = self.bare(there, one, reads)
+                at = self.bare(there, one, reads, parts)
                 if at.rank < rank:
                     corner, found, rank = there, at, at.rank
             if len(_doubts(case, reads, moved)) == len(doubts):
-                return Worst(corner, found, stated, reads)
+                return Worst(corner, found, stated, reads, parts)
 
     def everywhere(
         self,
@@ -250,21 +253,32 @@ class Question(Generic[S, C]):
     ) -> bool:
         """Whether every corner is accepted where the values in `moved` are stated instead."""
         reads: dict[Place, Read] = {}
-        if not accepts(self.bare(moved, one, reads)):
+        parts: Parts = {}
+        if not accepts(self.bare(moved, one, reads, parts)):
             return False
         while True:
             doubts = _doubts(case, reads, moved)
             corners = corners_of(doubts)
             if corners is None:
                 return False
-            if not all(accepts(self.bare({**moved, **ends}, one, reads)) for ends in corners):
+            found = (self.bare({**moved, **ends}, one, reads, parts) for ends in corners)
+            if not all(accepts(at) for at in found):
                 return False
             if len(_doubts(case, reads, moved)) == len(doubts):
                 return True
 
-    def bare(self, values: Corner, one: Asked[S], reads: dict[Place, Read]) -> Weighed[C]:
-        """Numbers alone, with `values` in place of the stated ones; `reads` grows by all read."""
-        sheet = BareSheet(values, reads)
+    def bare(
+        self,
+        values: Corner,
+        one: Asked[S],
+        reads: dict[Place, Read],
+        parts: Parts | None = None,
+    ) -> Weighed[C]:
+        """Numbers alone, with `values` in place of the stated ones; `reads` grows by all read.
+
+        `parts` keeps what is known of one question on one subject from corner to corner.
+        """
+        sheet = BareSheet(values, reads, parts={} if parts is None else parts)
         branches = tuple(self.work(sheet, one))
         return weigh(branches, sheet.outside)
 

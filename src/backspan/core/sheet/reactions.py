@@ -6,12 +6,19 @@ above nothing; at the tipping limit it carries none, and the front carries all.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from backspan.core.mechanics.bearing import front_reaction, rear_reaction
 from backspan.core.mechanics.tipping import resisting_moment_with_beam
 from backspan.core.numbers import at_least
-from backspan.core.sheet.beam_as_built import AsBuilt, BeamReads, OwnWeight, as_built, own_weight
+from backspan.core.sheet.beam_as_built import (
+    AsBuilt,
+    BeamReads,
+    OwnWeight,
+    as_built,
+    one_way,
+    own_weight,
+)
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import Sheet
 
@@ -20,15 +27,14 @@ from backspan.core.sheet.sheet import Sheet
 class TwoStands:
     """A beam on its fulcrum and its rear stand, in SI; `held` is what turns it back."""
 
-    sheet: Sheet
     built: AsBuilt
     own: OwnWeight
     held: float
     stand: float
 
-    def rear(self, load: float) -> float:
+    def rear(self, sheet: Sheet, load: float) -> float:
         """What the rear stand carries under a load on the line; negative where it lifts."""
-        return self.sheet.do(
+        return sheet.do(
             rear_reaction,
             resisting=self.held,
             load=load,
@@ -36,9 +42,9 @@ class TwoStands:
             rear_stand=self.stand,
         )
 
-    def front(self, load: float, *, carried_behind: float) -> float:
+    def front(self, sheet: Sheet, load: float, *, carried_behind: float) -> float:
         """What the fulcrum carries then."""
-        return self.sheet.do(
+        return sheet.do(
             front_reaction,
             load=load,
             counterweight=self.built.counterweight,
@@ -52,6 +58,10 @@ def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
     built = as_built(sheet, beam)
     own = own_weight(sheet, beam, built.reach)
     stand = sheet.positive("rear_stand", sheet.read(rear_stand))
+    return _standing(sheet, built, own, stand)
+
+
+def _standing(sheet: Sheet, built: AsBuilt, own: OwnWeight, stand: float) -> TwoStands:
     held = sheet.do(
         resisting_moment_with_beam,
         counterweight=built.counterweight,
@@ -59,20 +69,21 @@ def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
         backspan=built.backspan,
         beam_centroid_inboard=own.centroid_inboard,
     )
-    return TwoStands(sheet, built, own, held, stand)
+    return TwoStands(built, own, held, stand)
 
 
-def most_behind(sheet: Sheet, stands: TwoStands, beam: BeamReads, rear_stand: Read) -> float:
+def most_behind(sheet: Sheet, stands: TwoStands, beam: BeamReads) -> float:
     """The most the rear stand carries: with nothing on the line, at the longer of two backspans.
 
     A beam is judged by its shorter backspan where it is known both ways, which asks less of the
     rear stand. None where the beam would lift it even so; the other way is looked at aside.
     """
-    most = at_least(stands.rear(0.0), least=0.0)
+    most = at_least(stands.rear(sheet, 0.0), least=0.0)
     if not beam.both:
         return most
     for from_stack in (True, False):
-        one_way = replace(beam, from_stack=from_stack, both=False)
         beside = sheet if from_stack is beam.from_stack else sheet.without_doubt()
-        most = at_least(on_two_stands(beside, one_way, rear_stand).rear(0.0), least=most)
+        built = one_way(beside, beam, from_stack=from_stack)
+        one = _standing(beside, built, stands.own, stands.stand)
+        most = at_least(one.rear(beside, 0.0), least=most)
     return most

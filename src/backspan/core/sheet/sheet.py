@@ -5,13 +5,18 @@
 
 Unknown flows: a value that is not stated is NaN and goes through every formula, so that a check is
 written once, for the case in which all is known. A step that came out NaN is not recorded.
+
+A check asked at every corner works the same parts out again and again: what a plate presses does
+not hang on where the plate stands. A part of a work may say so (`part`). It is then known again by
+the values that it read: work that reads the same values goes the same way and comes to the same.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass, field, replace
-from typing import Protocol
+from typing import Any, Protocol, TypeVar
 
 from backspan.core.numbers import surely_above
 from backspan.core.quantities import Dimension
@@ -20,6 +25,30 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.reads import UNKNOWN, Read
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.worked.formula import AnyFormula, Step
+
+T = TypeVar("T")
+_Values = tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class KnownPart:
+    """What a part of a work came to, by the values of all that it read there."""
+
+    reads: dict[Place, Read]
+    beside: dict[Place, Read]
+    found: dict[_Values, tuple[Any, list[str]]] = field(default_factory=dict)
+
+    def values(self, corner: Corner) -> _Values:
+        """What it would read at a corner."""
+        get = corner.get
+        return tuple(
+            [get(place, one.as_stated) for place, one in self.reads.items()]
+            + [get(place, one.as_stated) for place, one in self.beside.items()]
+        )
+
+
+#: The parts that are known of one question on one subject, by name.
+Parts = dict[Hashable, list[KnownPart]]
 
 
 class Sheet(Protocol):
@@ -31,6 +60,16 @@ class Sheet(Protocol):
 
     def without_doubt(self) -> Sheet:
         """The sheet for what is read at the corner looked at, and adds no corner of its own."""
+
+    def aside(self) -> Sheet:
+        """A sheet at the corner looked at of which nothing is noted: for what only chooses."""
+
+    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:
+        """What a part of the work comes to; nobody may change what it gives.
+
+        It hangs on nothing but what it reads of the sheet, and on `name` within one question on
+        one subject.
+        """
 
     def read(self, one: Read) -> float:
         """The number in SI at the corner looked at; NaN where nobody stated it."""
@@ -69,6 +108,14 @@ class RecordedSheet:
         """As `Sheet.without_doubt`: what is read is noted like any input."""
         return self
 
+    def aside(self) -> BareSheet:
+        """As `Sheet.aside`."""
+        return BareSheet(self.corner, {})
+
+    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:  # noqa: ARG002 - all is noted
+        """As `Sheet.part`, worked out and noted each time."""
+        return work(self)
+
     def read(self, one: Read) -> float:
         """As `Sheet.read`; notes the input, its evidence, or that it is not stated."""
         return self.inputs.number(one)
@@ -101,10 +148,44 @@ class BareSheet:
     corner: Corner
     reads: dict[Place, Read]
     outside: list[str] = field(default_factory=list)
+    parts: Parts = field(default_factory=dict)
+    beside: dict[Place, Read] = field(default_factory=dict)
+    """What was read without doubt of its own: it decides too, and brings no corner."""
 
     def without_doubt(self) -> BareSheet:
         """As `Sheet.without_doubt`."""
-        return BareSheet(self.corner, {}, self.outside)
+        return BareSheet(self.corner, self.beside, self.outside, self.parts, self.beside)
+
+    def aside(self) -> BareSheet:
+        """As `Sheet.aside`."""
+        return BareSheet(self.corner, self.beside, [], self.parts, self.beside)
+
+    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:
+        """As `Sheet.part`; what was read there before is not worked out again."""
+        known = self.parts.setdefault(name, [])
+        for one in known:
+            there = one.found.get(one.values(self.corner))
+            if there is not None:
+                before: tuple[T, list[str]] = there
+                return self._taken(one, *before)
+        sheet = BareSheet(self.corner, {}, [], self.parts)
+        found = work(sheet)
+        same = (
+            one
+            for one in known
+            if one.reads.keys() == sheet.reads.keys() and one.beside.keys() == sheet.beside.keys()
+        )
+        new = next(same, None)
+        if new is None:
+            known.append(new := KnownPart(sheet.reads, sheet.beside))
+        new.found[new.values(self.corner)] = found, sheet.outside
+        return self._taken(new, found, sheet.outside)
+
+    def _taken(self, part: KnownPart, found: T, outside: list[str]) -> T:
+        self.reads.update(part.reads)
+        self.beside.update(part.beside)
+        self.outside.extend(outside)
+        return found
 
     def read(self, one: Read) -> float:
         """As `Sheet.read`."""

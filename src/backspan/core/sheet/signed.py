@@ -119,9 +119,9 @@ def work(sheet: Sheet, one: Asked[Limited]) -> Iterator[Compared]:
         yield _used(sheet, "front_reaction", front, paper.most_front, FORCE)
     if paper.most_rear is not None:
         stands = on_two_stands(sheet, beam, stand)
-        behind = most_behind(sheet, stands, beam, stand)
+        behind = most_behind(sheet, stands, beam)
         # No limit covers a beam that turns about its rear stand: its bearings are asked then.
-        sheet.positive("front", stands.front(0.0, carried_behind=behind))
+        sheet.positive("front", stands.front(sheet, 0.0, carried_behind=behind))
         yield _used(sheet, "rear_reaction", behind, paper.most_rear, FORCE)
 
 
