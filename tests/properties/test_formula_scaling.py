@@ -1,7 +1,8 @@
 """Every formula is dimensionally right: in other base units it gives the same quantity.
 
-Mass, length and time are counted in units 4, 16 or 64 times smaller or larger. Scaling by powers
-of four is exact in floats, also under a root, so the result must scale exactly by its dimension.
+Mass, length, time and current are counted in units 4, 16 or 64 times smaller or larger. Scaling by
+powers of four is exact in floats, also under a root, so the result must scale exactly by its
+dimension.
 """
 
 from __future__ import annotations
@@ -18,27 +19,32 @@ from backspan.core.worked.formula import AnyFormula, formula
 from backspan.core.worked.symbols import CONSTANTS
 from backspan.core.worked.table import FormulaDescription, describe
 
-#: Powers of mass, length and time in each dimension. Source: ISO 80000-3 and -4 (from memory).
+#: Powers of mass, length, time and current in each dimension. Source: ISO 80000-3, -4 and -6 (from
+#: memory).
 EXPONENTS = {
-    "length": (0, 1, 0),
-    "area": (0, 2, 0),
-    "force": (1, 1, -2),
-    "mass": (1, 0, 0),
-    "moment": (1, 2, -2),
-    "pressure": (1, -1, -2),
-    "speed": (0, 1, -1),
-    "angle": (0, 0, 0),
-    "ratio": (0, 0, 0),
-    "linear mass": (1, -1, 0),
-    "conductor area": (0, 2, 0),
-    "acceleration": (0, 1, -2),
-    "one kind of quantity": (3, -2, 5),  # any: a formula of it holds for all
+    "length": (0, 1, 0, 0),
+    "area": (0, 2, 0, 0),
+    "force": (1, 1, -2, 0),
+    "mass": (1, 0, 0, 0),
+    "moment": (1, 2, -2, 0),
+    "pressure": (1, -1, -2, 0),
+    "speed": (0, 1, -1, 0),
+    "angle": (0, 0, 0, 0),
+    "ratio": (0, 0, 0, 0),
+    "linear mass": (1, -1, 0, 0),
+    "conductor area": (0, 2, 0, 0),
+    "acceleration": (0, 1, -2, 0),
+    "voltage": (1, 2, -3, -1),
+    "current": (0, 0, 0, 1),
+    "linear resistance": (1, 1, -3, -2),
+    "apparent power": (1, 2, -3, 0),
+    "one kind of quantity": (3, -2, 5, -1),  # any: a formula of it holds for all
 }
 
 #: Formulas that name a constant with a unit, and the constant: a new one is added by hand.
 UNIT_BOUND = {"weight": {"STANDARD_GRAVITY"}}
 
-STEPS = some.tuples(*[some.integers(-3, 3)] * 3)
+STEPS = some.tuples(*[some.integers(-3, 3)] * 4)
 
 
 def scale_of(dimension: Dimension, steps: tuple[int, ...]) -> float:
@@ -68,7 +74,7 @@ def scales(described: FormulaDescription, values: dict[str, float], steps: tuple
 @pytest.mark.parametrize("name", FORMULAS)
 @given(data=some.data(), steps=STEPS)
 def test_every_formula_scales_by_its_dimensions(
-    name: str, data: some.DataObject, steps: tuple[int, int, int]
+    name: str, data: some.DataObject, steps: tuple[int, int, int, int]
 ) -> None:
     described = describe(FORMULAS[name])
     values = {
@@ -120,7 +126,7 @@ def moment_over_nothing(*, resisting: Moment, load: Force) -> Moment:
 def test_a_formula_with_wrong_dimensions_is_seen(wrong: AnyFormula) -> None:
     described = describe(wrong)
     values = {name: 3.0 for name, _ in described.parameters}
-    assert not scales(described, values, (1, 2, 3))
+    assert not scales(described, values, (1, 2, 3, 0))
 
 
 def test_constants_with_units_are_known_by_name() -> None:

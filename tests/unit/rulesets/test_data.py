@@ -36,6 +36,7 @@ from backspan.core.rules.shape import (
     Mark,
     WordList,
 )
+from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
 from tools.write_sources import PAGE, ROOT, RULE_SETS, page
@@ -70,6 +71,7 @@ REMEMBERED = {
     ("cn-gb-t-19155", "tipping.working-load-limit"),
     ("uk-bs-5974", "tipping.rated-load"),
     ("in-bocw", "tipping.not-found"),
+    *(("trade-practice", key) for key in POWER_REMEMBERED),
 }
 
 #: What the paragraphs on suspension ropes and their ends ask for.
@@ -162,6 +164,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "fall.most-force": ("1800 lb", FORCE),
     "fall.counts-from": ("10 ft", LENGTH),
     "fall.margin": ("1.5 ft", LENGTH),
+    **POWER_LIMITS,
     "fall.harness-shift": ("1.5 ft", LENGTH),
 }
 
@@ -276,9 +279,8 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "stage"}
-CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "line", "bearing", "fall"}
+CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback", "line", "bearing"}
+CUSTOM |= {"stage", "fall", "power"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

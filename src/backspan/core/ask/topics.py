@@ -24,6 +24,7 @@ from backspan.core.ask.others import (
     answer_stack,
     answer_stall,
 )
+from backspan.core.ask.power import answer_cord, answer_generator
 from backspan.core.ask.pulling_ropes import answer_sling, answer_stretch, answer_tieback
 from backspan.core.ask.shape import (
     Answer,
@@ -106,6 +107,18 @@ def _placed(number: str) -> tuple[Parameter, ...]:
             needed=needed,
             sign=Sign.ANY,
         ),
+    )
+
+
+def _hoists() -> tuple[Parameter, ...]:
+    """What hoists draw on one cord or one generator."""
+    return (
+        parameter_of("supply_voltage", needed=True),
+        parameter_of("running_current", needed=True),
+        Parameter("hoists", "hoists on it, all lifting at once", Kind.COUNT),
+        parameter_of("starting_current", needed=False),
+        Parameter("starting", "hoists that start at once (else all)", Kind.COUNT, needed=False),
+        Parameter("phases", "phases of the motors, 1 or 3", Kind.COUNT),
     )
 
 
@@ -293,6 +306,35 @@ TOPICS: tuple[Topic, ...] = (
         ),
         "run=12ft wall=42in drop=130ft",
         answer_lifeline,
+    ),
+    Topic(
+        "cord",
+        "What does this cord leave of the voltage at the hoists, or how long may it be?",
+        (
+            *_hoists(),
+            parameter_of("conductor_area", needed=False),
+            parameter_of("conductor_resistance", needed=False),
+            parameter_of("cord_length", needed=False),
+            _length("more", "cord to be added to that", Sign.POSITIVE),
+            parameter_of("least_voltage", needed=False),
+            parameter_of("most_drop", needed=False),
+            parameter_of("cord_linear_mass", needed=False),
+        ),
+        "volts=220V amps=10A hoists=2 phases=1 start-amps=40A gage=8AWG length=200ft more=100ft"
+        " least-volts=198V cord-mass=0.5lb/ft",
+        answer_cord,
+    ),
+    Topic(
+        "generator",
+        "Does this generator run and start the hoists?",
+        (
+            *_hoists(),
+            parameter_of("generator_rating", needed=True),
+            parameter_of("generator_starting", needed=False),
+        ),
+        "volts=230V amps=10A hoists=2 phases=1 start-amps=45A starting=1 set=5kVA"
+        " set-start=12.5kVA",
+        answer_generator,
     ),
     Topic(
         "moment",

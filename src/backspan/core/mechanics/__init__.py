@@ -10,6 +10,7 @@ from backspan.core.mechanics import (
     fall,
     hoist_share,
     loads,
+    power,
     ropes,
     share,
     stack,
@@ -29,6 +30,7 @@ _MODULES = (
     tiebacks,
     hoist_share,
     fall,
+    power,
 )
 
 

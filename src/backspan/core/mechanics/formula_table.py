@@ -16,7 +16,13 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "backspan_to_stack": "inboard - stack_centroid",
         "beam_centroid": "inboard - centroid_from_tail",
         "bearing_pressure": "factor * reaction / plate_area",
+        "cord_mass": "cord_linear_mass * cord_length",
+        "current_on_cord": "running_hoists * running_current + starting_hoists * starting_current",
         "deck_beyond_line": "(stage_length - stirrup_spacing) / 2",
+        "drop_by_least": "supply_voltage - least_voltage",
+        "drop_by_share": "most_drop * supply_voltage",
+        "drop_single_phase": "2 * cord_length * conductor_resistance * current",
+        "drop_three_phase": "root(3) * cord_length * conductor_resistance * current",
         "factor_reached": "resisting / tipping",
         "fall_distance": (
             "falls_free + deceleration + grab_slide + harness_shift + line_stretch + fall_margin"
@@ -37,6 +43,8 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "lifeline_length": "line_run + 2 * wall_height + drop_height",
         "lifeline_stretch": "elongation * lifeline",
         "load_to_carry": "factor * load",
+        "longest_single_phase": "allowed_drop / (2 * conductor_resistance * current)",
+        "longest_three_phase": "allowed_drop / (root(3) * conductor_resistance * current)",
         "lowest_in_time": "(distance + elongation * above_level) / (1 + elongation)",
         "metal_area": "metal_share * rope_diameter * rope_diameter",
         "moment_about_tail": "moment_before + counterweight * centroid",
@@ -47,6 +55,8 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "pieces_in_weight": "counterweight / piece_weight",
         "pieces_weight": "pieces * piece_weight",
         "plate_area": "plate_length * plate_width",
+        "power_single_phase": "supply_voltage * current",
+        "power_three_phase": "root(3) * supply_voltage * current",
         "pressed_area": "pressed_length * pressed_width",
         "pull_aside": "held * own_slope",
         "rear_reaction": "(resisting - load * reach) / rear_stand",
@@ -63,6 +73,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "rope_to_reach": "drop_height + height_above_roof",
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
+        "share_lost": "drop / supply_voltage",
         "share_of_load": "placed_load * arm / stirrup_spacing",
         "sling_leg": "hung / 2 * root(1 + own_slope * own_slope)",
         "spread_side": "plate_side + 2 * pad_spread * pad_thickness",
@@ -74,6 +85,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "turned_pull": "held * root(1 + own_slope * own_slope)",
         "uniform_beam_centroid": "beam_length / 2 - tip_beyond_line - reach",
         "utilisation": "demand / capacity",
+        "voltage_left": "supply_voltage - drop",
         "weight": "mass * STANDARD_GRAVITY",
     }
 )

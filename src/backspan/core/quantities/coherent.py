@@ -9,13 +9,16 @@ from backspan.core.quantities.dimension import Dimension
 from backspan.core.quantities.units import (
     ACCELERATION,
     ANGLE,
+    APPARENT_POWER,
     AREA,
     CONDUCTOR_AREA,
+    CURRENT,
     FOOT,
     FORCE,
     INCH,
     LENGTH,
     LINEAR_MASS,
+    LINEAR_RESISTANCE,
     MASS,
     MOMENT,
     POUND,
@@ -24,6 +27,7 @@ from backspan.core.quantities.units import (
     RATIO,
     SPEED,
     STANDARD_GRAVITY,
+    VOLTAGE,
 )
 
 
@@ -63,6 +67,10 @@ def _pounds_with(length: str, metres: Fraction, *, pressure: str) -> _Units:
         RATIO: ("", _ONE),
         LINEAR_MASS: (f"lb/{length}", POUND / metres),
         ACCELERATION: ("g", STANDARD_GRAVITY),
+        VOLTAGE: ("V", _ONE),
+        CURRENT: ("A", _ONE),
+        LINEAR_RESISTANCE: (f"ohm/{length}", 1 / metres),
+        APPARENT_POWER: ("VA", _ONE),
     }
 
 
@@ -79,6 +87,10 @@ _METRES_NEWTONS: _Units = {
     RATIO: ("", _ONE),
     LINEAR_MASS: ("kg/m", _ONE),
     ACCELERATION: ("m/s2", _ONE),
+    VOLTAGE: ("V", _ONE),
+    CURRENT: ("A", _ONE),
+    LINEAR_RESISTANCE: ("ohm/m", _ONE),
+    APPARENT_POWER: ("VA", _ONE),
 }
 _SETS: Mapping[CoherentSet, _Units] = MappingProxyType(
     {

@@ -13,6 +13,7 @@ from types import MappingProxyType
 
 from backspan.core.quantities.load_path import LOAD_PATH
 from backspan.core.quantities.on_stage import ON_STAGE
+from backspan.core.quantities.power import POWER
 from backspan.core.quantities.quantity import COUNT, MASSES, Quantity
 from backspan.core.quantities.rows import mass, rated, rated_force, taped
 from backspan.core.quantities.units import (
@@ -258,6 +259,8 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
     ),
     *ON_STAGE,
+    # The hoists' power
+    *POWER,
     # What stands in papers and plans, and no sum reads yet
     taped(name="drop_width", words="width of the drop", record="drop", field="width"),
     taped(

@@ -9,19 +9,23 @@ from backspan.core.quantities.dimension import Dimension
 from backspan.core.quantities.units import (
     ACCELERATION,
     ANGLE,
+    APPARENT_POWER,
     AREA,
     CONDUCTOR_AREA,
+    CURRENT,
     FOOT,
     FORCE,
     INCH,
     LENGTH,
     LINEAR_MASS,
+    LINEAR_RESISTANCE,
     MASS,
     MOMENT,
     POUND_FORCE,
     PRESSURE,
     RATIO,
     SPEED,
+    VOLTAGE,
 )
 
 
@@ -49,6 +53,10 @@ USUAL_UNITS: Mapping[Style, Mapping[Dimension, tuple[tuple[str, Fraction], ...]]
                 LINEAR_MASS: (("lb/ft", Fraction(0)),),
                 CONDUCTOR_AREA: (("mm2", Fraction(0)),),
                 ACCELERATION: (("ft/s2", Fraction(0)),),
+                VOLTAGE: (("V", Fraction(0)),),
+                CURRENT: (("A", Fraction(0)),),
+                LINEAR_RESISTANCE: (("ohm/kft", Fraction(0)),),
+                APPARENT_POWER: (("kVA", Fraction(1000)), ("VA", Fraction(0))),
             },
             Style.METRIC: {
                 LENGTH: (("m", Fraction(1, 10)), ("mm", Fraction(0))),
@@ -63,6 +71,10 @@ USUAL_UNITS: Mapping[Style, Mapping[Dimension, tuple[tuple[str, Fraction], ...]]
                 LINEAR_MASS: (("kg/m", Fraction(0)),),
                 CONDUCTOR_AREA: (("mm2", Fraction(0)),),
                 ACCELERATION: (("m/s2", Fraction(0)),),
+                VOLTAGE: (("V", Fraction(0)),),
+                CURRENT: (("A", Fraction(0)),),
+                LINEAR_RESISTANCE: (("ohm/km", Fraction(0)),),
+                APPARENT_POWER: (("kVA", Fraction(1000)), ("VA", Fraction(0))),
             },
         }
     )
@@ -84,6 +96,10 @@ ROOF_STEPS: Mapping[Style, Mapping[Dimension, tuple[str, float]]] = MappingProxy
             LINEAR_MASS: ("lb/ft", 0.01),
             CONDUCTOR_AREA: ("mm2", 0.1),
             ACCELERATION: ("ft/s2", 0.1),
+            VOLTAGE: ("V", 0.1),
+            CURRENT: ("A", 0.1),
+            LINEAR_RESISTANCE: ("ohm/kft", 0.01),
+            APPARENT_POWER: ("kVA", 0.1),
         },
         Style.METRIC: {
             LENGTH: ("mm", 1.0),
@@ -98,6 +114,10 @@ ROOF_STEPS: Mapping[Style, Mapping[Dimension, tuple[str, float]]] = MappingProxy
             LINEAR_MASS: ("kg/m", 0.01),
             CONDUCTOR_AREA: ("mm2", 0.1),
             ACCELERATION: ("m/s2", 0.1),
+            VOLTAGE: ("V", 0.1),
+            CURRENT: ("A", 0.1),
+            LINEAR_RESISTANCE: ("ohm/km", 0.01),
+            APPARENT_POWER: ("kVA", 0.1),
         },
     }
 )

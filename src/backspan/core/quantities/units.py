@@ -209,6 +209,48 @@ ACCELERATION = Dimension(
     ),
     forms=("1 g", "9.81 m/s2", "32.2 ft/s2"),
 )
+VOLTAGE = Dimension(
+    name="voltage",
+    si="V",
+    units=(
+        _unit("V", 1, symbols=("V",), words=("volt", "volts", "vac")),
+        _unit("kV", 1000, symbols=("kV", "KV"), words=("kilovolt", "kilovolts")),
+    ),
+    forms=("208 V", "230 volts", "0.4 kV"),
+)
+CURRENT = Dimension(
+    name="current",
+    si="A",
+    units=(_unit("A", 1, symbols=("A",), words=("amp", "amps", "ampere", "amperes")),),
+    forms=("10 A", "8.5 amps", "17 amperes"),
+)
+LINEAR_RESISTANCE = Dimension(
+    name="linear resistance",
+    si="ohm/m",
+    units=(
+        _unit(
+            "ohm/kft",
+            1 / (1000 * FOOT),
+            words=_quotients(("ohm", "ohms"), "kft", "1000 ft", "1,000 ft"),
+        ),
+        _unit("ohm/ft", 1 / FOOT, words=_quotients(("ohm", "ohms"), *_FEET)),
+        _unit("ohm/in", 1 / INCH, words=_quotients(("ohm", "ohms"), *_INCHES)),
+        _unit("ohm/km", Fraction(1, 1000), words=_quotients(("ohm", "ohms"), "km")),
+        _unit("ohm/m", 1, symbols=("ohm/m", "ohms/m")),
+    ),
+    forms=("1.24 ohm/kft", "0.00124 ohm/ft", "4.07 ohm/km"),
+)
+APPARENT_POWER = Dimension(
+    name="apparent power",
+    si="VA",
+    units=(
+        _unit("kVA", 1000, words=("kva", "kilovolt-ampere", "kilovolt-amperes")),
+        _unit("VA", 1, words=("va", "volt-ampere", "volt-amperes")),
+        # What a generator of so many kW gives at least: as many kVA, at power factor 1.
+        _unit("kW", 1000, words=("kw", "kilowatt", "kilowatts")),
+    ),
+    forms=("5 kVA", "6,500 VA", "5 kW"),
+)
 DIMENSIONS = (
     LENGTH,
     AREA,
@@ -222,6 +264,10 @@ DIMENSIONS = (
     LINEAR_MASS,
     CONDUCTOR_AREA,
     ACCELERATION,
+    VOLTAGE,
+    CURRENT,
+    LINEAR_RESISTANCE,
+    APPARENT_POWER,
 )
 
 #: Of a formula that holds for any kind of quantity: its arguments share one, which the step names.
@@ -240,4 +286,8 @@ Ratio: TypeAlias = Annotated[float, RATIO]
 LinearMass: TypeAlias = Annotated[float, LINEAR_MASS]
 ConductorArea: TypeAlias = Annotated[float, CONDUCTOR_AREA]
 Acceleration: TypeAlias = Annotated[float, ACCELERATION]
+Voltage: TypeAlias = Annotated[float, VOLTAGE]
+Current: TypeAlias = Annotated[float, CURRENT]
+LinearResistance: TypeAlias = Annotated[float, LINEAR_RESISTANCE]
+ApparentPower: TypeAlias = Annotated[float, APPARENT_POWER]
 Same: TypeAlias = Annotated[float, SAME]

@@ -48,6 +48,7 @@ class Topic(StrEnum):
     ANCHOR = "anchor"
     STAGE = "stage"
     FALL = "fall"
+    POWER = "power"
 
 
 def load(text: str, origin: str) -> RuleSet:

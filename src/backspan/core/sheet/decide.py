@@ -30,13 +30,14 @@ def decide(
         return Verdict.FAIL, open_needs
     if met is None or open_needs:
         return Verdict.MISSING, open_needs
-    remembered = tuple(_confirm(value) for value in rules if value.only_remembered)
+    remembered = tuple(to_confirm(value) for value in rules if value.only_remembered)
     if refer or remembered or inputs.refer:
         return Verdict.REFER, (*refer, *inputs.refer, *remembered)
     return Verdict.PASS, ()
 
 
-def _confirm(value: SelectedValue) -> Need:
+def to_confirm(value: SelectedValue) -> Need:
+    """Who confirms a remembered value, and which."""
     return Need(
         Decider.OFFICE,
         Message(

@@ -50,6 +50,40 @@ SENTENCES: dict[str, str] = {
     ),
     "ask.stretch": "The rope stretches by {value} at most.",
     "ask.out-of-level": "One end of the stage hangs up to {value} lower than the other.",
+    "ask.cord-enough": (
+        "The cord loses {drop}, {lost} of the voltage, and leaves {left} while all lift and"
+        " {start} as they start; the maker asks for {least}."
+    ),
+    "ask.cord-low": (
+        "The cord leaves {left} while all lift; the maker asks for {least} at the hoist."
+    ),
+    "ask.cord-low-start": (
+        "The cord leaves {start} as they start; the maker asks for {least} at the hoist."
+    ),
+    "ask.cord-nothing-left": "The cord would lose {drop}, all of the voltage there is.",
+    "ask.cord-over": (
+        "The cord loses {drop}, {lost} of the voltage; at most {most_lost} is allowed."
+    ),
+    "ask.cord-over-practice": (
+        "The cord loses {drop}, {lost} of the voltage, and leaves {left} while all lift; the trade"
+        " keeps a cord to {most_lost}."
+    ),
+    "ask.cord-drop": (
+        "The cord loses {drop}, {lost} of the voltage, and leaves {left} while all lift."
+    ),
+    "ask.cord-longest": "The cord may be {value} long at most, by what is given.",
+    "ask.cord-no-length": "No cord does: the maker asks for {least}, and {volts} is there.",
+    "ask.generator-enough": (
+        "The hoists draw {running} while all lift and {start} as they start; the generator gives"
+        " {given}, and {given_start} for a start."
+    ),
+    "ask.generator-low": ("The hoists draw {running} while all lift; the generator gives {given}."),
+    "ask.generator-low-start": (
+        "The hoists draw {start} as they start; the generator gives {given_start} for a start."
+    ),
+    "ask.generator-open": (
+        "The hoists draw {running} while all lift; how much as they start is not given."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
@@ -57,7 +91,36 @@ SENTENCES: dict[str, str] = {
     "compare.none": "No rule set gives a number with what is given.",
     # what is still needed
     "ask.need": "{input}, as {parameter}=...",
+    "ask.need-of-drop": (
+        "the hoist maker's word that it runs on a cord that loses {lost}, or a thicker cord"
+    ),
     # notes
+    "note.resistance-alone": (
+        "Resistance alone, power factor 1: a thick cord's reactance is left out. Cords of copper at"
+        " 75 C."
+    ),
+    "note.table-of-gages": (
+        "The gage's resistance is remembered from a table; measured ohms or the maker's go before."
+    ),
+    "note.same-least-at-start": (
+        "As they start the same least voltage is asked; a start is taken at full voltage's current."
+    ),
+    "note.all-start": "All hoists are taken to start at once; starting=... says how many do.",
+    "note.single-phase": "Single-phase: there and back on two conductors.",
+    "note.three-phase": "Three-phase: voltage between lines, current in each line, balanced.",
+    "note.cord-itself": (
+        "What current cord, plugs and breaker may carry, and their protection, is not asked here."
+    ),
+    "note.cord-hangs": (
+        "The cord's weight hangs too: a grip takes it at the top and at the stage, not the plug."
+    ),
+    "note.generator-rating": (
+        "Whatever else hangs on the generator adds to it; height and heat take from its rating."
+    ),
+    "note.generator-in-kw": "A rating in kW is taken as as many kVA: no less than that is there.",
+    "note.start-by-rating": (
+        "Its rating for a start is not given: a start is held against what it gives without end."
+    ),
     "note.asker-vouches": (
         "Nothing was measured here: whoever asks vouches for the values. A review judges evidence."
     ),
@@ -149,6 +212,18 @@ LABELS: dict[str, str] = {
     "fall-takes": "a fall takes, below the feet",
     "in-time-from": "in time from a deck at",
     "lifeline-length": "lifeline from anchor to the lowest place",
+    "cord-drop": "voltage lost while all lift",
+    "cord-left": "voltage left while all lift",
+    "cord-drop-start": "voltage lost as they start",
+    "cord-left-start": "voltage left as they start",
+    "cord-drop-before": "voltage lost while all lift, without the added length",
+    "cord-length": "length of the cord",
+    "cord-longest": "longest cord by what is given",
+    "cord-weight": "weight of the cord",
+    "cord-current": "current while all lift",
+    "cord-current-start": "current as they start",
+    "power-running": "drawn while all lift",
+    "power-starting": "drawn as they start",
     "leg-pull": "pull in each leg",
     "leg-from-horizontal": "angle above the horizontal",
     "leg-from-vertical": "angle off the vertical",

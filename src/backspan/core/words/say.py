@@ -30,6 +30,8 @@ WORD_VALUES = frozenset(
         *("title", "use", "uses", "verdict", "who"),
     }
 )
+#: The ratios of a message that people tell in percent.
+IN_PERCENT = frozenset({"lost", "most_lost"})
 #: The inputs of a finding that hold words of the model, and no names.
 WORD_INPUTS = frozenset(
     {
@@ -189,6 +191,8 @@ def _worded(
     """A value in words: names of inputs become the trade's words for them."""
     if isinstance(value, Amount) and name in ON_A_PLATE and style is Style.METRIC:
         return load(value, style)
+    if isinstance(value, Amount) and name in IN_PERCENT:
+        return display(value.value, value.dimension, style, unit="%")
     if isinstance(value, Amount) and value.dimension in units:
         return display(value.value, value.dimension, style, unit=units[value.dimension])
     if name == "input":

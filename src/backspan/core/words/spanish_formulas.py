@@ -76,4 +76,29 @@ TITLES: dict[str, str] = {
     "hoist_share": "Lo que lleva un aparejo: la mitad de lo que cuelga, y su parte de cada carga",
     "half_of_dead": "Lo que mantiene tenso el cable alejado de todos",
     "rope_to_reach": "Cable desde donde apoya la viga hasta el nivel de abajo",
+    "current_on_cord": "Corriente de un cable: se suman los aparejos que suben y los que arrancan",
+    "drop_single_phase": (
+        "Tensión perdida en un cable monofásico, ida y vuelta; solo resistencia, factor de"
+        " potencia 1"
+    ),
+    "drop_three_phase": (
+        "Tensión perdida entre dos líneas de un cable trifásico; solo resistencia, factor de"
+        " potencia 1"
+    ),
+    "voltage_left": "Tensión que queda en el aparejo, de la que hay donde empieza su cable",
+    "share_lost": "Parte de la tensión que pierde el cable",
+    "drop_by_share": "Tensión que el cable puede perder, donde se admite una parte de ella",
+    "drop_by_least": "Tensión que el cable puede perder, donde se pide una mínima en el aparejo",
+    "longest_single_phase": (
+        "Mayor cable monofásico para una pérdida admitida; solo resistencia, factor de potencia 1"
+    ),
+    "longest_three_phase": (
+        "Mayor cable trifásico para una pérdida admitida; solo resistencia, factor de potencia 1"
+    ),
+    "cord_mass": "Masa de un cable eléctrico por su longitud",
+    "power_single_phase": "Potencia aparente que toma una corriente monofásica",
+    "power_three_phase": (
+        "Potencia aparente que toma una corriente trifásica equilibrada, por la tensión entre"
+        " líneas"
+    ),
 }

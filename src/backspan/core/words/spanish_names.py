@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from backspan.core.words import spanish_fall
+from backspan.core.words import spanish_fall, spanish_power_names
 from backspan.core.words.spanish_stage_names import STAGE_INPUTS, STAGE_WORDS
 
 INPUTS: dict[str, str] = {
     **STAGE_INPUTS,
     **spanish_fall.INPUTS,
+    **spanish_power_names.INPUTS,
     "hoist": "aparejo",
     # the beam where it stands
     "reach": "voladizo, del fulcro al cable de suspensión",

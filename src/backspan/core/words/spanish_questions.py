@@ -52,6 +52,42 @@ SENTENCES: dict[str, str] = {
     ),
     "ask.stretch": "El cable se alarga {value} como máximo.",
     "ask.out-of-level": ("Un extremo del andamio cuelga hasta {value} más abajo que el otro."),
+    "ask.cord-enough": (
+        "El cable eléctrico pierde {drop}, {lost} de la tensión, y deja {left} al subir todos y"
+        " {start} al arrancar; el fabricante pide {least}."
+    ),
+    "ask.cord-low": (
+        "El cable eléctrico deja {left} al subir todos; el fabricante pide {least} en el aparejo."
+    ),
+    "ask.cord-low-start": (
+        "El cable eléctrico deja {start} al arrancar; el fabricante pide {least} en el aparejo."
+    ),
+    "ask.cord-nothing-left": "El cable eléctrico perdería {drop}, toda la tensión que hay.",
+    "ask.cord-over": (
+        "El cable eléctrico pierde {drop}, {lost} de la tensión; se admite {most_lost} como máximo."
+    ),
+    "ask.cord-over-practice": (
+        "El cable eléctrico pierde {drop}, {lost} de la tensión, y deja {left} al subir todos; la"
+        " práctica del oficio no pasa de {most_lost}."
+    ),
+    "ask.cord-drop": (
+        "El cable eléctrico pierde {drop}, {lost} de la tensión, y deja {left} al subir todos."
+    ),
+    "ask.cord-longest": ("El cable eléctrico puede medir {value} como máximo, según lo que se da."),
+    "ask.cord-no-length": (
+        "Ningún cable eléctrico sirve: el fabricante pide {least} y hay {volts}."
+    ),
+    "ask.generator-enough": (
+        "Los aparejos toman {running} al subir todos y {start} al arrancar; el generador da"
+        " {given}, y {given_start} para un arranque."
+    ),
+    "ask.generator-low": ("Los aparejos toman {running} al subir todos; el generador da {given}."),
+    "ask.generator-low-start": (
+        "Los aparejos toman {start} al arrancar; el generador da {given_start} para un arranque."
+    ),
+    "ask.generator-open": (
+        "Los aparejos toman {running} al subir todos; cuánto al arrancar no se da."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": (
         "Un aparejo de carga nominal {rated} puede tener una carga de bloqueo de {cap} como máximo."
@@ -62,6 +98,43 @@ SENTENCES: dict[str, str] = {
     # what is still needed
     "ask.need": "{input}, como {parameter}=...",
     # notes
+    "ask.need-of-drop": (
+        "la palabra del fabricante del aparejo de que funciona con un cable que pierde {lost}, o"
+        " un cable más grueso"
+    ),
+    "note.resistance-alone": (
+        "Solo la resistencia, con factor de potencia 1: la reactancia de un cable grueso queda"
+        " fuera. Cables de cobre a 75 C."
+    ),
+    "note.table-of-gages": (
+        "La resistencia del calibre se recuerda de una tabla; la medida o la del fabricante va"
+        " antes."
+    ),
+    "note.same-least-at-start": (
+        "Al arrancar se pide la misma tensión mínima; la corriente de arranque es la de la tensión"
+        " plena."
+    ),
+    "note.all-start": (
+        "Se supone que todos los aparejos arrancan a la vez; starting=... dice cuántos."
+    ),
+    "note.single-phase": "Monofásico: ida y vuelta por dos conductores.",
+    "note.three-phase": (
+        "Trifásico: tensión entre líneas, corriente en cada línea, con carga equilibrada."
+    ),
+    "note.cord-itself": (
+        "Qué corriente admiten cable, enchufes e interruptor, y su protección, no se pregunta aquí."
+    ),
+    "note.cord-hangs": (
+        "El peso del cable también cuelga: lo sujeta una mordaza arriba y en la plataforma, no el"
+        " enchufe."
+    ),
+    "note.generator-rating": (
+        "Todo lo demás conectado al generador se suma; la altitud y el calor le restan potencia."
+    ),
+    "note.generator-in-kw": "Una potencia en kW se toma como otros tantos kVA: menos no hay.",
+    "note.start-by-rating": (
+        "No se da su potencia de arranque: el arranque se compara con la que da sin límite."
+    ),
     "note.asker-vouches": (
         "Aquí no se midió nada: quien pregunta responde de los valores. Una revisión juzga la"
         " evidencia."
@@ -161,6 +234,18 @@ LABELS: dict[str, str] = {
     "fall-takes": "una caída ocupa, bajo los pies",
     "in-time-from": "a tiempo desde una plataforma a",
     "lifeline-length": "línea de vida desde el anclaje hasta el lugar más bajo",
+    "cord-drop": "tensión perdida al subir todos",
+    "cord-left": "tensión que queda al subir todos",
+    "cord-drop-start": "tensión perdida al arrancar",
+    "cord-left-start": "tensión que queda al arrancar",
+    "cord-drop-before": "tensión perdida al subir todos, sin lo añadido",
+    "cord-length": "longitud del cable eléctrico",
+    "cord-longest": "mayor longitud del cable según lo que se da",
+    "cord-weight": "peso del cable eléctrico",
+    "cord-current": "corriente al subir todos",
+    "cord-current-start": "corriente al arrancar",
+    "power-running": "toman al subir todos",
+    "power-starting": "toman al arrancar",
     "leg-pull": "tiro en cada ramal",
     "leg-from-horizontal": "ángulo sobre la horizontal",
     "leg-from-vertical": "ángulo desde la vertical",

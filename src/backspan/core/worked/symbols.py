@@ -13,6 +13,7 @@ from types import MappingProxyType
 from backspan.core.quantities import (
     ACCELERATION,
     AREA,
+    CURRENT,
     FORCE,
     LENGTH,
     MASS,
@@ -20,6 +21,7 @@ from backspan.core.quantities import (
     PRESSURE,
     RATIO,
     SAME,
+    VOLTAGE,
     Dimension,
 )
 from backspan.core.quantities.named import QUANTITIES
@@ -100,6 +102,12 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("metal_share", "c_m", "section of the wires over the rope's diameter squared", RATIO),
     Symbol("rope_modulus", "E_r", "modulus of elasticity of a rope", PRESSURE),
     Symbol("plate_area", "A", "area on which a stand stands", AREA),
+    # Power of the hoists
+    Symbol("running_hoists", "n_r", "number of hoists that run", RATIO),
+    Symbol("starting_hoists", "n_l", "number of hoists that start", RATIO),
+    Symbol("current", "I", "current of all hoists on the cord", CURRENT),
+    Symbol("drop", "U_d", "voltage lost in the cord", VOLTAGE),
+    Symbol("allowed_drop", "U_a", "voltage that the cord may lose", VOLTAGE),
     # Moments
     Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
     Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),

@@ -8,17 +8,21 @@ import pytest
 from backspan.core.quantities import (
     ACCELERATION,
     ANGLE,
+    APPARENT_POWER,
     AREA,
     CONDUCTOR_AREA,
+    CURRENT,
     DIMENSIONS,
     FORCE,
     LENGTH,
     LINEAR_MASS,
+    LINEAR_RESISTANCE,
     MASS,
     MOMENT,
     PRESSURE,
     RATIO,
     SPEED,
+    VOLTAGE,
     Dimension,
     Unit,
 )
@@ -85,6 +89,16 @@ THEIRS: dict[Dimension, dict[str, str]] = {
         "m/s2": "meter / second**2",
         "ft/s2": "foot / second**2",
     },
+    VOLTAGE: {"V": "volt", "kV": "kilovolt"},
+    CURRENT: {"A": "ampere"},
+    LINEAR_RESISTANCE: {
+        "ohm/kft": "ohm / (1000 * foot)",
+        "ohm/ft": "ohm / foot",
+        "ohm/in": "ohm / inch",
+        "ohm/km": "ohm / kilometer",
+        "ohm/m": "ohm / meter",
+    },
+    APPARENT_POWER: {"kVA": "kilovolt * ampere", "VA": "volt * ampere", "kW": "kilowatt"},
 }
 
 
@@ -101,6 +115,10 @@ SI: dict[Dimension, str] = {
     LINEAR_MASS: "kilogram / meter",
     CONDUCTOR_AREA: "meter**2",
     ACCELERATION: "meter / second**2",
+    VOLTAGE: "volt",
+    CURRENT: "ampere",
+    LINEAR_RESISTANCE: "ohm / meter",
+    APPARENT_POWER: "volt * ampere",
 }
 UNITS = [(dimension, unit) for dimension in DIMENSIONS for unit in dimension.units]
 

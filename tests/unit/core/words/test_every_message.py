@@ -157,6 +157,6 @@ AWAITED = {"connector", "connectors", "damage", "end_stop", "pin", "saddle", "th
 
 
 def test_no_words_for_inputs_or_checks_are_idle() -> None:
-    beside_their_plan = {one.name for one in QUANTITIES.values() if one.record}
-    assert set(INPUTS) - beside_their_plan - AWAITED <= constants()
+    told_by_row = {one.name for one in QUANTITIES.values() if one.record or one.asked}
+    assert set(INPUTS) - told_by_row - AWAITED <= constants()
     assert set(CHECKS) <= constants()
