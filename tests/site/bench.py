@@ -61,19 +61,15 @@ class Browser:
 
     def post(self, path: str, page: str | None = None, /, **fields: Any) -> Answer:
         """A form of a page, filled and sent; `page` is where it stands, if elsewhere."""
-        shown = self.get(page or path).text
-        token, place = TOKEN.search(shown), PLACE.search(shown)
-        assert token is not None, shown
-        said = {"csrfmiddlewaretoken": token[1], **fields}
-        if place is not None:
-            said.setdefault(place[1], place[2])
-        return self.send(path, said)
+        return self.send(path, self._filled(page or path, fields))
+
+    def leads(self, path: str, page: str, /, **fields: Any) -> str:
+        """Where a form of a page leads on to, with the place on the page."""
+        return self._sent(path, self._filled(page, fields), {}).headers["Location"]
 
     def send(self, path: str, fields: Mapping[str, Any], **headers: str) -> Answer:
         """A form as it is."""
-        body = urlencode(fields, doseq=True).encode()
-        kind = {"CONTENT_TYPE": "application/x-www-form-urlencoded"}
-        return self._followed(self._ask("POST", path, body, {**kind, **headers}))
+        return self._followed(self._sent(path, fields, headers))
 
     def upload(
         self, path: str, page: str, files: Mapping[str, bytes], into: str = "files", **fields: str
@@ -95,6 +91,20 @@ class Browser:
         )
         kind = {"CONTENT_TYPE": "multipart/form-data; boundary=edge"}
         return self._followed(self._ask("POST", path, body + b"--edge--\r\n", kind))
+
+    def _filled(self, page: str, fields: Mapping[str, Any]) -> dict[str, Any]:
+        shown = self.get(page).text
+        token, place = TOKEN.search(shown), PLACE.search(shown)
+        assert token is not None, shown
+        said = {"csrfmiddlewaretoken": token[1], **fields}
+        if place is not None:
+            said.setdefault(place[1], place[2])
+        return said
+
+    def _sent(self, path: str, fields: Mapping[str, Any], headers: Mapping[str, str]) -> Answer:
+        body = urlencode(fields, doseq=True).encode()
+        kind = {"CONTENT_TYPE": "application/x-www-form-urlencoded"}
+        return self._ask("POST", path, body, {**kind, **headers})
 
     def _followed(self, answer: Answer) -> Answer:
         if answer.status in {302, 303}:

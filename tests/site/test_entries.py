@@ -107,14 +107,14 @@ def test_the_project_file_is_reviewed_as_the_page_is(pages: Browser) -> None:
     assert parse_project(answer.body.decode(), "page", LIBRARY) == PROJECT
 
 
-def test_the_page_says_every_sentence_and_number_of_the_review_of_the_exported_site(
+def test_the_pages_say_every_sentence_and_number_of_the_review_of_the_exported_site(
     pages: Browser, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     path = tmp_path / "project.json"
     path.write_bytes(pages.get("/record/project.json").body)
     assert main(["review", str(path), "--on", ON.isoformat(), "--format", "json"]) == 0
     (found,) = json.loads(capsys.readouterr().out)["reviews"]
-    shown = pages.get("/drops/D/").plain
+    shown = pages.get("/drops/D/").plain + pages.get("/drops/D/findings/").plain
     texts = [found["answer"], found["configuration"]]
     for one in found["findings"]:
         texts += [one["title"], one["message"]["text"], one["margins_text"]]

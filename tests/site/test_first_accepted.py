@@ -63,7 +63,8 @@ def taps(pages: Browser) -> int:
     """State by taps all that a tap can state; how many it took."""
     tried = set[str]()
     while True:
-        for form in FORM.findall(pages.get(AT).body.decode()):
+        shown = "".join(pages.get(one).body.decode() for one in (AT, f"{AT}values"))
+        for form in FORM.findall(shown):
             path = PATH.findall(form)[0]
             words = [unescape(one) for one in WORD.findall(form)]
             sound = next((one for one in SOUND if one in words), None)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
+from urllib.parse import quote
 
 import pytest
 
@@ -15,7 +17,7 @@ from backspan.web import uploads
 from tests.postgres_server import running_server
 from tests.site.bench import Browser, browser, made
 
-AT = "/drops/D/"
+HERE, AT = "http://127.0.0.1:8765", "/drops/D/"
 JPEG = b"\xff\xd8\xff\xe0" + b"a picture" * 40
 PATHS = ("/", AT, f"{AT}shift", "/record/", "/speaker", f"{AT}section.svg")
 
@@ -63,6 +65,31 @@ def test_a_refusal_gives_back_what_was_written_but_not_what_another_site_sent(
     answer = silent.send(f"{AT}stop", {"why": words}, HTTP_ORIGIN="https://example.org")
     assert answer.status == 403
     assert "noise" not in answer.text
+
+
+def test_a_refusal_leads_back_to_the_page_of_the_form_and_to_no_other_address(
+    silent: Browser,
+) -> None:
+    token = re.search(r'name="csrfmiddlewaretoken" value="([^"]+)"', silent.get("/drops/D/").text)
+    assert token is not None
+    assert '<a href="/drops/D/">Back' in silent.get("/drops/X/", HTTP_REFERER=HERE + AT).text
+    said, at = {"csrfmiddlewaretoken": token[1], "path": "x"}, HERE + AT
+    for came, back in (
+        (f"{at}values", "/drops/D/values"),
+        (f"{at}?open=beam", "/drops/D/?open=beam"),
+        ("http://example.org/drops/D/", "/"),
+        (f"{HERE}//example.org", "/"),
+    ):
+        answer = silent.send("/drops/D/state", said, HTTP_REFERER=came)
+        assert answer.status == 400
+        assert f'<a href="{back}">Back to the page</a>' in answer.text
+        assert f'href="/speaker?back={quote(back)}"' in answer.text
+
+
+def test_a_page_says_which_one_it_is_and_who_speaks_comes_back_to_it(pages: Browser) -> None:
+    for path in ("/kit/", "/anchors/", "/record/"):
+        assert f'<a href="{path}" aria-current="page">' in pages.get(path).text
+    assert 'href="/speaker?back=/drops/D/values"' in pages.get("/drops/D/values").text
 
 
 def test_a_way_back_never_leads_to_another_address(pages: Browser) -> None:

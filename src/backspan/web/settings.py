@@ -30,7 +30,10 @@ TEMPLATES = [
         "DIRS": [_HERE / "templates"],
         "OPTIONS": {
             "builtins": ["backspan.web.template_tags"],
-            "context_processors": ["backspan.web.speaking.in_every_page"],
+            "context_processors": [
+                "django.template.context_processors.request",
+                "backspan.web.speaking.in_every_page",
+            ],
         },
     }
 ]

@@ -18,7 +18,7 @@ _NOT_NAMES = frozenset(
     {
         *("drops", "rig", "suspension_points", "counterweighted_beam", "other_support", "fulcrum"),
         *("rear", "stack", "groups", "tiebacks", "lifelines", "connectors", "clips", "pad"),
-        *("wear", "kit", "units", "stages", "found"),
+        *("wear", "kit", "units", "stages", "found", "work", "loads"),
     }
 )
 

@@ -7,6 +7,7 @@ of its signer is what that person chose here, and the record says so.
 from __future__ import annotations
 
 from typing import Any
+from urllib.parse import urlsplit, urlunsplit
 
 from django.http import HttpRequest
 
@@ -38,6 +39,20 @@ def signer_of(request: HttpRequest) -> Signer:
     return Signer(one.id, one.name, one.role, one.employer, one.card)
 
 
+def page_of(request: HttpRequest) -> str:
+    """The page that is read, or that a form was sent from: where to come back to."""
+    if request.method != "GET":
+        return came_from(request)
+    return "/" if request.path == "/speaker" else request.get_full_path()
+
+
+def came_from(request: HttpRequest) -> str:
+    """The page of this machine that a request came from; the first page where it is none."""
+    came = urlsplit(request.headers.get("Referer", ""))
+    ours = came.netloc == request.META.get("HTTP_HOST") and not came.path.startswith("//")
+    return (urlunsplit(("", "", came.path, came.query, "")) or "/") if ours else "/"
+
+
 def in_every_page(request: HttpRequest) -> dict[str, Any]:
     """What every page shows: the site, the day, who speaks, where the ledger stands."""
     if KEY not in request.META:
@@ -49,5 +64,6 @@ def in_every_page(request: HttpRequest) -> dict[str, Any]:
         "on": state.on,
         "place": state.place,
         "speaker": speaker_of(request),
+        "here": page_of(request),
         "scripted": request.headers.get("HX-Request") == "true",
     }

@@ -12,6 +12,7 @@ from backspan.web.pages import (
     drop,
     entry,
     evidence,
+    findings,
     first,
     kit,
     limits,
@@ -34,6 +35,7 @@ from backspan.web.pages import (
     today,
     trying,
     types,
+    values,
     work,
 )
 
@@ -47,6 +49,9 @@ urlpatterns = [
     path("drops/<str:name>/section.svg", drop.section, name="section"),
     path("drops/<str:name>/try", trying.page, name="try"),
     path("drops/<str:name>/state", stating.value, name="state"),
+    path("drops/<str:name>/values", values.page, name="values"),
+    path("drops/<str:name>/findings/", findings.page, name="findings"),
+    path("drops/<str:name>/findings/<str:topic>", findings.of_topic, name="topic"),
     path("drops/<str:name>/connect", deciding.connect, name="connect"),
     path("drops/<str:name>/permit", deciding.permit, name="permit"),
     path("drops/<str:name>/stop", deciding.stop, name="stop"),

@@ -17,6 +17,7 @@ from backspan.core.ledger.fields import Stateable, rig_fields, unit_fields
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Rig
+from backspan.core.model.topics import Topic
 from backspan.core.model.units import Unit
 from backspan.core.wire import to_data
 
@@ -128,8 +129,17 @@ def values_of(project: Project, drop: str) -> tuple[Stateable, ...]:
 
 def wanted(review: Review) -> frozenset[tuple[str, ...]]:
     """The places of the values that some finding waits for: not stated, or not well enough."""
-    places = (dict(need.what.values).get("place") for one in review.findings for need in one.needs)
-    return frozenset(tuple(one.split("/")) for one in places if isinstance(one, str))
+    return frozenset(path for one in review.findings for path in _waits_for(one))
+
+
+def wanting_topics(review: Review) -> dict[tuple[str, ...], Topic]:
+    """The topic of the finding that waits for each value; the first of several, in their order."""
+    found: dict[tuple[str, ...], Topic] = {}
+    for topic in review.topics:
+        for at in topic.findings:
+            for path in _waits_for(review.findings[at]):
+                found.setdefault(path, topic.topic)
+    return found
 
 
 def known(value: Stateable, wanting: Collection[tuple[str, ...]] = ()) -> Known:
@@ -149,6 +159,11 @@ def things_of(project: Project, rig: Rig) -> tuple[Unit, ...]:
     """The things of a rig that have a tag."""
     names = set(_names(to_data(rig)))
     return tuple(one for one in project.kit.units if one.id in names)
+
+
+def _waits_for(finding: Finding) -> Iterator[tuple[str, ...]]:
+    places = (dict(need.what.values).get("place") for need in finding.needs)
+    return (tuple(one.split("/")) for one in places if isinstance(one, str))
 
 
 def _names(data: Any) -> Iterator[str]:

@@ -9,16 +9,16 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import drops_of, entry_line
-from backspan.core.ledger.fields import rig_fields
 from backspan.core.ledger.happenings import lines_of
 from backspan.core.ledger.stop_list import also_wanted, stop_list, things_of
 from backspan.core.model.project import Project
-from backspan.core.review.told import told
 from backspan.drawings import section_figure, to_svg
 from backspan.web.history import MOST, entry_told
 from backspan.web.owed import owed
 from backspan.web.pages.common import filled, state_of, the_drop
-from backspan.web.shown import Shown, shown_items, shown_value
+from backspan.web.shown import shown_items
+from backspan.web.topics_told import findings_told, lines_of_topics, not_passed
+from backspan.web.values_told import by_topic, opened, other_values
 from backspan.web.workbench import DayState
 
 
@@ -28,12 +28,9 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     drop = the_drop(state, name)
     project: Project = state.described
     document, front = state.document(name), state.front(name)
-    items = list(shown_items(stop_list(project, name, state.review(name)), project))
-    wanted = [
-        shown_value(one.value, project, one.known)
-        for one in also_wanted(project, name, state.review(name))
-    ]
-    asked = {value.key for item in items for value in (*item.values, *wanted)}
+    review = state.review(name)
+    items, wanted = stop_list(project, name, review), also_wanted(project, name, review)
+    waited = by_topic(wanted, review, project)
     about = [one for one in state.entries if _is_about(one, name)]
     standing = next(one for one in state.day["drops"] if one["drop"] == name)
     waiting = [one for one in front["reasons"] if one["kind"] != "refused"]
@@ -46,15 +43,16 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         refused=[one for one in front["reasons"] if one["kind"] == "refused"],
         owed=owed((one["where"], one) for one in waiting),
         waiting=len(waiting),
-        items=items,
+        items=list(shown_items(items, project)),
         left=sum(item.open for item in items),
-        wanted=wanted,
+        wanted=len(wanted),
+        waited=waited,
+        opened=opened(waited, request.GET.get("open", "")),
         rigged=[name for name, _ in project.standing_rigs],
         things=() if drop.rig is None else things_of(project, drop.rig),
-        others=list(_others(project, name, asked)),
-        findings=[(subjects, one) for subjects, (one,) in told(document, "findings")],
-        topics=document["topics"],
-        basis=document["basis"],
+        others=len(other_values(project, name, items, wanted)),
+        findings=not_passed(findings_told(document)),
+        topics=lines_of_topics(document),
         lines=list(_lines(state, name)),
         people=project.people,
         against=list(against_a_permit(state, name)),
@@ -95,13 +93,6 @@ def _lines(state: DayState, name: str) -> Iterator[tuple[str, Entry | None]]:
     connected = state.folded.record(name).connected
     for line in lines_of(state.folded.rig(name)):
         yield line, connected.get(line)
-
-
-def _others(project: Project, name: str, asked: set[str]) -> Iterator[Shown]:
-    """What else may be stated of the rig."""
-    for value in rig_fields(project, name):
-        if "/".join(value.path) not in asked:
-            yield shown_value(value, project)
 
 
 def _deficiencies(state: DayState, name: str) -> Iterator[Any]:

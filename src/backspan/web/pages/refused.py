@@ -6,6 +6,7 @@ from django.http import HttpRequest, HttpResponse
 from django.shortcuts import render
 
 from backspan.core.errors import BackspanError, quoted
+from backspan.web.speaking import came_from
 
 #: Fields into which somebody writes sentences: what a refusal gives back, to be taken along.
 _SENTENCES = ("says", "why", "about", "what", "test")
@@ -20,7 +21,8 @@ def refused(
     """
     names = [one for one in _SENTENCES if gives_back and request.POST.get(one, "").strip()]
     typed = [request.POST[one] for one in names]
-    return render(request, "refused.html", {"text": text, "typed": typed}, status=status)
+    said = {"text": text, "typed": typed, "back": came_from(request)}
+    return render(request, "refused.html", said, status=status)
 
 
 def bad_request(request: HttpRequest, exception: Exception) -> HttpResponse:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from enum import StrEnum
 from typing import Any
+from urllib.parse import urlencode
 
 from django.http import HttpRequest, HttpResponse
 from django.views.decorators.http import require_POST
@@ -27,6 +28,9 @@ from backspan.web.pages.common import (
 )
 from backspan.web.pages.saying import refuse_unplaced
 from backspan.web.speaking import signer_of
+
+#: How a form says that it stood on the page of other values, not in a group of the drop's.
+VALUES = "values"
 
 
 class Tap(StrEnum):
@@ -63,7 +67,15 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
         body = _by_paper(body, request)
     refuse_unplaced(state, body)
     bench.say([body], signer)
-    return go_on("drop", name, at=request.POST.get("item", ""))
+    return _back(request, name)
+
+
+def _back(request: HttpRequest, name: str) -> HttpResponse:
+    """To where the form stood: the page of other values, or the group that was open there."""
+    item, stood = request.POST.get("item", ""), request.POST.get("from", "")
+    if stood == VALUES:
+        return go_on("values", name, at=item)
+    return go_on("drop", name, query=urlencode({"open": stood}) if stood else "", at=item)
 
 
 def _by_paper(body: Found, request: HttpRequest) -> Found:

@@ -10,10 +10,18 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.core.ledger.document import PlaceError, checked
 from backspan.core.ledger.fields import Stateable, field_at, rig_fields, type_fields, unit_fields
-from backspan.core.ledger.stop_list import ROWS, Known, also_wanted, stop_list
+from backspan.core.ledger.stop_list import (
+    ROWS,
+    Known,
+    also_wanted,
+    stop_list,
+    wanted,
+    wanting_topics,
+)
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Found
+from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH
 from backspan.core.review import review
 from backspan.core.words import say_input
@@ -119,6 +127,22 @@ def test_what_was_seen_too_long_ago_is_looked_at_again() -> None:
     listed_too = {each.value.path for one in items.values() for each in one.asked}
     assert {"condition", "pin", "thimble", "end_stop"} <= {one.field for one in more}
     assert not listed_too & {one.path for one in more}
+
+
+def test_a_value_is_waited_for_by_the_topic_of_its_finding_the_first_of_several() -> None:
+    found = review(PROJECT, "D", LIBRARY, on=ON + datetime.timedelta(days=2), compared=False)
+    topics = wanting_topics(found)
+    assert set(topics) == wanted(found)
+    thimble = (*RIG, "suspension_points", "L", "thimble")
+    assert topics[thimble] is Topic.LINE
+    waiting = [
+        (topic.topic, dict(need.what.values).get("place"))
+        for topic in found.topics
+        for at in topic.findings
+        for need in found.findings[at].needs
+    ]
+    for path, topic in topics.items():
+        assert next(one for one, place in waiting if place == "/".join(path)) is topic
 
 
 def test_nothing_more_is_wanted_of_the_sound_rig() -> None:

@@ -1,0 +1,28 @@
+"""What else may be stated of a drop's rig: values that neither stop list nor review waits for."""
+
+from __future__ import annotations
+
+from django.http import HttpRequest, HttpResponse
+
+from backspan.core.ledger.stop_list import also_wanted, stop_list
+from backspan.web.pages.common import filled, state_of, the_drop
+from backspan.web.values_told import by_part, other_values
+
+
+def page(request: HttpRequest, name: str) -> HttpResponse:
+    """The other values of a rig, by what they are of."""
+    state = state_of(request)
+    drop, project, review = the_drop(state, name), state.described, state.review(name)
+    items = stop_list(project, name, review)
+    others = other_values(project, name, items, also_wanted(project, name, review))
+    standing = next(one for one in state.day["drops"] if one["drop"] == name)
+    return filled(
+        request,
+        "values.html",
+        drop=drop,
+        front=state.front(name),
+        standing=standing,
+        left=sum(item.open for item in items),
+        count=len(others),
+        groups=by_part(others, project),
+    )
