@@ -97,9 +97,14 @@ def tried(state: DayState, drop: str, said: Mapping[str, str]) -> Tried:
             value = steps if slider.step is None else steps * slider.step
             data = _with(data, slider.path, value)
     hoists = tuple(_hoists(project, drop, said))
+    hangs = dict(_hoists(project, drop, {}))
     for point, hoist in hoists:
+        if hoist == hangs[point]:
+            continue
         path = ("drops", drop, "rig", "suspension_points", point, "hoist")
         data = put(data, path[_OF_DROP:], checked(path, hoist))
+    if data is there[drop]:
+        return Tried(tuple(moved), hoists, state.review(drop))
     new = from_data(Drop, data)
     drops = tuple(new if one.id == drop else one for one in project.drops)
     case = case_of(replace(project, drops=drops), drop, state.library, on=state.on)
