@@ -10,6 +10,7 @@ from backspan.core.quantities import Amount, Dimension, Style, display, shared_u
 from backspan.core.words.language import ENGLISH, Language, WordsError
 from backspan.core.words.plates import MARGINS_ON_A_PLATE, ON_A_PLATE, load, most_load
 from backspan.core.words.roof_questions import AT_MOST_STALL
+from backspan.core.words.tape import on_a_tape
 
 #: An answer is never told by colour alone: a word and a sign.
 SIGNS: Mapping[Verdict, str] = {
@@ -74,7 +75,7 @@ def say(
         raise WordsError(f"message {message.id!r} has no sentence")
     if not places:
         template = template.replace(_PLACE, "")
-    values = dict(message.values)
+    values = on_a_tape(dict(message.values), style)
     units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
     texts = {name: _worded(name, value, style, units, language) for name, value in values.items()}
     try:
