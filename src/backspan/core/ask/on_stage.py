@@ -108,7 +108,7 @@ def answer_clearance(asked: Asked) -> Answer:
     )
     steps = [free, stretch, needed]
     words = [("needed", Amount(needed.value, LENGTH))]
-    lines = [Line("fall-takes", Amount(needed.value, LENGTH))]
+    lines = [Line("fall-takes", _up(needed.value, asked.style))]
     height, ending, verdict = asked.number("height"), "only", None
     most = needed_value(practice, "fall.most-free-fall")
     if not meets(demand=free.value, capacity=limit_of(most, LENGTH)):
@@ -138,7 +138,7 @@ def answer_lifeline(asked: Asked) -> Answer:
         wall_height=asked.number("wall") or 0.0,
         drop_height=asked.number("drop") or 0.0,
     )
-    value = Amount(step.value, LENGTH)
+    value = _up(step.value, asked.style)
     return Answer(
         Message("ask.lifeline", (("value", value),)),
         lines=(Line("lifeline-length", value),),

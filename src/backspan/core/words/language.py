@@ -15,6 +15,7 @@ from backspan.core.words import (
     phrases,
     record_sentences,
     roof_questions,
+    seen_from,
 )
 
 
@@ -40,6 +41,8 @@ class Language:
     one_change: str
     stay_on: str
     inputs: Mapping[str, str]
+    seen_from: Mapping[str, str]
+    """From where a thing can be seen, by what is asked of it."""
     checks: Mapping[str, str]
     labels: Mapping[str, str]
     verdict_meanings: Mapping[str, str]
@@ -122,6 +125,7 @@ ENGLISH = Language(
     one_change=english.ONE_CHANGE,
     stay_on=english.STAY_ON,
     inputs=english.INPUTS,
+    seen_from=seen_from.SEEN_FROM,
     checks=english.CHECKS,
     labels=roof_questions.LABELS,
     verdict_meanings=english.VERDICTS,

@@ -17,6 +17,7 @@ PHRASES: dict[str, str] = {
     "mend": "One change: {changes}.",
     "mend-one-piece": "add 1 piece",
     "mend-or": "; or ",
+    "seen-from": "Seen from: {where}.",
     "put-right": "Put it right, and have it reviewed again.",
     # reasons
     "or": " or ",

@@ -10,6 +10,8 @@ from backspan.core.quantities import Amount, Dimension, Style, display, shared_u
 from backspan.core.words.language import ENGLISH, Language, WordsError
 from backspan.core.words.plates import MARGINS_ON_A_PLATE, ON_A_PLATE, load, most_load
 from backspan.core.words.roof_questions import AT_MOST_STALL
+from backspan.core.words.seen_from import LOOKS
+from backspan.core.words.tape import on_a_tape
 
 #: An answer is never told by colour alone: a word and a sign.
 SIGNS: Mapping[Verdict, str] = {
@@ -74,14 +76,15 @@ def say(
         raise WordsError(f"message {message.id!r} has no sentence")
     if not places:
         template = template.replace(_PLACE, "")
-    values = dict(message.values)
+    values = on_a_tape(dict(message.values), style)
     units = shared_unit([one for one in values.values() if isinstance(one, Amount)], style)
     texts = {name: _worded(name, value, style, units, language) for name, value in values.items()}
     try:
         told = template.format(**texts)
     except KeyError as error:
         raise WordsError(f"message {message.id!r} lacks the value {error}") from error
-    return told[:1].upper() + told[1:] if template.startswith("{input}:") else told
+    told = told[:1].upper() + told[1:] if template.startswith("{input}:") else told
+    return told + _from_where(message, language)
 
 
 def say_margin(margin: Margin, style: Style, *, language: Language = ENGLISH) -> str:
@@ -169,6 +172,14 @@ def shown(value: MessageValue, style: Style, *, language: Language = ENGLISH) ->
     if isinstance(value, tuple):
         return ", ".join(language.word(one) for one in value)
     return language.word(value) if isinstance(value, str) else str(value)
+
+
+def _from_where(message: Message, language: Language) -> str:
+    """From where it can be seen, where somebody is asked to look at it; else nothing."""
+    asked = str(dict(message.values).get("input", ""))
+    if message.id not in LOOKS or asked not in language.seen_from:
+        return ""
+    return " " + language.phrase("seen-from", where=language.seen_from[asked])
 
 
 def _left(margin: Margin, style: Style, language: Language) -> str:

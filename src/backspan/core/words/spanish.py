@@ -10,6 +10,7 @@ from backspan.core.words import (
     spanish_names,
     spanish_questions,
     spanish_record,
+    spanish_seen_from,
     spanish_sentences,
 )
 from backspan.core.words.language import Language
@@ -116,6 +117,7 @@ PHRASES: dict[str, str] = {
     "mend": "Un solo cambio: {changes}.",
     "mend-one-piece": "añadir 1 pieza",
     "mend-or": "; o ",
+    "seen-from": "Se ve desde: {where}.",
     "put-right": "Arreglarlo, y hacerlo revisar de nuevo.",
     "or": " o ",
     "waits-for": "No declarado: {inputs}.",
@@ -134,6 +136,7 @@ SPANISH = Language(
     one_change=ONE_CHANGE,
     stay_on=STAY_ON,
     inputs=spanish_names.INPUTS,
+    seen_from=spanish_seen_from.SEEN_FROM,
     checks=spanish_names.CHECKS,
     labels=spanish_questions.LABELS,
     verdict_meanings=VERDICT_MEANINGS,

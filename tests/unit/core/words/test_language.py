@@ -36,6 +36,7 @@ MUTE = replace(
     margins={},
     one_piece={},
     inputs={},
+    seen_from={},
     checks={},
     labels={},
     deciders={},

@@ -50,7 +50,7 @@ SPANISH = language_of("es")
 
 #: The tables of a language that are texts by id.
 TABLES = (
-    *("sentences", "inputs", "checks", "labels", "verdict_meanings", "marks"),
+    *("sentences", "inputs", "seen_from", "checks", "labels", "verdict_meanings", "marks"),
     *(
         "deciders",
         "phrases",
