@@ -13,7 +13,8 @@ NUMBERS = frozenset(
     {
         *("float", "Fraction", "Amount"),
         *("Length", "Area", "Force", "Mass", "Moment", "Pressure", "Speed", "Angle", "Ratio"),
-        *("LinearMass", "ConductorArea", "Acceleration"),
+        *("LinearMass", "ConductorArea", "Acceleration", "SectionModulus", "SecondMoment"),
+        *("Voltage", "Current", "LinearResistance", "ApparentPower"),
     }
 )
 #: Called like any other function, by a name or by the class's.

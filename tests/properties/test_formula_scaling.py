@@ -34,6 +34,8 @@ EXPONENTS = {
     "linear mass": (1, -1, 0, 0),
     "conductor area": (0, 2, 0, 0),
     "acceleration": (0, 1, -2, 0),
+    "section modulus": (0, 3, 0, 0),
+    "second moment of area": (0, 4, 0, 0),
     "voltage": (1, 2, -3, -1),
     "current": (0, 0, 0, 1),
     "linear resistance": (1, 1, -3, -2),

@@ -67,6 +67,11 @@ def at_most(x: float, *, most: float) -> float:
     return math.nan if math.isnan(x) or math.isnan(most) else min(x, most)
 
 
+def smaller(*numbers: float) -> float:
+    """The smallest of some numbers, whose order is nothing; unknown where any of them is."""
+    return math.nan if any(math.isnan(one) for one in numbers) else min(numbers)
+
+
 def fewest(*counts: int) -> int:
     """The smallest of whole numbers, which are never unknown."""
     return min(counts)

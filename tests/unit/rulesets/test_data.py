@@ -31,11 +31,8 @@ from backspan.core.model.seen import (
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
-from backspan.core.rules.shape import (
-    Limit,
-    Mark,
-    WordList,
-)
+from backspan.core.rules.shape import Limit, Mark, WordList
+from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_LIMITS, BEAM_REMEMBERED, SHAPES
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
@@ -58,6 +55,8 @@ EDITIONS = {
     "sg-wsh-scaffolds": "2011",
     "trade-practice": "2026",
     "uk-bs-5974": "undated",
+    SHAPES: "15",
+    "us-aisc-360": "2016",
     OSHA: "1996",
     "us-wa-wac-296-870": "undated",
     "us-wa-wac-296-874": "2007",
@@ -72,6 +71,7 @@ REMEMBERED = {
     ("uk-bs-5974", "tipping.rated-load"),
     ("in-bocw", "tipping.not-found"),
     *(("trade-practice", key) for key in POWER_REMEMBERED),
+    *BEAM_REMEMBERED,
 }
 
 #: What the paragraphs on suspension ropes and their ends ask for.
@@ -97,12 +97,11 @@ COPIED = {
     (OSHA, "design.designer"),
     (OSHA, "anchor.lifeline-alone"),
     (OSHA, "anchor.lifeline-load"),
-    (OSHA, "counterweight.masons-scaffold"),
-    (OSHA, "counterweight.refused-flowable"),
-    (OSHA, "counterweight.purpose-made"),
-    (OSHA, "counterweight.accepted-fastening"),
+    *((OSHA, f"counterweight.{name}") for name in ("masons-scaffold", "refused-flowable")),
+    *((OSHA, f"counterweight.{name}") for name in ("purpose-made", "accepted-fastening")),
     (OSHA, "bearing.rated-load"),
     (OSHA, "bearing.stall-load"),
+    *BEAM_COPIED,
     ("ca-on-oreg-213-91", "load.factored-load"),
     ("cn-gb-19155", "tipping.half-of-total"),
 }
@@ -165,6 +164,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "fall.counts-from": ("10 ft", LENGTH),
     "fall.margin": ("1.5 ft", LENGTH),
     **POWER_LIMITS,
+    **BEAM_LIMITS,
     "fall.harness-shift": ("1.5 ft", LENGTH),
 }
 

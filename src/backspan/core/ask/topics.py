@@ -11,6 +11,8 @@ import datetime
 from collections.abc import Mapping, Sequence
 from functools import partial
 
+from backspan.core.ask.beam import SIZES as BEAM_SIZES
+from backspan.core.ask.beam import answer_beam
 from backspan.core.ask.dry_run import dry_run
 from backspan.core.ask.imagined import DEFAULT_RULES
 from backspan.core.ask.on_stage import LOADS, answer_clearance, answer_lifeline, answer_share
@@ -335,6 +337,22 @@ TOPICS: tuple[Topic, ...] = (
         "volts=230V amps=10A hoists=2 phases=1 start-amps=45A starting=1 set=5kVA"
         " set-start=12.5kVA",
         answer_generator,
+    ),
+    Topic(
+        "beam",
+        "Does this beam take its line's load over the fulcrum, and how far may it reach?",
+        (
+            Parameter("shape", "shape of the table, such as W6x12", Kind.WORD, needed=False),
+            *(parameter_of(name, needed=False) for name in BEAM_SIZES),
+            parameter_of("yield_strength", needed=True),
+            parameter_of("rated_load", needed=True),
+            parameter_of("reach", needed=True),
+            parameter_of("unbraced_length", needed=False),
+            parameter_of("backspan", needed=False),
+            RULES,
+        ),
+        "shape=W6x12 yield=50ksi rated=1000lb reach=2ft backspan=10ft unbraced=12ft",
+        answer_beam,
     ),
     Topic(
         "moment",

@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from backspan.core.mechanics import (
+    beam_bending,
     beam_geometry,
+    beam_loading,
     bearing,
     fall,
     hoist_share,
     loads,
     power,
     ropes,
+    sections,
     share,
     stack,
     tiebacks,
@@ -31,6 +34,9 @@ _MODULES = (
     hoist_share,
     fall,
     power,
+    sections,
+    beam_bending,
+    beam_loading,
 )
 
 

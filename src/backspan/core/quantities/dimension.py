@@ -12,7 +12,7 @@ _TIMES = re.compile(r"\s*[-·*.]\s*|\s+")
 
 def unit_key(text: str) -> str:
     """One spelling for "lb-ft", "lb ft", "lb·ft" and "lb. ft."; letter case is kept."""
-    plain = text.strip().replace("²", "2").replace("^2", "2")
+    plain = text.strip().replace("²", "2").replace("^", "")
     plain = _DOT_AFTER_ABBREVIATION.sub("", plain)
     return _TIMES.sub("·", _PER.sub("/", plain))
 

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from backspan.core.quantities.beam_section import BEAM_SECTION
 from backspan.core.quantities.load_path import LOAD_PATH
 from backspan.core.quantities.on_stage import ON_STAGE
 from backspan.core.quantities.power import POWER
@@ -259,6 +260,8 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         zero=True,
     ),
     *ON_STAGE,
+    # The beam's section
+    *BEAM_SECTION,
     # The hoists' power
     *POWER,
     # What stands in papers and plans, and no sum reads yet

@@ -209,6 +209,30 @@ ACCELERATION = Dimension(
     ),
     forms=("1 g", "9.81 m/s2", "32.2 ft/s2"),
 )
+SECTION_MODULUS = Dimension(
+    name="section modulus",
+    si="m3",
+    units=(
+        _unit("cu in", INCH**3, words=("cu in", "in3", "cubic inch", "cubic inches")),
+        _unit("cu ft", FOOT**3, words=("cu ft", "ft3")),
+        _unit("cm3", Fraction(1, 10**6), words=("cm3", "cu cm")),
+        _unit("mm3", Fraction(1, 10**9), words=("mm3", "cu mm")),
+        _unit("m3", 1, symbols=("m3",), words=("cu m",)),
+    ),
+    forms=("7.31 in3", "120 cm3", "120,000 mm3"),
+)
+SECOND_MOMENT = Dimension(
+    name="second moment of area",
+    si="m4",
+    units=(
+        _unit("in4", INCH**4, words=("in4",)),
+        _unit("ft4", FOOT**4, words=("ft4",)),
+        _unit("cm4", Fraction(1, 10**8), words=("cm4",)),
+        _unit("mm4", Fraction(1, 10**12), words=("mm4",)),
+        _unit("m4", 1, symbols=("m4",)),
+    ),
+    forms=("22.1 in4", "920 cm4", "9,200,000 mm4"),
+)
 VOLTAGE = Dimension(
     name="voltage",
     si="V",
@@ -264,6 +288,8 @@ DIMENSIONS = (
     LINEAR_MASS,
     CONDUCTOR_AREA,
     ACCELERATION,
+    SECTION_MODULUS,
+    SECOND_MOMENT,
     VOLTAGE,
     CURRENT,
     LINEAR_RESISTANCE,
@@ -286,6 +312,8 @@ Ratio: TypeAlias = Annotated[float, RATIO]
 LinearMass: TypeAlias = Annotated[float, LINEAR_MASS]
 ConductorArea: TypeAlias = Annotated[float, CONDUCTOR_AREA]
 Acceleration: TypeAlias = Annotated[float, ACCELERATION]
+SectionModulus: TypeAlias = Annotated[float, SECTION_MODULUS]
+SecondMoment: TypeAlias = Annotated[float, SECOND_MOMENT]
 Voltage: TypeAlias = Annotated[float, VOLTAGE]
 Current: TypeAlias = Annotated[float, CURRENT]
 LinearResistance: TypeAlias = Annotated[float, LINEAR_RESISTANCE]

@@ -17,6 +17,9 @@ EVERY_TOPIC = "every topic"
 
 #: The custom of the trade that questions values; part of every basis, chosen by edition too.
 PRACTICE = RuleChoice("trade-practice", "2026")
+#: How the strength of a steel beam is reckoned, and the table of shapes.
+OF_STEEL = RuleChoice("us-aisc-360", "2016")
+OF_SHAPES = RuleChoice("us-aisc-shapes", "15")
 
 
 def selected_rules(project: Project, choice: RuleChoice, library: RuleLibrary) -> SelectedRules:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from backspan.core.quantities import RATIO, Style, display
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import BeamWeight, Content, FactorOnLoad, Limit, WordList
+from backspan.core.rules.shape import BeamWeight, Content, FactorOnLoad, Limit, Section, WordList
 from backspan.core.words import ENGLISH, Language, shown
 
 
@@ -22,7 +22,7 @@ def content_text(content: Content, style: Style, *, language: Language = ENGLISH
         return shown(content.amount, style)
     if isinstance(content, WordList):
         return ", ".join(language.word(one) for one in content.words)
-    return content.text
+    return content.shape if isinstance(content, Section) else content.text
 
 
 def cited(rule: SelectedValue, style: Style, *, language: Language = ENGLISH) -> str:

@@ -10,7 +10,7 @@ from backspan.core.findings import Message, MessageValue, Need
 from backspan.core.quantities import RATIO, Amount, Style, display, shared_unit
 from backspan.core.review.citing import cited, content_text, mark_text, reading_text, reference
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import Content, FactorOnLoad, Limit, WordList
+from backspan.core.rules.shape import Content, FactorOnLoad, Limit, Section, WordList
 from backspan.core.wire import report_number
 from backspan.core.words import ENGLISH, Language, per_cent, say, say_decider, shown
 from backspan.core.worked.formula import Step
@@ -127,6 +127,9 @@ class Writer:
             return {"kind": "limit", "limit": self.amount(content.amount), "text": text}
         if isinstance(content, WordList):
             return {"kind": "word list", "words": list(content.words), "text": text}
+        if isinstance(content, Section):
+            sizes = {name: self.amount(one) for name, one in content.sizes.items()}
+            return {"kind": "section", "form": str(content.form), "sizes": sizes, "text": text}
         return {"kind": "remark", "text": text}
 
     def line(self, step: Step) -> WorkedLine:

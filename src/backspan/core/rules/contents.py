@@ -14,6 +14,8 @@ from backspan.core.rules.shape import (
     Limit,
     LoadBasis,
     Remark,
+    Section,
+    SectionForm,
     WordList,
 )
 
@@ -24,6 +26,7 @@ class Kind(StrEnum):
     FACTOR_ON_LOAD = "factor on load"
     LIMIT = "limit"
     WORD_LIST = "word list"
+    SECTION = "section"
     REMARK = "remark"
 
 
@@ -32,7 +35,24 @@ CONTENT_FIELDS = {
     Kind.FACTOR_ON_LOAD: ("factor", "load", "beam_weight"),
     Kind.LIMIT: ("value", "dimension"),
     Kind.WORD_LIST: ("words",),
+    Kind.SECTION: ("shape", "form", "sizes"),
     Kind.REMARK: ("text",),
+}
+
+#: The numbers of a section, by the names that the formulas have for them.
+SECTION_SIZES = {
+    **dict.fromkeys(
+        (
+            *("section_depth", "flange_width", "web_thickness", "flange_thickness", "wall"),
+            *("fillet", "radius_y", "effective_radius", "between_flanges"),
+        ),
+        quantities.LENGTH,
+    ),
+    "area": quantities.AREA,
+    **dict.fromkeys(("elastic_modulus_x", "plastic_modulus"), quantities.SECTION_MODULUS),
+    **dict.fromkeys(
+        ("second_moment", "weak_second_moment", "torsion_constant"), quantities.SECOND_MOMENT
+    ),
 }
 
 #: A factor above this is a slip of the pen: the largest of any text is 4.
@@ -51,6 +71,8 @@ def read_content(kind: Kind, table: Table) -> Content | None:
         case Kind.WORD_LIST:
             words = table.words("words")
             return None if words is None else WordList(words)
+        case Kind.SECTION:
+            return _section(table)
         case Kind.REMARK:
             text = table.text("text")
             return None if text is None else Remark(text)
@@ -83,3 +105,30 @@ def _limit(table: Table) -> Limit | None:
         table.refuse("value", f"found {text!r}, expected a {name} above 0")
         return None
     return Limit(Amount(value, dimension))
+
+
+def _section(table: Table) -> Section | None:
+    shape, form = table.text("shape"), table.word("form", SectionForm)
+    given = table.content.get("sizes")
+    if shape is None or form is None:
+        return None
+    if not isinstance(given, dict) or not given:
+        table.refuse("sizes", f"found {given!r}, expected a table of the section's numbers")
+        return None
+    sizes = {}
+    for name, text in given.items():
+        dimension = SECTION_SIZES.get(name)
+        if dimension is None or not isinstance(text, str):
+            known = ", ".join(SECTION_SIZES)
+            table.refuse("sizes", f"found {name} = {text!r}, expected text, of one of: {known}")
+            continue
+        try:
+            value = quantities.parse(text, dimension)
+        except QuantityError as error:
+            table.refuse("sizes", f"{name}: {error}")
+            continue
+        if value <= 0:
+            table.refuse("sizes", f"{name}: found {text!r}, expected more than none")
+            continue
+        sizes[name] = Amount(value, dimension)
+    return Section(shape, form, sizes) if len(sizes) == len(given) else None

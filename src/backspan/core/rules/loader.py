@@ -30,6 +30,7 @@ class Topic(StrEnum):
     TIPPING = "tipping"
     GEOMETRY = "geometry"
     BEARING = "bearing"
+    BEAM = "beam"
     LINE = "line"
     TIEBACK = "tieback"
     LOAD = "load"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -68,6 +69,24 @@ class WordList:
     words: tuple[str, ...]
 
 
+class SectionForm(StrEnum):
+    """What a beam's section looks like."""
+
+    I_SHAPE = "I"
+    CHANNEL = "channel"
+    TUBE = "tube"
+    PIPE = "pipe"
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A rolled or hollow shape by its name: its form, and its numbers as a table has them."""
+
+    shape: str
+    form: SectionForm
+    sizes: Mapping[str, Amount]
+
+
 @dataclass(frozen=True, slots=True)
 class Remark:
     """A requirement without a number the program could compare: it is printed, never judged."""
@@ -75,7 +94,7 @@ class Remark:
     text: str
 
 
-Content = FactorOnLoad | Limit | WordList | Remark
+Content = FactorOnLoad | Limit | WordList | Section | Remark
 
 
 @dataclass(frozen=True, slots=True)

@@ -84,6 +84,17 @@ SENTENCES: dict[str, str] = {
     "ask.generator-open": (
         "The hoists draw {running} while all lift; how much as they start is not given."
     ),
+    "ask.beam-holds": (
+        "Over the fulcrum the load makes {moment}, four times that is {factored}; the beam takes"
+        " {nominal} before it yields or turns over, {allowed} in service."
+    ),
+    "ask.beam-over": (
+        "Too much for the beam: the load makes {moment} over the fulcrum, four times that is"
+        " {factored}; it takes {nominal} before it yields or turns over, {allowed} in service."
+    ),
+    "ask.beam-thin": (
+        "Its plates are so thin that they may buckle before {nominal}: an engineer decides."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
@@ -95,6 +106,24 @@ SENTENCES: dict[str, str] = {
         "the hoist maker's word that it runs on a cord that loses {lost}, or a thicker cord"
     ),
     # notes
+    "note.label-first": (
+        "The maker's label or table goes before any of this; a kit of tubes or of two channels"
+        " without one is for an engineer."
+    ),
+    "note.one-section": (
+        "One steel section all along, web vertical, without holes, splices, welds or damage."
+    ),
+    "note.own-weight-left-out": (
+        "The beam's own weight outboard is left out: it adds half its weight there times the reach."
+    ),
+    "note.web-by-itself": (
+        "Bending alone: the web over the fulcrum, shear and splices are not asked here."
+    ),
+    "note.whole-beam-unbraced": (
+        "No place holds the beam sideways between its line and its counterweight, as nothing is"
+        " given."
+    ),
+    "note.without-fillets": "By its plates alone, without the fillets of a rolled shape.",
     "note.resistance-alone": (
         "Resistance alone, power factor 1: a thick cord's reactance is left out. Cords of copper at"
         " 75 C."
@@ -224,6 +253,12 @@ LABELS: dict[str, str] = {
     "cord-current-start": "current as they start",
     "power-running": "drawn while all lift",
     "power-starting": "drawn as they start",
+    "beam-moment": "moment over the fulcrum",
+    "beam-takes": "moment it takes before it yields or turns over",
+    "beam-allowed": "moment allowed in service",
+    "beam-longest-reach": "longest reach at which it carries four times the load",
+    "beam-tip-down": "the line's end goes down by",
+    "beam-bows-up": "the beam bows up inboard by",
     "leg-pull": "pull in each leg",
     "leg-from-horizontal": "angle above the horizontal",
     "leg-from-vertical": "angle off the vertical",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words import (
+    spanish_beam,
     spanish_drawing,
     spanish_formulas,
     spanish_labels,
@@ -130,15 +131,19 @@ PHRASES: dict[str, str] = {
 SPANISH = Language(
     code="es",
     note=NOTE,
-    sentences={**spanish_questions.SENTENCES, **spanish_sentences.SENTENCES},
+    sentences={
+        **spanish_questions.SENTENCES,
+        **spanish_beam.SENTENCES,
+        **spanish_sentences.SENTENCES,
+    },
     margins=MARGINS,
     one_piece=ONE_PIECE,
     one_change=ONE_CHANGE,
     stay_on=STAY_ON,
-    inputs=spanish_names.INPUTS,
+    inputs={**spanish_names.INPUTS, **spanish_beam.INPUTS},
     seen_from=spanish_seen_from.SEEN_FROM,
     checks=spanish_names.CHECKS,
-    labels=spanish_questions.LABELS,
+    labels={**spanish_questions.LABELS, **spanish_beam.LABELS},
     verdict_meanings=VERDICT_MEANINGS,
     marks=MARKS,
     mends_by_margin=spanish_mends.BY_MARGIN,
@@ -160,5 +165,5 @@ SPANISH = Language(
     entry_titles=spanish_record.TITLES,
     entry_lines=spanish_record.LINES,
     words=spanish_names.WORDS,
-    formulas=spanish_formulas.TITLES,
+    formulas={**spanish_formulas.TITLES, **spanish_beam.FORMULAS},
 )

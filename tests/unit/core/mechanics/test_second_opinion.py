@@ -10,6 +10,7 @@ from __future__ import annotations
 import pytest
 from Pynite import FEModel3D
 
+from backspan.core.mechanics.beam_loading import backspan_bow, hogging_moment, tip_deflection
 from backspan.core.mechanics.tipping import (
     required_counterweight,
     required_counterweight_with_beam,
@@ -87,3 +88,35 @@ def test_the_beam_s_own_weight_helps_inboard_and_harms_outboard(centroid: float)
         beam_centroid_inboard=centroid,
     ).value
     assert held == pytest.approx(required, rel=1e-12)
+
+
+@pytest.mark.parametrize(("reach", "backspan", "load"), [(0.6, 3.5, 4448.0), (1.5, 4.2, 6672.0)])
+def test_the_beam_bends_as_the_solver_says(reach: float, backspan: float, load: float) -> None:
+    elastic, second = 200e9, 9.2e-6
+    model = FEModel3D()
+    for name, x in (("line", -reach), ("fulcrum", 0.0), ("tail", backspan)):
+        model.add_node(name, x, 0, 0)
+    model.add_material("steel", elastic, 77e9, 0.3, 7850)
+    model.add_section("section", 4e-3, 1e-6, second, 1e-6)
+    model.add_member("outboard", "line", "fulcrum", "steel", "section")
+    model.add_member("inboard", "fulcrum", "tail", "steel", "section")
+    model.def_support("fulcrum", support_DX=True, support_DY=True, support_DZ=True, support_RX=True)
+    model.def_support("tail", support_DY=True, support_DZ=True)
+    model.add_node_load("line", "FY", -load)
+    model.analyze(check_statics=False)
+    at = {
+        "load": load,
+        "reach": reach,
+        "backspan": backspan,
+        "elastic_constant": elastic,
+        "second_moment": second,
+    }
+    down = -model.nodes["line"].DY["Combo 1"]
+    assert tip_deflection(**at).value == pytest.approx(down, rel=1e-6)
+    # The bow is largest at b / sqrt(3) from the tail; the solver's curve is asked just there.
+    bow = model.members["inboard"].deflection("dy", backspan * (1 - 3**-0.5), "Combo 1")
+    assert backspan_bow(**at).value == pytest.approx(abs(bow), rel=1e-6)
+    hogs = hogging_moment(factor=1.0, load=load, reach=reach, own_outboard=0.0).value
+    assert abs(model.members["inboard"].moment("Mz", 0.0, "Combo 1")) == pytest.approx(
+        hogs, rel=1e-6
+    )

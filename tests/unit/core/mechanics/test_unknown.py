@@ -24,7 +24,8 @@ ARGUMENTS = [
 )
 def test_a_formula_carries_it(formula: AnyFormula, unknown: str) -> None:
     names = inspect.signature(formula.__wrapped__).parameters
-    known = dict.fromkeys(names, 3.0)
+    # No two alike, so that no difference is nothing to divide by.
+    known = {name: 3.0 + place / 4 for place, name in enumerate(names)}
     assert math.isfinite(formula(**known).value)
     assert math.isnan(formula(**(known | {unknown: math.nan})).value)
 
@@ -37,6 +38,7 @@ SELECTORS: dict[str, list[Callable[[float], float]]] = {
         lambda x: numbers.at_least(1.0, least=x),
     ],
     "at_most": [lambda x: numbers.at_most(x, most=5.0), lambda x: numbers.at_most(1.0, most=x)],
+    "smaller": [lambda x: numbers.smaller(x, 5.0), lambda x: numbers.smaller(1.0, x)],
     "root": [numbers.root],
     "full_rows": [lambda x: numbers.full_rows(x, per_row=2)],
 }

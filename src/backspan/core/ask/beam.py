@@ -1,0 +1,223 @@
+"""What an outrigger beam takes over its fulcrum, by a shape of the table or by its sizes.
+
+Two different questions: in service the moment stays below what is allowed; and the beam carries
+four times the load without failure, for which the nominal moment is held against four times.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from backspan.core.ask.answering import posed
+from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
+from backspan.core.errors import quoted
+from backspan.core.findings import Message, MessageValue, Verdict
+from backspan.core.mechanics.beam_loading import (
+    allowed_moment,
+    backspan_bow,
+    hogging_moment,
+    tip_deflection,
+)
+from backspan.core.numbers import meets, step_down, surely_below, surely_nothing
+from backspan.core.quantities import LENGTH, MOMENT, PRESSURE, RATIO, TAPE_STEP, Amount
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.review.basis import OF_SHAPES, OF_STEEL, selected_rules
+from backspan.core.review.naming import suggested
+from backspan.core.rules.selected import SelectedRules, SelectedValue
+from backspan.core.rules.shape import FactorOnLoad, Section, SectionForm
+from backspan.core.sheet.beam_section import (
+    SIZES_OF,
+    SLENDER,
+    Steel,
+    nominal_moment,
+    section_numbers,
+)
+from backspan.core.sheet.decide import to_confirm
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.worked.formula import AnyFormula, Step
+
+SAFETY, ELASTIC, FOUR_TIMES = "beam.safety-bending", "beam.elastic-constant", "beam.four-times"
+SIZES = tuple(dict.fromkeys(name for names in SIZES_OF.values() for name in names))
+_VOUCHED = Message("note.asker-vouches")
+
+
+@dataclass(frozen=True, slots=True)
+class Noted:
+    """Works formulas out and keeps each as a step."""
+
+    steps: list[Step] = field(default_factory=list)
+
+    def __call__(self, formula: AnyFormula, **arguments: float) -> float:
+        """The result of a formula."""
+        step: Step = formula(**arguments)
+        self.steps.append(step)
+        return step.value
+
+
+@dataclass(frozen=True, slots=True)
+class Asking:
+    """The section that is asked about, and the rule value that names it, if one does."""
+
+    form: SectionForm
+    given: Mapping[str, float]
+    rule: SelectedValue | None
+
+
+def answer_beam(asked: Asked) -> Answer:
+    """Whether the beam takes the load of its line at this reach, and how long a reach it takes."""
+    case, do = posed(asked).case, Noted()
+    steel = selected_rules(case.project, OF_STEEL, asked.library)
+    one = _section(asked, selected_rules(case.project, OF_SHAPES, asked.library))
+    safety, elastic = needed_value(steel, SAFETY), needed_value(steel, ELASTIC)
+    four = _four_times(case.topics["tipping"])
+    slender = {name: needed_value(steel, key) for name, key in SLENDER.items()}
+    made_of = Steel(
+        asked.number("yield") or 0.0,
+        limit_of(elastic, PRESSURE),
+        {name: limit_of(value, RATIO) for name, value in slender.items()},
+    )
+    load, reach = asked.number("rated") or 0.0, asked.number("reach") or 0.0
+    unbraced = _unbraced(asked, reach)
+    numbers = section_numbers(do, one.form, one.given)
+    nominal = nominal_moment(do, one.form, numbers, made_of, unbraced)
+    over = {"load": load, "reach": reach, "own_outboard": 0.0}
+    service = do(hogging_moment, factor=1.0, **over)
+    factored = do(hogging_moment, factor=_factor(four), **over)
+    allowed = do(
+        allowed_moment, nominal_moment=nominal.moment, safety_factor=limit_of(safety, RATIO)
+    )
+    holds = meets(demand=factored, capacity=nominal.moment) and meets(
+        demand=service, capacity=allowed
+    )
+    words: tuple[tuple[str, MessageValue], ...] = (
+        ("moment", Amount(service, MOMENT)),
+        ("factored", Amount(factored, MOMENT)),
+        ("nominal", Amount(nominal.moment, MOMENT)),
+        ("allowed", Amount(allowed, MOMENT)),
+    )
+    rules = (four, safety, elastic, *(() if one.rule is None else (one.rule,)))
+    waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
+    ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
+    if surely_below(nominal.plate_left, limit=0.0):
+        ending, verdict = "thin", Verdict.REFER
+    elif not holds:
+        ending, verdict, waits = "over", Verdict.FAIL, ()
+    lines = [
+        Line("beam-moment", Amount(service, MOMENT)),
+        Line("beam-takes", Amount(nominal.moment, MOMENT)),
+        Line("beam-allowed", Amount(allowed, MOMENT)),
+    ]
+    if ending != "thin" and "unbraced" in asked.values:
+        longest = nominal.moment / (_factor(four) * load)
+        told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)
+        lines.append(Line("beam-longest-reach", told))
+    lines += _bends(asked, do, numbers["second_moment"], made_of)
+    return Answer(
+        Message(f"ask.beam-{ending}", words),
+        verdict=verdict,
+        lines=tuple(lines),
+        steps=tuple(dict.fromkeys(do.steps)),
+        rules=rules,
+        notes=_notes(asked, one),
+        needs=waits,
+    )
+
+
+def _factor(value: SelectedValue) -> float:
+    return value.content.factor if isinstance(value.content, FactorOnLoad) else 0.0
+
+
+def _four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
+    for rules in rule_sets:
+        found = rules.find(FOUR_TIMES)
+        if found is not None and isinstance(found.content, FactorOnLoad):
+            return found
+    names = ", ".join(one.rule_set.id for one in rule_sets)
+    raise QuestionError(f"rules: {names} says no number for the strength of a beam")
+
+
+def _section(asked: Asked, shapes: SelectedRules) -> Asking:
+    """The shape that is named, or the form that the sizes given make."""
+    shape = asked.word("shape")
+    sizes = {
+        name: number
+        for name in SIZES
+        if (number := asked.number(QUANTITIES[name].asked)) is not None
+    }
+    if (shape is None) == (not sizes):
+        found = "neither" if shape is None else "both"
+        raise QuestionError(f"{found} of shape and sizes is given; give shape=W6x12 or its sizes")
+    if shape is not None:
+        return _of_table(shape, shapes)
+    form = next((one for one, names in SIZES_OF.items() if set(names) == set(sizes)), None)
+    if form is None:
+        asked_by = [
+            " ".join(f"{QUANTITIES[name].asked}=" for name in names) for names in SIZES_OF.values()
+        ]
+        raise QuestionError(f"the sizes make no section; give {' or '.join(asked_by)}")
+    thick = sizes.get("wall", sizes.get("flange_thickness", 0.0))
+    if not surely_below(thick + thick, limit=sizes["section_depth"]):
+        raise QuestionError("depth: a section is deeper than twice its flange or wall")
+    wide = sizes.get("flange_width")
+    narrow = sizes.get("web_thickness", 0.0) if form is SectionForm.I_SHAPE else thick + thick
+    if wide is not None and not surely_below(narrow, limit=wide):
+        raise QuestionError("width: a section is wider than its web or twice its wall")
+    return Asking(form, sizes, None)
+
+
+def _of_table(shape: str, shapes: SelectedRules) -> Asking:
+    known = {}
+    for value in shapes.topic("beam"):
+        if isinstance(value.content, Section):
+            known[value.content.shape.casefold()] = value
+    found = known.get(shape.casefold().replace("×", "x"))
+    if found is None:
+        names = [one.content.shape for one in known.values() if isinstance(one.content, Section)]
+        raise QuestionError(
+            f"shape: found {quoted(shape)}, which is not in the table;"
+            f" {suggested(shape, names, what='shapes')}"
+        )
+    section = found.content
+    if not isinstance(section, Section) or section.form not in SIZES_OF:
+        raise QuestionError(
+            f"shape: {shape} is a single channel, which turns about its own length; an engineer"
+            " decides"
+        )
+    return Asking(section.form, {name: one.value for name, one in section.sizes.items()}, found)
+
+
+def _unbraced(asked: Asked, reach: float) -> float:
+    """As given; else all of the beam between the line and the counterweight, if that is known."""
+    given, backspan = asked.number("unbraced"), asked.number("backspan")
+    if given is not None:
+        if surely_below(given, limit=reach):
+            raise QuestionError(
+                "unbraced: the tip of an outrigger is free, so the length is at least the reach"
+            )
+        return given
+    if backspan is None:
+        raise QuestionError("unbraced: give it, or the backspan; without it nothing is known")
+    return reach + backspan
+
+
+def _bends(asked: Asked, do: Noted, second_moment: float, steel: Steel) -> list[Line]:
+    backspan = asked.number("backspan")
+    if backspan is None or surely_nothing(backspan):
+        return []
+    at = {
+        "load": asked.number("rated") or 0.0,
+        "reach": asked.number("reach") or 0.0,
+        "backspan": backspan,
+        "elastic_constant": steel.elastic_constant,
+        "second_moment": second_moment,
+    }
+    down, up = do(tip_deflection, **at), do(backspan_bow, **at)
+    return [Line("beam-tip-down", Amount(down, LENGTH)), Line("beam-bows-up", Amount(up, LENGTH))]
+
+
+def _notes(asked: Asked, one: Asking) -> tuple[Message, ...]:
+    names = ["label-first", "one-section", "own-weight-left-out", "web-by-itself"]
+    names += [] if "unbraced" in asked.values else ["whole-beam-unbraced"]
+    names += ["without-fillets"] if one.rule is None else []
+    return (*(Message(f"note.{name}") for name in names), _VOUCHED)

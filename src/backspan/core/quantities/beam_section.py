@@ -1,0 +1,38 @@
+"""Numbers of a beam's section and of its steel. Rows of the table in named.py."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from backspan.core.quantities.quantity import SIZE, Quantity
+from backspan.core.quantities.units import LENGTH, PRESSURE
+
+_size = partial(Quantity, dimension=LENGTH, evidence=SIZE)
+
+BEAM_SECTION: tuple[Quantity, ...] = (
+    _size(name="section_depth", words="depth of the beam's section", symbol="d", asked="depth"),
+    _size(
+        name="flange_width", words="width of its flanges or of a tube", symbol="b_f", asked="width"
+    ),
+    _size(name="web_thickness", words="thickness of its web", symbol="t_w", asked="web"),
+    _size(name="flange_thickness", words="thickness of its flanges", symbol="t_f", asked="flange"),
+    _size(
+        name="wall", words="wall of a tube or pipe, as it is designed", symbol="t_s", asked="wall"
+    ),
+    Quantity(
+        name="yield_strength",
+        words="yield strength of the beam's steel",
+        dimension=PRESSURE,
+        evidence="evidence.rating",
+        symbol="F_y",
+        asked="yield",
+    ),
+    Quantity(
+        name="unbraced_length",
+        words="longest length of the beam between places that hold it sideways and upright",
+        dimension=LENGTH,
+        evidence="evidence.geometry",
+        symbol="L_b",
+        asked="unbraced",
+    ),
+)
