@@ -15,7 +15,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
-from backspan.core.mechanics import FORMULAS
+from backspan.core.mechanics import FORMULAS, beam_bending, beam_loading, sections
 from backspan.core.quantities import (
     DIMENSIONS,
     FORCE,
@@ -31,12 +31,22 @@ from backspan.core.quantities import (
 )
 from backspan.core.worked.arithmetic import evaluate
 from backspan.core.worked.formula import AnyFormula, Step
-from backspan.core.worked.lines import WorkedLine, recompute, worked_line
+from backspan.core.worked.lines import WorkedLine, recompute, unit_set, worked_line
 from backspan.core.worked.numerals import read_number
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 DESCRIPTIONS = describe_all(FORMULAS)
-UNIT_SETS = {Style.US: CoherentSet.FEET_POUNDS, Style.METRIC: CoherentSet.METRES_NEWTONS}
+
+#: Sizes of a section and what follows from them: below nothing they are none.
+OF_SECTIONS = {one.__name__ for one in (sections, beam_bending, beam_loading)}
+THICK = (0.003, 0.02)
+SIZES = {
+    "section_depth": (0.1, 0.5),
+    "flange_width": (0.05, 0.3),
+    "web_thickness": THICK,
+    "flange_thickness": THICK,
+    "wall": THICK,
+}
 
 #: Least and most of what a roof has, in SI, with room on both sides.
 RANGES = {LENGTH: (1e-4, 1e3), MASS: (1e-2, 1e5), FORCE: (1e-1, 1e7), MOMENT: (1e-1, 1e8)}
@@ -61,6 +71,11 @@ def step_of(data: some.DataObject, formula: AnyFormula, description: FormulaDesc
     general = any(one == SAME for _, one in description.parameters)
     of = data.draw(some.sampled_from((LENGTH, MOMENT, RATIO)), "of") if general else None
     arguments = {name: data.draw(values(of or one), name) for name, one in description.parameters}
+    if formula.__wrapped__.__module__ in OF_SECTIONS:
+        arguments = {
+            name: data.draw(some.floats(*SIZES[name]), name) if name in SIZES else abs(value)
+            for name, value in arguments.items()
+        }
     try:
         return replace(formula(**arguments), of=of)
     except ZeroDivisionError:
@@ -71,7 +86,7 @@ def step_of(data: some.DataObject, formula: AnyFormula, description: FormulaDesc
 def worked_from_text(text: str) -> float:
     """The value of a right-hand side as it is printed, without its units."""
     plain = NUMBER_WITH_UNIT.sub(lambda match: match["number"].replace(",", ""), text)
-    known = {"__builtins__": {}, "root": math.sqrt}
+    known = {"__builtins__": {}, "root": math.sqrt, "min": min, "max": max}
     return float(eval(plain.replace("×", "*").replace("√", "root"), known))  # noqa: S307 own text
 
 
@@ -92,7 +107,7 @@ def test_the_printed_numbers_give_the_printed_result(
     for again in (recompute(line), worked_from_text(line.plain.split(" = ")[2])):
         assert abs(again - printed) <= line.agrees_within
         assert abs(again - printed) <= last_place(line.result.value) + noise(line)
-    unit, factor = coherent_unit(DESCRIPTIONS[name].result, UNIT_SETS[style])
+    unit, factor = coherent_unit(DESCRIPTIONS[name].result, unit_set(DESCRIPTIONS[name], style))
     assert line.result.unit == unit
     assert abs(Fraction(step.value) / factor - Fraction(printed)) <= line.agrees_within
 

@@ -12,16 +12,19 @@ from dataclasses import dataclass, field
 from backspan.core.ask.answering import posed
 from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
 from backspan.core.errors import quoted
-from backspan.core.findings import Message, MessageValue, Verdict
+from backspan.core.findings import Decider, Message, MessageValue, Need, Verdict
 from backspan.core.mechanics.beam_loading import (
     allowed_moment,
     backspan_bow,
     hogging_moment,
+    own_moment_outboard,
     tip_deflection,
 )
-from backspan.core.numbers import meets, step_down, surely_below, surely_nothing
+from backspan.core.mechanics.tipping import weight
+from backspan.core.numbers import meets, step_down, step_up, surely_below, surely_nothing
 from backspan.core.quantities import LENGTH, MOMENT, PRESSURE, RATIO, TAPE_STEP, Amount
 from backspan.core.quantities.named import QUANTITIES
+from backspan.core.quantities.steps import roof_step
 from backspan.core.review.basis import OF_SHAPES, OF_STEEL, selected_rules
 from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import SelectedRules, SelectedValue
@@ -39,6 +42,8 @@ from backspan.core.worked.formula import AnyFormula, Step
 
 SAFETY, ELASTIC, FOUR_TIMES = "beam.safety-bending", "beam.elastic-constant", "beam.four-times"
 SIZES = tuple(dict.fromkeys(name for names in SIZES_OF.values() for name in names))
+#: What tells the beam's own weight, by how it is asked: it harms outboard, and is counted there.
+OWN = {QUANTITIES[name].asked: name for name in ("beam_mass", "beam_length")}
 _VOUCHED = Message("note.asker-vouches")
 
 
@@ -81,7 +86,7 @@ def answer_beam(asked: Asked) -> Answer:
     unbraced = _unbraced(asked, reach)
     numbers = section_numbers(do, one.form, one.given)
     nominal = nominal_moment(do, one.form, numbers, made_of, unbraced)
-    over = {"load": load, "reach": reach, "own_outboard": 0.0}
+    over = {"load": load, "reach": reach, "own_outboard": _own_outboard(asked, do, reach)}
     service = do(hogging_moment, factor=1.0, **over)
     factored = do(hogging_moment, factor=_factor(four), **over)
     allowed = do(
@@ -98,7 +103,10 @@ def answer_beam(asked: Asked) -> Answer:
     )
     rules = (four, safety, elastic, *(() if one.rule is None else (one.rule,)))
     waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
+    untold = tuple(_need(name) for name in OWN if name not in asked.values)
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
+    if untold:
+        verdict, waits = Verdict.MISSING, (*untold, *waits)
     if surely_below(nominal.plate_left, limit=0.0):
         ending, verdict = "thin", Verdict.REFER
     elif not holds:
@@ -109,7 +117,7 @@ def answer_beam(asked: Asked) -> Answer:
         Line("beam-allowed", Amount(allowed, MOMENT)),
     ]
     if ending != "thin" and "unbraced" in asked.values:
-        longest = nominal.moment / (_factor(four) * load)
+        longest = (nominal.moment - over["own_outboard"]) / (_factor(four) * load)
         told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)
         lines.append(Line("beam-longest-reach", told))
     lines += _bends(asked, do, numbers["second_moment"], made_of)
@@ -201,6 +209,28 @@ def _unbraced(asked: Asked, reach: float) -> float:
     return reach + backspan
 
 
+def _own_outboard(asked: Asked, do: Noted, reach: float) -> float:
+    """What the beam itself does over the fulcrum; nothing, as long as nobody tells its weight."""
+    mass, length = (asked.number(name) for name in OWN)
+    if mass is None or length is None:
+        return 0.0
+    tip = asked.number("tip") or 0.0
+    if surely_below(length, limit=reach + tip):
+        raise QuestionError("beam: it is shorter than its reach and its tip together")
+    return do(
+        own_moment_outboard,
+        beam_weight=do(weight, mass=mass),
+        beam_length=length,
+        reach=reach,
+        tip_beyond_line=tip,
+    )
+
+
+def _need(name: str) -> Need:
+    said = (("input", OWN[name]), ("parameter", name))
+    return Need(Decider.MEASURER, Message("ask.need", said))
+
+
 def _bends(asked: Asked, do: Noted, second_moment: float, steel: Steel) -> list[Line]:
     backspan = asked.number("backspan")
     if backspan is None or surely_nothing(backspan):
@@ -212,12 +242,16 @@ def _bends(asked: Asked, do: Noted, second_moment: float, steel: Steel) -> list[
         "elastic_constant": steel.elastic_constant,
         "second_moment": second_moment,
     }
-    down, up = do(tip_deflection, **at), do(backspan_bow, **at)
-    return [Line("beam-tip-down", Amount(down, LENGTH)), Line("beam-bows-up", Amount(up, LENGTH))]
+    step = roof_step(LENGTH, asked.style)
+    return [
+        Line(name, Amount(step_up(do(formula, **at), step=step), LENGTH))
+        for name, formula in (("beam-tip-down", tip_deflection), ("beam-bows-up", backspan_bow))
+    ]
 
 
 def _notes(asked: Asked, one: Asking) -> tuple[Message, ...]:
-    names = ["label-first", "one-section", "own-weight-left-out", "web-by-itself"]
+    names = ["label-first", "one-section", "web-by-itself"]
+    names += [] if all(name in asked.values for name in OWN) else ["own-weight-left-out"]
     names += [] if "unbraced" in asked.values else ["whole-beam-unbraced"]
     names += ["without-fillets"] if one.rule is None else []
     return (*(Message(f"note.{name}") for name in names), _VOUCHED)

@@ -349,9 +349,12 @@ TOPICS: tuple[Topic, ...] = (
             parameter_of("reach", needed=True),
             parameter_of("unbraced_length", needed=False),
             parameter_of("backspan", needed=False),
+            *(parameter_of(name, needed=False) for name in ("beam_mass", "beam_length")),
+            parameter_of("tip_beyond_line", needed=False),
             RULES,
         ),
-        "shape=W6x12 yield=50ksi rated=1000lb reach=2ft backspan=10ft unbraced=12ft",
+        "shape=W6x12 yield=50ksi rated=1000lb reach=2ft backspan=10ft unbraced=12ft beam=18ft"
+        " beam-mass=216lb tip=6in",
         answer_beam,
     ),
     Topic(

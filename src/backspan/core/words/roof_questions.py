@@ -114,7 +114,7 @@ SENTENCES: dict[str, str] = {
         "One steel section all along, web vertical, without holes, splices, welds or damage."
     ),
     "note.own-weight-left-out": (
-        "The beam's own weight outboard is left out: it adds half its weight there times the reach."
+        "Without beam=... and beam-mass=... its own weight outboard is left out: nothing passes."
     ),
     "note.web-by-itself": (
         "Bending alone: the web over the fulcrum, shear and splices are not asked here."

@@ -77,7 +77,7 @@ SENTENCES: dict[str, str] = {
         " soldaduras ni daños."
     ),
     "note.own-weight-left-out": (
-        "No se cuenta el peso propio por fuera: añade la mitad de ese peso por el voladizo."
+        "Sin beam=... y beam-mass=... no se cuenta el peso propio por fuera, y nada pasa."
     ),
     "note.web-by-itself": (
         "Solo flexión: el alma sobre el fulcro, el cortante y los empalmes no se preguntan aquí."

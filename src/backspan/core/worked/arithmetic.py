@@ -110,6 +110,11 @@ def _bounded_operation(
 
 def _error_of_call(function: Function, bounded: tuple[tuple[float, float], ...]) -> float:
     if function is not Function.ROOT:
-        return max(error for _, error in bounded)
+        # The least it can be and the most: what is far from deciding brings no error.
+        found, least, most = (
+            _call(function, tuple(value + sign * error for value, error in bounded))
+            for sign in (0, -1, 1)
+        )
+        return max(found - least, most - found)
     value, error = bounded[0]
     return root(value + error) - root(max(0.0, value - error))

@@ -42,6 +42,14 @@ _UNIT_SETS: Mapping[Style, CoherentSet] = {
     Style.US: CoherentSet.FEET_POUNDS,
     Style.METRIC: CoherentSet.METRES_NEWTONS,
 }
+#: A steel section is told in inches; whoever reckons it has a table in inches beside it.
+_OF_A_SECTION = frozenset(
+    {
+        *("section_depth", "wall", "radius_y", "effective_radius", "between_flanges"),
+        *("second_moment", "weak_second_moment", "elastic_modulus_x", "flange_thickness"),
+        *("yield_strength", "web_thickness"),
+    }
+)
 _FUNCTIONS = {Function.ROOT: "√", Function.LARGER: "max", Function.SMALLER: "min"}
 _OPERATORS = {Operator.PLUS: "+", Operator.MINUS: "-", Operator.OVER: "/"}
 _IN_SYMBOLS = Signs({**_OPERATORS, Operator.TIMES: "·"}, _FUNCTIONS)
@@ -84,10 +92,11 @@ def worked_line(
     not that of the step, or when a name has no symbol.
     """
     _same_formula(step, description)
-    quantities = _quantities(step, description, style, symbols, constants)
+    units = unit_set(description, style)
+    quantities = _quantities(step, description, units, symbols, constants)
     in_units = {one.name: one.value for one in quantities}
     result = _in_unit(
-        step.value, Symbol(step.formula, description.symbol, "", description.result), style
+        step.value, Symbol(step.formula, description.symbol, "", description.result), units
     )
     noise = error_bound(description.expression, in_units)
     places = _result_places(result.value, noise)
@@ -102,7 +111,7 @@ def worked_line(
             return _line(description, numbers, printed, within)
     raise WorkedError(
         f"{step.formula}: the printed numbers do not give {printed.text}; "
-        f"its units do not fit together in {_UNIT_SETS[style]}"
+        f"its units do not fit together in {units}"
     )
 
 
@@ -110,6 +119,12 @@ def recompute(line: WorkedLine) -> float:
     """The result that the printed numbers give by the printed expression, in its printed unit."""
     values = {one.name: read_number(one.value) for one in line.numbers}
     return evaluate(line.expression, values)
+
+
+def unit_set(description: FormulaDescription, style: Style) -> CoherentSet:
+    """The units in which a formula's line is printed."""
+    of_section = any(name in _OF_A_SECTION for name, _ in description.parameters)
+    return CoherentSet.INCHES_POUNDS if of_section and style is Style.US else _UNIT_SETS[style]
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,18 +153,18 @@ def _same_formula(step: Step, description: FormulaDescription) -> None:
 def _quantities(
     step: Step,
     description: FormulaDescription,
-    style: Style,
+    units: CoherentSet,
     symbols: Mapping[str, Symbol],
     constants: Mapping[str, Symbol],
 ) -> tuple[_Quantity, ...]:
     values = dict(step.arguments)
     found = [
-        _in_unit(values[name], _symbol(name, symbols, dimension), style)
+        _in_unit(values[name], _symbol(name, symbols, dimension), units)
         for name, dimension in dimensions_of(step, description).items()
     ]
     named = {one.name: one for one in leaves(description.expression) if isinstance(one, Constant)}
     found += [
-        _in_unit(one.value, _symbol(one.name, constants, None), style) for one in named.values()
+        _in_unit(one.value, _symbol(one.name, constants, None), units) for one in named.values()
     ]
     return tuple(found)
 
@@ -164,8 +179,8 @@ def _symbol(name: str, symbols: Mapping[str, Symbol], dimension: Dimension | Non
     return symbol
 
 
-def _in_unit(value: float, symbol: Symbol, style: Style) -> _Quantity:
-    unit, factor = coherent_unit(symbol.dimension, _UNIT_SETS[style])
+def _in_unit(value: float, symbol: Symbol, units: CoherentSet) -> _Quantity:
+    unit, factor = coherent_unit(symbol.dimension, units)
     try:
         in_unit = float(Fraction(value) / factor)
     except (OverflowError, ValueError) as error:
