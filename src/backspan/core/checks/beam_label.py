@@ -1,4 +1,7 @@
-"""Does the maker's label on the beam allow the counterweight that is on it."""
+"""Does the maker's label on the beam allow the counterweight on it and the load of its line.
+
+A label rates a beam up to a reach, with a backspan of its own: beyond either its load says nothing.
+"""
 
 from __future__ import annotations
 
@@ -10,13 +13,14 @@ from backspan.core.model.kit import Beam, BeamLabel
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import LabelState, Unit, UnitKind
 from backspan.core.numbers import total
-from backspan.core.quantities import MASS, RATIO
+from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
+from backspan.core.sheet.beam_as_built import BeamReads, arms, beam_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.question import Asked, Compared, Question
-from backspan.core.sheet.reads import GroupReads, Read, piece_reads, read_of
+from backspan.core.sheet.reads import GroupReads, Read, hoist_reads, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
@@ -24,7 +28,7 @@ from backspan.core.sheet.words_allowed import judge_words
 
 ID = "beam-label"
 STATE = "equipment.label-state"
-COUNT = "equipment.label-count"
+COUNT, RATED = "equipment.label-count", "equipment.label-load"
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +37,17 @@ class Labelled:
 
     groups: tuple[GroupReads, ...]
     most: Read
+
+
+@dataclass(frozen=True, slots=True)
+class Rated:
+    """A beam as built, what hangs on its line, and what its label allows of both."""
+
+    beam: BeamReads
+    rated_load: Read
+    most_load: Read
+    most_reach: Read
+    least_backspan: Read
 
 
 def pieces(sheet: Sheet, one: Asked[Labelled]) -> Iterator[Compared]:
@@ -51,8 +66,32 @@ def mass(sheet: Sheet, one: Asked[Labelled]) -> Iterator[Compared]:
     yield Compared(on_beam, most, numbers=(("mass", on_beam, MASS), ("most_mass", most, MASS)))
 
 
+def load(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
+    """The rated load of the hoist on the line against the largest that the label allows."""
+    hung, most = sheet.read(one.subject.rated_load), sheet.read(one.subject.most_load)
+    yield Compared(hung, most, numbers=(("load", hung, FORCE), ("most_load", most, FORCE)))
+
+
+def reach(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
+    """The reach as built against the longest that the label allows with that load."""
+    built, _ = arms(sheet, one.subject.beam)
+    most = sheet.read(one.subject.most_reach)
+    yield Compared(built, most, numbers=(("reach", built, LENGTH), ("most_reach", most, LENGTH)))
+
+
+def backspan(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
+    """The shortest backspan that the label allows against the one as built."""
+    _, built = arms(sheet, one.subject.beam)
+    least = sheet.read(one.subject.least_backspan)
+    numbers = (("least_backspan", least, LENGTH), ("backspan", built, LENGTH))
+    yield Compared(least, built, numbers=numbers)
+
+
 PIECES = Question(ID, "label-limit", RATIO, pieces, strength=False)
 WHOLE_MASS = Question(ID, "label-limit-mass", MASS, mass, strength=False)
+LOAD = Question(ID, "label-load", FORCE, load)
+REACH = Question(ID, "label-reach", LENGTH, reach, strength=False)
+BACKSPAN = Question(ID, "label-backspan", LENGTH, backspan, strength=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -70,6 +109,23 @@ def judge(case: Case) -> Iterator[Answer]:
                 rule = needed_value(case.practice, COUNT)
                 asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
                 yield question.judge(case, asked)
+            yield from _rated(case, subject, beam)
+
+
+def _rated(case: Case, subject: BeamSubject, beam: Beam) -> Iterator[Finding]:
+    """The load on the line, then the reach and the backspan with which the label allows it."""
+    label, place = beam.label or BeamLabel(), ("kit", "beams", beam.id, "label")
+    rated_load, _ = hoist_reads(case, subject.point)
+    names = ("label_load", "label_reach", "label_backspan")
+    rated = Rated(
+        beam_reads(case, subject), rated_load, *(read_of(name, label, place) for name in names)
+    )
+    rule = needed_value(case.practice, RATED)
+    asked = Asked(rated, subject.name, subject.place, (rule,))
+    yield LOAD.judge(case, asked)
+    yield REACH.judge(case, asked)
+    if label.least_backspan is not None:
+        yield BACKSPAN.judge(case, asked)
 
 
 def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, Compared], Read]]:

@@ -189,12 +189,19 @@ class Connector:
 
 @dataclass(frozen=True, slots=True)
 class BeamLabel:
-    """What the maker's label on a beam says: how many pieces of counterweight it allows."""
+    """What the maker's label or table says of a beam: the counterweight and the load it allows.
+
+    `most_load` is the largest rated load of the hoist on its line, up to a reach of `most_reach`
+    and with no less backspan than `least_backspan`. A table with several rows is several kinds.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     most_pieces: StatedPositive[int] | None = None
     most_mass: StatedPositive[Mass] | None = None
+    most_load: StatedPositive[Force] | None = None
+    most_reach: StatedPositive[Length] | None = None
+    least_backspan: StatedPositive[Length] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,10 +1,11 @@
-"""Numbers of a beam's section and of its steel. Rows of the table in named.py."""
+"""Numbers of a beam's label, of its section and its steel. Rows of the table in named.py."""
 
 from __future__ import annotations
 
 from functools import partial
 
 from backspan.core.quantities.quantity import SIZE, Quantity
+from backspan.core.quantities.rows import rated, rated_force
 from backspan.core.quantities.units import LENGTH, PRESSURE
 
 _size = partial(Quantity, dimension=LENGTH, evidence=SIZE)
@@ -34,5 +35,28 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         evidence="evidence.geometry",
         symbol="L_b",
         asked="unbraced",
+    ),
+)
+
+BEAM_LABEL: tuple[Quantity, ...] = (
+    rated_force(
+        name="label_load",
+        words="largest rated load of a hoist that the label allows",
+        record="beam_label",
+        field="most_load",
+    ),
+    rated(
+        name="label_reach",
+        words="longest reach that the label allows with that load",
+        dimension=LENGTH,
+        record="beam_label",
+        field="most_reach",
+    ),
+    rated(
+        name="label_backspan",
+        words="shortest backspan that the label allows with that load",
+        dimension=LENGTH,
+        record="beam_label",
+        field="least_backspan",
     ),
 )

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from backspan.core.quantities.beam_section import BEAM_SECTION
+from backspan.core.quantities.beam_section import BEAM_LABEL, BEAM_SECTION
 from backspan.core.quantities.load_path import LOAD_PATH
 from backspan.core.quantities.on_stage import ON_STAGE
 from backspan.core.quantities.power import POWER
@@ -185,6 +185,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="beam_label",
         field="most_mass",
     ),
+    *BEAM_LABEL,
     # Its counterweight
     Quantity(
         name="pieces",

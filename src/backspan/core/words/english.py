@@ -168,6 +168,21 @@ SENTENCES: dict[str, str] = {
     "label-limit.pass": "{pieces} pieces on the beam; its label allows {most}.",
     "label-limit.fail": "{pieces} pieces on the beam; its label allows only {most}.",
     "label-limit.missing": "The number of pieces the label allows is not recorded.",
+    "label-load.pass": "The hoist lifts {load}; the beam's label allows {most_load}.",
+    "label-load.fail": "The hoist lifts {load}; the beam's label allows only {most_load}.",
+    "label-load.missing": (
+        "Which rated load the beam's label allows, or which the hoist has, is not recorded."
+    ),
+    "label-reach.pass": "Reach {reach}; the beam's label allows {most_reach} with its load.",
+    "label-reach.fail": (
+        "Reach {reach}; the beam's label rates it only up to {most_reach}, nothing beyond."
+    ),
+    "label-reach.missing": "Up to which reach the label allows its load is not recorded.",
+    "label-backspan.pass": "Backspan {backspan}; the beam's label asks for {least_backspan}.",
+    "label-backspan.fail": (
+        "Backspan {backspan}; the beam's label rates it only with {least_backspan} or more."
+    ),
+    "label-backspan.missing": "The backspan that the label asks for, or the one there, is unknown.",
     "label-limit-mass.pass": "{mass} on the beam; its label allows {most_mass}.",
     "label-limit-mass.fail": "{mass} on the beam; its label allows only {most_mass}.",
     "proportion.pass": "Inboard over outboard is {ratio}; at least {least} is asked.",

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 INPUTS: dict[str, str] = {
+    "label_load": "mayor carga nominal de aparejo que admite la etiqueta",
+    "label_reach": "mayor voladizo que admite la etiqueta con esa carga",
+    "label_backspan": "menor brazo trasero que admite la etiqueta con esa carga",
     "section_depth": "canto de la sección de la viga",
     "flange_width": "ancho de sus alas, o de un tubo",
     "web_thickness": "espesor de su alma",
@@ -57,6 +60,25 @@ FORMULAS: dict[str, str] = {
 }
 
 SENTENCES: dict[str, str] = {
+    "label-load.pass": "El aparejo sube {load}; la etiqueta de la viga admite {most_load}.",
+    "label-load.fail": "El aparejo sube {load}; la etiqueta de la viga solo admite {most_load}.",
+    "label-load.missing": (
+        "No consta qué carga nominal admite la etiqueta de la viga, o cuál tiene el aparejo."
+    ),
+    "label-reach.pass": (
+        "Voladizo {reach}; la etiqueta de la viga admite {most_reach} con su carga."
+    ),
+    "label-reach.fail": (
+        "Voladizo {reach}; la etiqueta de la viga solo vale hasta {most_reach}. Más allá no vale."
+    ),
+    "label-reach.missing": "No consta hasta qué voladizo admite la etiqueta su carga.",
+    "label-backspan.pass": (
+        "Brazo trasero {backspan}; la etiqueta de la viga pide {least_backspan}."
+    ),
+    "label-backspan.fail": (
+        "Brazo trasero {backspan}; la etiqueta de la viga solo vale con {least_backspan} o más."
+    ),
+    "label-backspan.missing": "No se conoce el brazo trasero que pide la etiqueta, o el que hay.",
     "ask.beam-holds": (
         "Sobre el fulcro la carga hace {moment}, cuatro veces eso es {factored}; la viga resiste"
         " {nominal} antes de fluir o volcar, {allowed} en servicio."
@@ -95,4 +117,12 @@ LABELS: dict[str, str] = {
     "beam-longest-reach": "mayor voladizo con el que lleva cuatro veces la carga",
     "beam-tip-down": "el extremo del cable baja",
     "beam-bows-up": "la viga se arquea hacia arriba por dentro",
+}
+
+MENDS: dict[str, str] = {
+    "label-load.fail": (
+        "Usar una viga que valga para el aparejo, o un aparejo menor; hacerlo revisar."
+    ),
+    "label-reach.fail": "Acercar el cable, o usar una viga que valga para este voladizo.",
+    "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
 }
