@@ -13,8 +13,6 @@ from backspan.core.model.rigs import (
     Fastening,
     Found,
     Pin,
-    Route,
-    Tautness,
     TiebackEnd,
     TiebackStart,
 )
@@ -22,9 +20,11 @@ from backspan.core.model.seen import (
     Grab,
     GrabHeight,
     HarnessState,
+    Route,
     Saddle,
     Splices,
     Swing,
+    Tautness,
     TiedTo,
     Tightened,
 )

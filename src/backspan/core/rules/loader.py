@@ -47,6 +47,7 @@ class Topic(StrEnum):
     CONDITION = "condition"
     ANCHOR = "anchor"
     STAGE = "stage"
+    BEAM = "beam"
     FALL = "fall"
     POWER = "power"
 
