@@ -32,6 +32,7 @@ from backspan.core.sheet.case import Place
 from backspan.core.wire import configuration_code
 from tests.unit.core import rigs
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, put
+from tests.unit.core.words import lacking_beams
 from tests.unit.core.words.lacking_stages import LACKS
 
 Draw = random.Random
@@ -245,6 +246,20 @@ STAGE_FAULTS: tuple[tuple[Place, Any], ...] = tuple(
     if value is None or str(getattr(value, "value", value)) in REFUSED
 )
 
+#: A beam with one thing that nobody said, or that is refused.
+BEAM_REFUSED = frozenset(
+    {
+        *("web leaning", "one end lacks one", "at neither end", "at an angle to its bearing"),
+        *("to one side of the stirrup", "tail high", "leans sideways", "bowed more, or kinked"),
+        *("free to move", "not fastened together", "flanges in", "sections joined"),
+    }
+)
+BEAM_FAULTS: tuple[tuple[Place, Any], ...] = tuple(
+    (place, value)
+    for place, value in lacking_beams.LACKS
+    if value is None or str(value.value) in BEAM_REFUSED
+)
+
 FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     "half the plates are gone": _fewer,
     "the line hangs inside the face": _beyond("setback", "reach", (0.0, 12.0)),
@@ -261,6 +276,9 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     ),
     "something of the stage is not as it has to be": lambda draw, project: put(
         project, *draw.choice(STAGE_FAULTS)
+    ),
+    "something of the beam is not as it has to be": lambda draw, project: put(
+        project, *draw.choice(BEAM_FAULTS)
     ),
     "a top rail too low": _number((*RIG, "stages", 0, "found", "rail_height"), 10.0, 35.4),
     "far from the face, and nobody tied": _number(

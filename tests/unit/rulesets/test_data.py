@@ -36,6 +36,7 @@ from backspan.core.rules.shape import (
     Mark,
     WordList,
 )
+from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
@@ -91,6 +92,7 @@ COPIED = {
     (OSHA, "line.stall-load"),
     *((OSHA, f"line.{name}") for name in LINE_COPIED),
     *((OSHA, f"stage.{name}") for name in STAGE_COPIED),
+    *((OSHA, f"beam.{name}") for name in BEAM_COPIED),
     *((OSHA, f"fall.most-{name}") for name in ("free-fall", "deceleration", "force")),
     (OSHA, "fall.tied-by-person"),
     (OSHA, "hoist.stall-load-meaning"),
@@ -141,6 +143,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-rated-load": ("3000 lb", FORCE),
     "plausible.least-rated-load": ("500 lb", FORCE),
     "plausible.most-hoist-mass-to-rated-load": ("1", RATIO),
+    "plausible.most-tip-to-inboard": ("1", RATIO),
     "plausible.most-stage-length": ("60 ft", LENGTH),
     "tieback.most-angle": ("15 deg", ANGLE),
     "tolerance.tieback-angle": ("2 deg", ANGLE),
@@ -215,6 +218,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
     **STAGE_WORDS,
+    **BEAM_WORDS,
     "fall.tied-to": {TiedTo.LIFELINE},
     "fall.tied-by-person": {TiedTo.SUPPORT_LINES},
     "fall.refused-rope": {RopeKind.NATURAL},

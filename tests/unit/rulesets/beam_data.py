@@ -1,0 +1,38 @@
+"""What the rule values of beams as they were found say, as the project file spells it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Mapping
+
+from backspan.core.model.beams import (
+    BeamBow,
+    BeamLevel,
+    Channels,
+    Joined,
+    Restraint,
+    Shackle,
+    SpliceMarks,
+    SpliceOrder,
+    SplicePins,
+    Square,
+    StopBolts,
+    Web,
+)
+
+#: What the paragraphs on outrigger beams ask for, known from copies.
+BEAM_COPIED = ("web", "stops", "square", "shackle", "restrained", "channels")
+
+BEAM_WORDS: Mapping[str, Collection[str]] = {
+    "beam.web": {Web.VERTICAL, Web.NONE},
+    "beam.stops": {StopBolts.BOTH_ENDS},
+    "beam.square": {Square.SQUARE, Square.OBSTRUCTED},
+    "beam.shackle": {Shackle.OVER},
+    "beam.level": {BeamLevel.AS_MADE},
+    "beam.bow": {BeamBow.STRAIGHT, BeamBow.ALLOWED},
+    "beam.restrained": {Restraint.RESTRAINED},
+    "beam.channels": {Channels.FASTENED, Channels.NO_PAIR},
+    "beam.joined": set(Joined),
+    "beam.pins": {SplicePins.LOCKED},
+    "beam.order": {SpliceOrder.MAKERS},
+    "beam.marks": {SpliceMarks.MATCH},
+}
