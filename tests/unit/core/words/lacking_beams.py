@@ -47,7 +47,7 @@ JOINT = BeamSplice(
     seen(SpliceOrder.MAKERS),
     seen(SpliceMarks.MATCH),
 )
-#: The left beam of two sections that meet 9 ft from its tail, its stack from 3 ft 6 in to 7 ft 6 in.
+#: The left beam of two sections that meet 9 ft from its tail; its stack ends at 7 ft 6 in.
 JOINED = put(put(PROJECT, (*ARM, "joined"), seen(Joined.SECTIONS)), (*ARM, "splices"), (JOINT,))
 SPLICE: Place = (*ARM, "splices", "J1")
 LACKS: tuple[tuple[Place, Any], ...] = (

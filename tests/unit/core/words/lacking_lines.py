@@ -10,6 +10,7 @@ from backspan.core.model.rigs import (
     Pin,
 )
 from backspan.core.model.seen import (
+    Route,
     Saddle,
     Tightened,
 )
