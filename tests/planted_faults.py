@@ -32,7 +32,7 @@ from backspan.core.sheet.case import Place
 from backspan.core.wire import configuration_code
 from tests.unit.core import rigs
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, put
-from tests.unit.core.words import lacking_beams
+from tests.unit.core.words.lacking_beams import BEAM_FAULTS
 from tests.unit.core.words.lacking_stages import LACKS
 
 Draw = random.Random
@@ -244,20 +244,6 @@ STAGE_FAULTS: tuple[tuple[Place, Any], ...] = tuple(
     (place, value)
     for place, value in LACKS
     if value is None or str(getattr(value, "value", value)) in REFUSED
-)
-
-#: A beam with one thing that nobody said, or that is refused.
-BEAM_REFUSED = frozenset(
-    {
-        *("web leaning", "one end lacks one", "at neither end", "at an angle to its bearing"),
-        *("to one side of the stirrup", "tail high", "leans sideways", "bowed more, or kinked"),
-        *("free to move", "not fastened together", "flanges in", "sections joined"),
-    }
-)
-BEAM_FAULTS: tuple[tuple[Place, Any], ...] = tuple(
-    (place, value)
-    for place, value in lacking_beams.LACKS
-    if value is None or str(value.value) in BEAM_REFUSED
 )
 
 FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {

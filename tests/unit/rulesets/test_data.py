@@ -8,7 +8,7 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind, RopeKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Fastening,
     Found,
@@ -17,15 +17,9 @@ from backspan.core.model.rigs import (
     TiebackStart,
 )
 from backspan.core.model.seen import (
-    Grab,
-    GrabHeight,
-    HarnessState,
     Route,
     Saddle,
-    Splices,
-    Swing,
     Tautness,
-    TiedTo,
     Tightened,
 )
 from backspan.core.model.topics import Topic
@@ -37,6 +31,7 @@ from backspan.core.rules.shape import (
     WordList,
 )
 from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
+from tests.unit.rulesets.fall_data import FALL_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
@@ -219,14 +214,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.damage": {RopeDamage.NONE},
     **STAGE_WORDS,
     **BEAM_WORDS,
-    "fall.tied-to": {TiedTo.LIFELINE},
-    "fall.tied-by-person": {TiedTo.SUPPORT_LINES},
-    "fall.refused-rope": {RopeKind.NATURAL},
-    "fall.grab": {Grab.MATCHED},
-    "fall.grab-height": {GrabHeight.ABOVE, GrabHeight.LEVEL},
-    "fall.splices": {Splices.NONE},
-    "fall.swing": {Swing.NEAR},
-    "fall.harness": {HarnessState.SOUND},
+    **FALL_WORDS,
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -284,7 +272,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback", "line", "bearing"}
-CUSTOM |= {"stage", "fall", "power"}
+CUSTOM |= {"stage", "fall", "power", "beam"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

@@ -41,7 +41,6 @@ BEAM: dict[str, str] = {
     ),
     "beam-channels.missing": "Whether the beam is a pair of channels, and how held, nobody stated.",
     "beam-joined.pass": "The beam is made of: {found}.",
-    "beam-joined.fail": "The beam is made of: {found}; what is accepted: {listed}.",
     "beam-joined.missing": (
         "Whether the beam is of one piece or of sections is not known, or joints are listed of a"
         " beam of one piece."

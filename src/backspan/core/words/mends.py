@@ -36,7 +36,6 @@ BY_MESSAGE: dict[str, str] = {
     "beam-bow.fail": "Take the load off, and use a sound beam that is made for it.",
     "beam-restrained.fail": "Hold the beam to both sides, and look at it again.",
     "beam-channels.fail": "Fasten the channels together, flanges out, and look at them again.",
-    "beam-joined.fail": "Use a beam of one piece, or of sections of one maker.",
     "beam-pins.fail": "Put in the maker's pins, lock every one, and look at them again.",
     "beam-order.fail": "Join the sections in their maker's order.",
     "beam-marks.fail": "Use sections of one set.",

@@ -48,14 +48,13 @@ BEAM: dict[str, str] = {
     ),
     "beam-channels.missing": "Nadie declaró si la viga es un par de perfiles en U ni cómo se unen.",
     "beam-joined.pass": "Composición de la viga: {found}.",
-    "beam-joined.fail": "Composición de la viga: {found}; lo que se acepta: {listed}.",
     "beam-joined.missing": (
         "No se sabe si la viga es de una pieza o de tramos, o figuran uniones en una viga de una"
         " pieza."
     ),
     "beam-pins.pass": "Pasadores de la unión: {found}.",
     "beam-pins.fail": "Pasadores de la unión: {found}. La viga puede separarse.",
-    "beam-pins.missing": "Nadie declaró si los pasadores de la unión están puestos y asegurados.",
+    "beam-pins.missing": "Nadie declaró si los pasadores de la unión están puestos y con cierre.",
     "beam-order.pass": "Tramos en la unión: {found}.",
     "beam-order.fail": (
         "Tramos en la unión: {found}. Puede que el resistente no esté donde debe estar."
@@ -101,8 +100,7 @@ MENDS: dict[str, str] = {
     "beam-bow.fail": "Descargarla, y usar una viga sana que esté hecha para la carga.",
     "beam-restrained.fail": "Sujetar la viga hacia los dos lados, y mirarla de nuevo.",
     "beam-channels.fail": "Unir los perfiles con las alas hacia fuera, y mirarlos de nuevo.",
-    "beam-joined.fail": "Usar una viga de una pieza o de tramos de un mismo fabricante.",
-    "beam-pins.fail": "Poner los pasadores del fabricante, asegurarlos todos, y mirar de nuevo.",
+    "beam-pins.fail": "Poner los pasadores del fabricante, cerrarlos todos, y mirar de nuevo.",
     "beam-order.fail": "Montar los tramos en el orden de su fabricante.",
     "beam-marks.fail": "Usar tramos de un mismo juego.",
     "splice-clear.fail": "Mover el contrapeso fuera de la unión, y hacerlo revisar.",

@@ -56,6 +56,17 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*ARM, "joined"), None),
     ((*ARM, "joined"), seen(Joined.SECTIONS)),
 )
+#: Words of a beam that stop a drop; that it is of sections does where none of its joints is listed.
+REFUSED = frozenset(
+    {
+        *("web leaning", "one end lacks one", "at neither end", "at an angle to its bearing"),
+        *("to one side of the stirrup", "tail high", "leans sideways", "bowed more, or kinked"),
+        *("free to move", "not fastened together", "flanges in", "sections joined"),
+    }
+)
+BEAM_FAULTS = tuple(
+    (place, value) for place, value in LACKS if value is None or str(value.value) in REFUSED
+)
 OF_JOINT: tuple[tuple[Place, Any], ...] = (
     *(((*SPLICE, name), None) for name in (*OF_SPLICE, "from_tail")),
     *(((*SPLICE, name), seen(word)) for name, kind in OF_SPLICE.items() for word in kind),
