@@ -32,6 +32,7 @@ from backspan.core.sheet.case import Place
 from backspan.core.wire import configuration_code
 from tests.unit.core import rigs
 from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, put
+from tests.unit.core.words.lacking_beams import BEAM_FAULTS
 from tests.unit.core.words.lacking_stages import LACKS
 
 Draw = random.Random
@@ -261,6 +262,9 @@ FAULTS: Mapping[str, Callable[[Draw, Project], Project]] = {
     ),
     "something of the stage is not as it has to be": lambda draw, project: put(
         project, *draw.choice(STAGE_FAULTS)
+    ),
+    "something of the beam is not as it has to be": lambda draw, project: put(
+        project, *draw.choice(BEAM_FAULTS)
     ),
     "a top rail too low": _number((*RIG, "stages", 0, "found", "rail_height"), 10.0, 35.4),
     "far from the face, and nobody tied": _number(

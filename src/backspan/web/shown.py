@@ -18,6 +18,7 @@ _NOT_NAMES = frozenset(
     {
         *("drops", "rig", "suspension_points", "counterweighted_beam", "other_support", "fulcrum"),
         *("rear", "stack", "groups", "tiebacks", "lifelines", "connectors", "clips", "pad"),
+        "splices",
         *("wear", "kit", "units", "stages", "found", "work", "loads"),
     }
 )

@@ -71,6 +71,7 @@ RECORDS: dict[str, Place] = {
     "hoist": HOIST,
     "stage": STAGE,
     "rope": ("kit", "ropes", "W"),
+    "beam_splice": (*ARM, "splices", "J1"),
     "stage_found": (*RIG, "stages", 0, "found"),
     "termination": ("kit", "terminations", "EYE"),
     "clip_sheet": ("kit", "terminations", "GRIPS", "clips"),

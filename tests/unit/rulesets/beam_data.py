@@ -1,33 +1,38 @@
-"""What the rule values of beams say, and which of them nobody has seen in their text."""
+"""What the rule values of beams as they were found say, as the project file spells it."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 
-from backspan.core.quantities import PRESSURE, RATIO, Dimension
-from backspan.core.rules.shape import Section
-from tests.unit.rulesets.shipped import BY_ID, OSHA
+from backspan.core.model.beams import (
+    BeamBow,
+    BeamLevel,
+    Channels,
+    Joined,
+    Restraint,
+    Shackle,
+    SpliceMarks,
+    SpliceOrder,
+    SplicePins,
+    Square,
+    StopBolts,
+    Web,
+)
 
-SHAPES, STEEL = "us-aisc-shapes", "us-aisc-360"
+#: What the paragraphs on outrigger beams ask for, known from copies.
+BEAM_COPIED = ("web", "stops", "square", "shackle", "restrained", "channels")
 
-BEAM_LIMITS: Mapping[str, tuple[str, Dimension]] = {
-    "beam.safety-bending": ("1.67", RATIO),
-    "beam.safety-web-yielding": ("1.5", RATIO),
-    "beam.safety-web-crippling": ("2", RATIO),
-    "beam.safety-shear": ("1.67", RATIO),
-    "beam.elastic-constant": ("29000 ksi", PRESSURE),
-    "beam.slender-web": ("3.76", RATIO),
-    "beam.slender-flange": ("1", RATIO),
-    "beam.slender-tube-flange": ("1.12", RATIO),
-    "beam.slender-tube-web": ("2.42", RATIO),
-    "beam.slender-pipe": ("0.07", RATIO),
-}
-BEAM_REMEMBERED = {(STEEL, key) for key in BEAM_LIMITS}
-BEAM_COPIED = {
-    (OSHA, "beam.four-times"),
-    *(
-        (SHAPES, one.key)
-        for one in BY_ID[SHAPES].values
-        if isinstance(one.readings[0].content, Section)
-    ),
+BEAM_WORDS: Mapping[str, Collection[str]] = {
+    "beam.web": {Web.VERTICAL, Web.NONE},
+    "beam.stops": {StopBolts.BOTH_ENDS},
+    "beam.square": {Square.SQUARE, Square.OBSTRUCTED},
+    "beam.shackle": {Shackle.OVER},
+    "beam.level": {BeamLevel.AS_MADE},
+    "beam.bow": {BeamBow.STRAIGHT, BeamBow.ALLOWED},
+    "beam.restrained": {Restraint.RESTRAINED},
+    "beam.channels": {Channels.FASTENED, Channels.NO_PAIR},
+    "beam.joined": set(Joined),
+    "beam.pins": {SplicePins.LOCKED},
+    "beam.order": {SpliceOrder.MAKERS},
+    "beam.marks": {SpliceMarks.MATCH},
 }

@@ -8,34 +8,30 @@ from enum import StrEnum
 import pytest
 
 from backspan.core.model.evidence import Evidence
-from backspan.core.model.kit import PieceKind, RopeKind, TerminationKind, TerminationMaker
+from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Fastening,
     Found,
     Pin,
-    Route,
-    Tautness,
     TiebackEnd,
     TiebackStart,
 )
 from backspan.core.model.seen import (
-    Grab,
-    GrabHeight,
-    HarnessState,
+    Route,
     Saddle,
-    Splices,
-    Swing,
-    TiedTo,
+    Tautness,
     Tightened,
 )
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import Limit, Mark, WordList
-from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_LIMITS, BEAM_REMEMBERED, SHAPES
+from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
+from tests.unit.rulesets.fall_data import FALL_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
+from tests.unit.rulesets.steel_data import SHAPES, STEEL_COPIED, STEEL_LIMITS, STEEL_REMEMBERED
 from tools.write_sources import PAGE, ROOT, RULE_SETS, page
 
 EDITIONS = {
@@ -71,7 +67,7 @@ REMEMBERED = {
     ("uk-bs-5974", "tipping.rated-load"),
     ("in-bocw", "tipping.not-found"),
     *(("trade-practice", key) for key in POWER_REMEMBERED),
-    *BEAM_REMEMBERED,
+    *STEEL_REMEMBERED,
 }
 
 #: What the paragraphs on suspension ropes and their ends ask for.
@@ -91,6 +87,7 @@ COPIED = {
     (OSHA, "line.stall-load"),
     *((OSHA, f"line.{name}") for name in LINE_COPIED),
     *((OSHA, f"stage.{name}") for name in STAGE_COPIED),
+    *((OSHA, f"beam.{name}") for name in BEAM_COPIED),
     *((OSHA, f"fall.most-{name}") for name in ("free-fall", "deceleration", "force")),
     (OSHA, "fall.tied-by-person"),
     (OSHA, "hoist.stall-load-meaning"),
@@ -101,7 +98,7 @@ COPIED = {
     *((OSHA, f"counterweight.{name}") for name in ("purpose-made", "accepted-fastening")),
     (OSHA, "bearing.rated-load"),
     (OSHA, "bearing.stall-load"),
-    *BEAM_COPIED,
+    *STEEL_COPIED,
     ("ca-on-oreg-213-91", "load.factored-load"),
     ("cn-gb-19155", "tipping.half-of-total"),
 }
@@ -140,6 +137,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-rated-load": ("3000 lb", FORCE),
     "plausible.least-rated-load": ("500 lb", FORCE),
     "plausible.most-hoist-mass-to-rated-load": ("1", RATIO),
+    "plausible.most-tip-to-inboard": ("1", RATIO),
     "plausible.most-stage-length": ("60 ft", LENGTH),
     "tieback.most-angle": ("15 deg", ANGLE),
     "tolerance.tieback-angle": ("2 deg", ANGLE),
@@ -164,7 +162,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "fall.counts-from": ("10 ft", LENGTH),
     "fall.margin": ("1.5 ft", LENGTH),
     **POWER_LIMITS,
-    **BEAM_LIMITS,
+    **STEEL_LIMITS,
     "fall.harness-shift": ("1.5 ft", LENGTH),
 }
 
@@ -215,14 +213,8 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.tightened": {Tightened.THIS_SHIFT},
     "line.damage": {RopeDamage.NONE},
     **STAGE_WORDS,
-    "fall.tied-to": {TiedTo.LIFELINE},
-    "fall.tied-by-person": {TiedTo.SUPPORT_LINES},
-    "fall.refused-rope": {RopeKind.NATURAL},
-    "fall.grab": {Grab.MATCHED},
-    "fall.grab-height": {GrabHeight.ABOVE, GrabHeight.LEVEL},
-    "fall.splices": {Splices.NONE},
-    "fall.swing": {Swing.NEAR},
-    "fall.harness": {HarnessState.SOUND},
+    **BEAM_WORDS,
+    **FALL_WORDS,
     "presence.power": {Found.SOUND, Found.NONE_NEEDED},
     "evidence.geometry": {Evidence.MEASURED},
     "evidence.rating": {Evidence.LABEL, Evidence.CERTIFICATE},
@@ -280,7 +272,7 @@ def test_a_remembered_value_says_so_in_its_source_and_no_other_does() -> None:
 #: What the custom of the trade may speak of.
 CUSTOM = {"evidence", "tolerance", "plausible", "take-over", "witness", "age", "presence"}
 CUSTOM |= {"design", "condition", "anchor", "load", "counterweight", "tieback", "line", "bearing"}
-CUSTOM |= {"stage", "fall", "power"}
+CUSTOM |= {"stage", "fall", "power", "beam"}
 
 
 def test_trade_practice_names_no_source_and_stays_out_of_the_law() -> None:

@@ -16,7 +16,7 @@ from backspan.core.numbers import exact_sum, meets, surely_above
 from backspan.core.quantities import RATIO, Amount, Dimension
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.sheet.beam_as_built import BeamReads, as_built, beam_reads
+from backspan.core.sheet.beam_as_built import BeamReads, as_built, beam_reads, inboard_of
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -113,6 +113,7 @@ def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
     beam = beam_reads(case, subject)
     yield from (beam.reach, beam.backspan)
     yield from _taped_against_stack(beam)
+    yield from _tip_against_inboard(beam)
     yield from (group.mass for group in beam.groups)
     counts = [group.count for group in subject.support.stack.groups]
     if counts:
@@ -136,6 +137,14 @@ def _taped_against_stack(beam: BeamReads) -> Iterator[Read]:
         return
     apart = abs(taped.value - built.backspan)
     yield _beside("backspan_apart", apart, taped, beam.backspan.place)
+
+
+def _tip_against_inboard(beam: BeamReads) -> Iterator[Read]:
+    """What the beam has beyond the line over what it has inboard, where both are known."""
+    tip = beam.tip.stated
+    inboard = inboard_of(BareSheet({}, {}), beam, beam.reach.as_stated)
+    if tip is not None and surely_above(inboard, limit=0.0):
+        yield _beside("tip_to_inboard", tip.value / inboard, tip, beam.tip.place)
 
 
 def _of_hoist(hoist: Hoist) -> Iterator[Read]:

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
 from backspan.core.model.evidence import StatedValue
-from backspan.core.model.rigs import Found, Route
+from backspan.core.model.rigs import Found
+from backspan.core.model.seen import Route
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check

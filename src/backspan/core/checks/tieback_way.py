@@ -15,7 +15,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import DoesNotApply, Finding, Message
-from backspan.core.model.rigs import Route, SuspensionPoint, Tieback
+from backspan.core.model.rigs import SuspensionPoint, Tieback
+from backspan.core.model.seen import Route
 from backspan.core.model.site import Obstacle
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import meets

@@ -13,6 +13,7 @@ from typing import Any
 from backspan.core.ledger import bodies
 from backspan.core.ledger.document import Path, PlaceError, at, checked, drop_of, put
 from backspan.core.ledger.kinds import Body
+from backspan.core.model.beams import BeamFound
 from backspan.core.model.project import Project
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.stages import StageFound
@@ -113,6 +114,10 @@ def _exchanged(body: bodies.UnitExchanged, data: Any) -> Iterator[Write]:
         raise PlaceError(f"{'/'.join(path)}: {found!r} is there, not {body.taken_out!r}")
     at(data, ("kit", "units", body.put_in))
     yield Write(path, checked(path, body.put_in))
+    # What was found of a beam, and where its sections met, was of the one that was taken out.
+    if body.path[-2:] == ("counterweighted_beam", "beam"):
+        for name, blank in (("joined", None), ("splices", []), ("found", to_data(BeamFound()))):
+            yield Write((*path[:-1], name), blank)
     # What was found of a stage was found of the one that hung there, with the hoists it had.
     for number, hung in enumerate(at(data, ("drops", body.drop, "rig", "stages"))):
         found = ("drops", body.drop, "rig", "stages", str(number), "found")

@@ -49,6 +49,7 @@ class Basis:
     anchor: tuple[RuleChoice, ...] = ()
     stage: tuple[RuleChoice, ...] = ()
     fall: tuple[RuleChoice, ...] = ()
+    beam: tuple[RuleChoice, ...] = ()
 
     def of(self, topic: str) -> tuple[RuleChoice, ...]:
         """The rule sets of a topic, its own or those of tipping."""

@@ -17,6 +17,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.model.signed import LIMITS
 from backspan.core.model.site import Edge, Roof
+from backspan.core.model.splice_places import beyond_the_beam
 from backspan.core.numbers import root, surely_above
 from backspan.core.quantities import LENGTH, Length, display
 
@@ -77,6 +78,8 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
         if _comes_from_itself(drop, project):
             back: Path = ("drops", index, "rig", "moved_from")
             found.append(ReferenceProblem(back, f"a way back to {drop.id}", "the drop before"))
+        if drop.rig is not None:
+            found.extend(beyond_the_beam(drop.rig, ("drops", index, "rig"), project))
         of_drop = _edge_of(drop, project)
         if of_drop is not None and _length(of_drop) > _SLACK:
             found.extend(_outside(drop, ("drops", index), of_drop, project))
@@ -209,6 +212,8 @@ def _point(point: SuspensionPoint, path: Path, lists: dict[str, Identifiers]) ->
         for index, group in enumerate(beam.stack.groups):
             group_path = (*beam_path, "stack", "groups", index, "piece")
             yield from lists["piece"].lookup(group.piece, group_path)
+        joints = [((*beam_path, "splices"), beam.splices)]
+        yield from identifiers("splice", "splices of the beam", joints).doubled()
     for index, fitted in enumerate(point.connectors or ()):
         place = (*path, "connectors", index, "connector")
         yield from lists["connector"].lookup(fitted.connector, place)

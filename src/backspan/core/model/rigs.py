@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import Any, ClassVar
 
 from backspan.core.model.basis import RuleChoice
+from backspan.core.model.beams import BeamFound, BeamSplice, Joined
 from backspan.core.model.evidence import (
     STRICT,
     Stated,
@@ -19,9 +20,11 @@ from backspan.core.model.seen import (
     Grab,
     GrabHeight,
     HarnessState,
+    Route,
     Saddle,
     Splices,
     Swing,
+    Tautness,
     TiedTo,
     Tightened,
 )
@@ -131,7 +134,9 @@ class CounterweightedBeam:
     `reach` is fulcrum to suspension line; `backspan` is fulcrum to the centroid of the stack;
     `tip_beyond_line` is from the suspension line to the beam's front end; `rear_stand` is from the
     fulcrum to what carries the beam behind, `rear` what that stands on. With `backspan_from`
-    "worked out from the stack" the backspan follows from the beam's length and the stack.
+    "worked out from the stack" the backspan follows from the beam's length and the stack. `joined`
+    and where its `splices` lie are of the beam as it is put together, `found` is what was seen of
+    it on a day.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -145,6 +150,9 @@ class CounterweightedBeam:
     rear_stand: StatedPositive[Length] | None = None
     rear: RearBearing | None = None
     stack: Stack = field(default_factory=Stack)
+    joined: Stated[Joined] | None = None
+    splices: tuple[BeamSplice, ...] = ()
+    found: BeamFound = field(default_factory=BeamFound)
 
 
 class OtherSupportKind(StrEnum):
@@ -196,22 +204,6 @@ class TiebackStart(StrEnum):
     SHACKLE = "suspension shackle"
     STACK = "counterweight"
     STAND = "stand"
-
-
-class Tautness(StrEnum):
-    """Whether a tieback can move before it holds."""
-
-    TAUT = "taut"
-    SLACK = "slack"
-
-
-class Route(StrEnum):
-    """How a tieback runs from its support to its end."""
-
-    STRAIGHT = "straight, touching nothing"
-    ABOVE = "straight, clear above what the plan shows"
-    OVER_AN_EDGE = "over an edge"
-    BENT = "bent round something"
 
 
 @dataclass(frozen=True, slots=True)

@@ -70,3 +70,19 @@ class HarnessState(StrEnum):
     SOUND = "looked at and sound"
     WORN = "worn or damaged"
     ARRESTED = "has arrested a fall"
+
+
+class Tautness(StrEnum):
+    """Whether a tieback can move before it holds."""
+
+    TAUT = "taut"
+    SLACK = "slack"
+
+
+class Route(StrEnum):
+    """How a tieback runs from its support to its end."""
+
+    STRAIGHT = "straight, touching nothing"
+    ABOVE = "straight, clear above what the plan shows"
+    OVER_AN_EDGE = "over an edge"
+    BENT = "bent round something"

@@ -207,6 +207,13 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="to_face",
         zero=True,
     ),
+    # The beam: where its sections meet
+    taped(
+        name="splice_from_tail",
+        words="tail end to the joint of two sections",
+        record="beam_splice",
+        field="from_tail",
+    ),
     # Tieback and anchor
     Quantity(
         name="tieback_angle",

@@ -371,5 +371,11 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=RATIO,
         most="hoist-mass-to-rated-load",
     ),
+    Quantity(
+        name="tip_to_inboard",
+        words="beam beyond the line over all of it inboard of the fulcrum",
+        dimension=RATIO,
+        most="tip-to-inboard",
+    ),
     *LOAD_PATH,
 )

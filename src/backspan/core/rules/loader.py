@@ -30,7 +30,6 @@ class Topic(StrEnum):
     TIPPING = "tipping"
     GEOMETRY = "geometry"
     BEARING = "bearing"
-    BEAM = "beam"
     LINE = "line"
     TIEBACK = "tieback"
     LOAD = "load"
@@ -48,6 +47,7 @@ class Topic(StrEnum):
     CONDITION = "condition"
     ANCHOR = "anchor"
     STAGE = "stage"
+    BEAM = "beam"
     FALL = "fall"
     POWER = "power"
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import fields, is_dataclass
 from enum import StrEnum
 from functools import cache
 from typing import Any
 
+from backspan.core.model.beams import BeamSplice
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.inherit import with_statements
 from backspan.core.model.kit import Kit
@@ -32,9 +33,14 @@ _NOT_CONTENT = frozenset(
         *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
         *("found", "rope_ends", "power", "rescue", "thimble", "end_stop"),
         *("softener", "taut", "tightened", "pin"),
-        *("grab", "grab_height", "splices", "tied_to", "swing", "harness"),
+        *("grab", "grab_height", "tied_to", "swing", "harness"),
     }
 )
+#: The same of one record, whose names are content elsewhere: where a beam is joined is.
+_NOT_CONTENT_OF: Mapping[type, frozenset[str]] = {
+    Lifeline: frozenset({"splices"}),
+    BeamSplice: frozenset({"pins", "order", "marks"}),
+}
 
 #: Kinds of kit that rigs did not name from the first: without one the code is what it was.
 _LATER = frozenset({"connector", "lanyard"})
@@ -120,7 +126,7 @@ def _content(record: type) -> tuple[tuple[str, Any], ...]:
     return tuple(
         (field.name, default_of(field))
         for field in fields(record)
-        if field.name not in _NOT_CONTENT
+        if field.name not in _NOT_CONTENT | _NOT_CONTENT_OF.get(record, frozenset())
     )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.words import (
-    spanish_beam,
+    spanish_beam_strength,
     spanish_drawing,
     spanish_formulas,
     spanish_labels,
@@ -133,21 +133,21 @@ SPANISH = Language(
     note=NOTE,
     sentences={
         **spanish_questions.SENTENCES,
-        **spanish_beam.SENTENCES,
+        **spanish_beam_strength.SENTENCES,
         **spanish_sentences.SENTENCES,
     },
     margins=MARGINS,
     one_piece=ONE_PIECE,
     one_change=ONE_CHANGE,
     stay_on=STAY_ON,
-    inputs={**spanish_names.INPUTS, **spanish_beam.INPUTS},
+    inputs={**spanish_names.INPUTS, **spanish_beam_strength.INPUTS},
     seen_from=spanish_seen_from.SEEN_FROM,
     checks=spanish_names.CHECKS,
-    labels={**spanish_questions.LABELS, **spanish_beam.LABELS},
+    labels={**spanish_questions.LABELS, **spanish_beam_strength.LABELS},
     verdict_meanings=VERDICT_MEANINGS,
     marks=MARKS,
     mends_by_margin=spanish_mends.BY_MARGIN,
-    mends_by_message={**spanish_mends.BY_MESSAGE, **spanish_beam.MENDS},
+    mends_by_message={**spanish_mends.BY_MESSAGE, **spanish_beam_strength.MENDS},
     paper=spanish_labels.LABELS,
     drawing=spanish_drawing.DRAWING,
     dimensions=spanish_labels.DIMENSIONS,
@@ -165,5 +165,5 @@ SPANISH = Language(
     entry_titles=spanish_record.TITLES,
     entry_lines=spanish_record.LINES,
     words=spanish_names.WORDS,
-    formulas={**spanish_formulas.TITLES, **spanish_beam.FORMULAS},
+    formulas={**spanish_formulas.TITLES, **spanish_beam_strength.FORMULAS},
 )

@@ -1,128 +1,107 @@
-"""The beam's section and strength in Spanish: its numbers, and what its formulas are called."""
+"""Sentences on a counterweighted beam in Spanish: the ids and values of beam_sentences.py."""
 
 from __future__ import annotations
 
-INPUTS: dict[str, str] = {
-    "label_load": "mayor carga nominal de aparejo que admite la etiqueta",
-    "label_reach": "mayor voladizo que admite la etiqueta con esa carga",
-    "label_backspan": "menor brazo trasero que admite la etiqueta con esa carga",
-    "section_depth": "canto de la sección de la viga",
-    "flange_width": "ancho de sus alas, o de un tubo",
-    "web_thickness": "espesor de su alma",
-    "flange_thickness": "espesor de sus alas",
-    "wall": "pared de un tubo, la de cálculo",
-    "yield_strength": "límite elástico del acero de la viga",
-    "unbraced_length": "mayor longitud de viga entre lugares que la sujetan de lado y derecha",
-}
-
-FORMULAS: dict[str, str] = {
-    "area_of_i": "Área de dos alas y un alma",
-    "second_moment_of_i": "Momento de inercia de dos alas y un alma",
-    "plastic_modulus_of_i": "Módulo plástico de dos alas y un alma",
-    "weak_second_moment_of_i": "Momento de inercia de dos alas y un alma, por el eje del alma",
-    "torsion_of_i": "Constante de torsión de placas delgadas en sección abierta",
-    "area_of_tube": "Área de un tubo rectangular de esquinas redondas",
-    "second_moment_of_tube": "Momento de inercia de un tubo rectangular de esquinas redondas",
-    "plastic_modulus_of_tube": "Módulo plástico de un tubo rectangular de esquinas redondas",
-    "torsion_of_tube": "Constante de torsión de un tubo rectangular delgado",
-    "area_of_pipe": "Área de un tubo redondo",
-    "second_moment_of_pipe": "Momento de inercia de un tubo redondo",
-    "plastic_modulus_of_pipe": "Módulo plástico de un tubo redondo",
-    "elastic_modulus": "Módulo elástico de una sección cuyo eje está a medio canto",
-    "radius_of_gyration": "Radio de giro por el eje del alma",
-    "weak_second_moment_by_radius": "Momento de inercia por el eje del alma, del radio de la tabla",
-    "turning_radius": "Radio con el que vuelca de lado una viga doble T simétrica",
-    "flanges_apart": "Distancia entre los medios de las alas",
-    "slenderness_of_flange": "Medio ancho de un ala entre su espesor",
-    "moment_of_plastic_section": "Momento con el que toda la sección fluye",
-    "length_still_plastic": "Mayor longitud sin sujeción con la que una doble T aún es plástica",
-    "share_of_torsion": "Parte de la resistencia al vuelco que viene de la torsión sola",
-    "length_elastic": "Longitud sin sujeción desde la que una doble T vuelca aún elástica",
-    "inelastic_moment": "Momento de una viga entre las dos longitudes, no más que el plástico",
-    "buckling_moment": "Momento con el que vuelca una doble T larga, no más que el plástico",
-    "slenderness_compact": "Esbeltez hasta la que el ala deja que su sección sea plástica",
-    "slenderness_noncompact": "Esbeltez desde la que un ala pandea aún elástica",
-    "flange_moment": "Momento con el que pandea un ala esbelta, no más que el plástico",
-    "plastic_length_of_tube": "Mayor longitud sin sujeción con la que un tubo aún es plástico",
-    "elastic_length_of_tube": "Longitud sin sujeción desde la que un tubo vuelca aún elástico",
-    "buckling_moment_of_tube": "Momento con el que vuelca un tubo largo, no más que el plástico",
-    "own_moment_outboard": "Momento sobre el apoyo de lo que pesa la viga por fuera de él",
-    "hogging_moment": "Momento sobre el apoyo, con el factor de la norma",
-    "sagging_moment": "Momento bajo un contrapeso entre apoyo y soporte trasero, sin carga",
-    "tail_moment": "Momento sobre el soporte trasero, con el contrapeso detrás, sin carga",
-    "tip_deflection": "Cuánto baja la viga donde cuelga el cable, con la carga",
-    "backspan_bow": "Cuánto se arquea la viga entre apoyo y contrapeso, con la carga",
-    "web_shear": "Cortante que resiste un alma robusta",
-    "web_yielding": "Fuerza con la que un alma fluye sobre un apoyo lejos de sus extremos",
-    "web_crippling": "Fuerza con la que un alma se abolla sobre un apoyo lejos de sus extremos",
-    "allowed_moment": "Momento admitido en servicio",
-    "allowed_force": "Cortante o fuerza de apoyo admitida en servicio",
-}
-
-SENTENCES: dict[str, str] = {
-    "label-load.pass": "El aparejo sube {load}; la etiqueta de la viga admite {most_load}.",
-    "label-load.fail": "El aparejo sube {load}; la etiqueta de la viga solo admite {most_load}.",
-    "label-load.missing": (
-        "No consta qué carga nominal admite la etiqueta de la viga, o cuál tiene el aparejo."
+BEAM: dict[str, str] = {
+    "beam-web.pass": "Posición de la viga: {found}.",
+    "beam-web.fail": "Posición de la viga: {found}. De lado resiste poco y puede volcar.",
+    "beam-web.missing": "Nadie declaró cómo está el alma de la viga.",
+    "beam-stops.pass": "Pernos de tope o grilletes: {found}.",
+    "beam-stops.fail": (
+        "Pernos de tope o grilletes: {found}; los dos extremos de la viga deben llevarlos."
     ),
-    "label-reach.pass": (
-        "Voladizo {reach}; la etiqueta de la viga admite {most_reach} con su carga."
+    "beam-stops.missing": "Nadie declaró si los dos extremos de la viga llevan pernos de tope.",
+    "beam-square.pass": "Dirección de la viga: {found}.",
+    "beam-square.fail": (
+        "Dirección de la viga: {found}. Debe estar en escuadra con su apoyo, salvo que se muestre"
+        " un obstáculo que no puede moverse."
     ),
-    "label-reach.fail": (
-        "Voladizo {reach}; la etiqueta de la viga solo vale hasta {most_reach}. Más allá no vale."
+    "beam-square.missing": "Nadie declaró si la viga está en escuadra con su apoyo.",
+    "need.beam-square": (
+        "Juzgar el ángulo de la viga en el punto {point}, el obstáculo que lo causa y sus amarres"
+        " en ángulos opuestos, y firmarlo."
     ),
-    "label-reach.missing": "No consta hasta qué voladizo admite la etiqueta su carga.",
-    "label-backspan.pass": (
-        "Brazo trasero {backspan}; la etiqueta de la viga pide {least_backspan}."
+    "beam-shackle.pass": "Posición del grillete de suspensión: {found}.",
+    "beam-shackle.fail": (
+        "Posición del grillete de suspensión: {found}. El cable tira de lado de la viga o de la"
+        " plataforma."
     ),
-    "label-backspan.fail": (
-        "Brazo trasero {backspan}; la etiqueta de la viga solo vale con {least_backspan} o más."
+    "beam-shackle.missing": "Nadie declaró si el grillete está sobre el centro del estribo.",
+    "beam-level.pass": "Nivel de la viga: {found}.",
+    "beam-level.fail": (
+        "Nivel de la viga: {found}. Lo que cuelga o está encima puede deslizarse o volcarla."
     ),
-    "label-backspan.missing": "No se conoce el brazo trasero que pide la etiqueta, o el que hay.",
-    "ask.beam-holds": (
-        "Sobre el fulcro la carga hace {moment}, cuatro veces eso es {factored}; la viga resiste"
-        " {nominal} antes de fluir o volcar, {allowed} en servicio."
+    "beam-level.missing": "Nadie declaró si la viga está nivelada.",
+    "beam-bow.pass": "El brazo trasero bajo su carga: {found}.",
+    "beam-bow.fail": (
+        "El brazo trasero bajo su carga: {found}. La viga está sobrecargada o dañada."
     ),
-    "ask.beam-over": (
-        "Demasiado para la viga: la carga hace {moment} sobre el fulcro, cuatro veces eso es"
-        " {factored}; resiste {nominal} antes de fluir o volcar, {allowed} en servicio."
+    "beam-bow.missing": "Nadie declaró cuánto se dobla el brazo trasero bajo su carga.",
+    "beam-restrained.pass": "Contra el movimiento lateral de la viga: {found}.",
+    "beam-restrained.fail": (
+        "Contra el movimiento lateral de la viga: {found}. Puede salirse de sus apoyos."
     ),
-    "ask.beam-thin": (
-        "Sus placas son tan delgadas que pueden pandear antes de {nominal}: decide un ingeniero."
+    "beam-restrained.missing": "Nadie declaró si la viga está sujeta hacia los lados.",
+    "beam-channels.pass": "Perfiles en U que forman la viga: {found}.",
+    "beam-channels.fail": (
+        "Perfiles en U que forman la viga: {found}. Deben estar unidos, con las alas hacia fuera."
     ),
-    "note.label-first": (
-        "La etiqueta o la tabla del fabricante va antes que esto; un equipo de tubos o de dos"
-        " canales sin ella es cosa de un ingeniero."
+    "beam-channels.missing": "Nadie declaró si la viga es un par de perfiles en U ni cómo se unen.",
+    "beam-joined.pass": "Composición de la viga: {found}.",
+    "beam-joined.missing": (
+        "No se sabe si la viga es de una pieza o de tramos, o figuran uniones en una viga de una"
+        " pieza."
     ),
-    "note.one-section": (
-        "Una sola sección de acero en toda la viga, alma vertical, sin agujeros, empalmes,"
-        " soldaduras ni daños."
+    "beam-pins.pass": "Pasadores de la unión: {found}.",
+    "beam-pins.fail": "Pasadores de la unión: {found}. La viga puede separarse.",
+    "beam-pins.missing": "Nadie declaró si los pasadores de la unión están puestos y con cierre.",
+    "beam-order.pass": "Tramos en la unión: {found}.",
+    "beam-order.fail": (
+        "Tramos en la unión: {found}. Puede que el resistente no esté donde debe estar."
     ),
-    "note.own-weight-left-out": (
-        "Sin beam=... y beam-mass=... no se cuenta el peso propio por fuera, y nada pasa."
+    "beam-order.missing": "No se sabe si los tramos están en el orden de su fabricante.",
+    "beam-marks.pass": "Marcas de los tramos en la unión: {found}.",
+    "beam-marks.fail": (
+        "Marcas de los tramos en la unión: {found}; se mezclan partes de dos vigas."
     ),
-    "note.web-by-itself": (
-        "Solo flexión: el alma sobre el fulcro, el cortante y los empalmes no se preguntan aquí."
+    "beam-marks.missing": "No se sabe si los tramos en la unión son de un mismo juego.",
+    "splice-clear.pass": (
+        "La unión está a {at} de la cola, fuera de la pila, que va de {outer} a {inner}."
     ),
-    "note.whole-beam-unbraced": (
-        "Nada sujeta la viga de lado entre su cable y su contrapeso, pues no se ha dicho."
+    "splice-clear.fail": (
+        "La unión está a {at} de la cola, bajo la pila, que va de {outer} a {inner}: el contrapeso"
+        " descansa sobre ella, y nadie ve sus pasadores."
     ),
-    "note.without-fillets": "Por sus placas solas, sin los acuerdos de un perfil laminado.",
-}
-
-LABELS: dict[str, str] = {
-    "beam-moment": "momento sobre el fulcro",
-    "beam-takes": "momento que resiste antes de fluir o volcar",
-    "beam-allowed": "momento admitido en servicio",
-    "beam-longest-reach": "mayor voladizo con el que lleva cuatro veces la carga",
-    "beam-tip-down": "el extremo del cable baja",
-    "beam-bows-up": "la viga se arquea hacia arriba por dentro",
+    "splice-clear.missing": "No se sabe si la unión queda fuera del contrapeso.",
+    "splice-reach.pass": (
+        "La unión está a {at} de la cola, no entre el fulcro a {outer} y el cable a {inner}."
+    ),
+    "splice-reach.refer": (
+        "La unión está a {at} de la cola, entre el fulcro a {outer} y el cable a {inner}: solo el"
+        " fabricante de la viga puede permitirlo."
+    ),
+    "splice-reach.missing": "No se sabe si la unión queda entre el fulcro y el cable.",
+    "splices.not-said": (
+        "Nadie declaró dónde se unen los tramos de la viga, ni que sea de una pieza."
+    ),
+    "need.splice-reach": (
+        "Mostrar que el fabricante de la viga permite la unión {splice} por fuera del fulcro, y"
+        " firmarlo."
+    ),
+    "na.one-piece": "La viga es de una pieza.",
 }
 
 MENDS: dict[str, str] = {
-    "label-load.fail": (
-        "Usar una viga que valga para el aparejo, o un aparejo menor; hacerlo revisar."
-    ),
-    "label-reach.fail": "Acercar el cable, o usar una viga que valga para este voladizo.",
-    "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
+    "beam-web.fail": "Poner la viga con el alma vertical, y mirarla de nuevo.",
+    "beam-stops.fail": "Poner un perno de tope o un grillete en cada extremo de la viga.",
+    "beam-square.fail": "Poner la viga en escuadra con su apoyo, y mirarla de nuevo.",
+    "beam-shackle.fail": "Mover la viga hasta que el grillete quede sobre el centro del estribo.",
+    "beam-level.fail": "Nivelar la viga como muestra su fabricante, y mirarla de nuevo.",
+    "beam-bow.fail": "Descargarla, y usar una viga sana que esté hecha para la carga.",
+    "beam-restrained.fail": "Sujetar la viga hacia los dos lados, y mirarla de nuevo.",
+    "beam-channels.fail": "Unir los perfiles con las alas hacia fuera, y mirarlos de nuevo.",
+    "beam-pins.fail": "Poner los pasadores del fabricante, cerrarlos todos, y mirar de nuevo.",
+    "beam-order.fail": "Montar los tramos en el orden de su fabricante.",
+    "beam-marks.fail": "Usar tramos de un mismo juego.",
+    "splice-clear.fail": "Mover el contrapeso fuera de la unión, y hacerlo revisar.",
 }

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from backspan.core.words import spanish_beam
+
 BY_MARGIN: dict[str, str] = {
     "pieces-spare": "añadir {value} piezas",
     "no-number-of-pieces": "ningún número de piezas en esta viga es suficiente",
@@ -14,6 +16,7 @@ BY_MARGIN: dict[str, str] = {
 }
 
 BY_MESSAGE: dict[str, str] = {
+    **spanish_beam.MENDS,
     "rig.moved": "Revisar el montaje donde cuelga ahora.",
     "support.several": "Registrar cada punto con el único apoyo del que cuelga.",
     "stage-on-point.several": "Colgar una sola plataforma de cada punto.",

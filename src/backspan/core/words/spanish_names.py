@@ -2,19 +2,15 @@
 
 from __future__ import annotations
 
-from backspan.core.words import spanish_fall, spanish_power_names
+from backspan.core.words import spanish_beam_names, spanish_fall, spanish_power_names
 from backspan.core.words.spanish_stage_names import STAGE_INPUTS, STAGE_WORDS
 
 INPUTS: dict[str, str] = {
     **STAGE_INPUTS,
+    **spanish_beam_names.INPUTS,
     **spanish_fall.INPUTS,
     **spanish_power_names.INPUTS,
     "hoist": "aparejo",
-    # the beam where it stands
-    "reach": "voladizo, del fulcro al cable de suspensión",
-    "backspan": "brazo trasero, del fulcro al centro de gravedad del contrapeso",
-    "tip_beyond_line": "del cable de suspensión al extremo delantero de la viga",
-    "tail_gap": "del extremo de la cola al extremo exterior de la pila",
     "riders": "personas en la plataforma a la vez",
     "setback": "de la cara del edificio al centro del fulcro",
     "fulcrum_height": "altura del fulcro, desde aquello sobre lo que descansa",
@@ -153,6 +149,7 @@ INPUTS: dict[str, str] = {
 }
 
 CHECKS: dict[str, str] = {
+    **spanish_beam_names.CHECKS,
     **spanish_fall.CHECKS,
     "design": "Plan del montaje",
     "as-planned": "Lo montado frente al plan",
@@ -219,6 +216,7 @@ CHECKS: dict[str, str] = {
 #: By the English text, which is the model's own.
 WORDS: dict[str, str] = {
     **STAGE_WORDS,
+    **spanish_beam_names.WORDS,
     **spanish_fall.WORDS,
     # answers
     "pass": "cumple",

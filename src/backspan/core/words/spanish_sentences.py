@@ -5,6 +5,7 @@ A word of the model stands after a colon or in brackets, where its gender and nu
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_beam import BEAM
 from backspan.core.words.spanish_fall import FALL
 from backspan.core.words.spanish_line import LINE
 from backspan.core.words.spanish_load_path import LOAD_PATH
@@ -14,6 +15,7 @@ from backspan.core.words.spanish_stands_on import STANDS_ON
 
 SENTENCES: dict[str, str] = {
     **LOAD_PATH,
+    **BEAM,
     # topics a person judged instead of the program, and why that has no effect
     "topic.taken-over": (
         "Asumido por {person}, {role}, tarjeta {card}, en {document} del {at}, hasta el {until}."

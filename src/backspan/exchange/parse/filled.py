@@ -5,7 +5,8 @@ their ends and lanyards, beams, stages and kinds of pieces, and what was read fr
 plates, with who read it and when; its drop is as
 wide. Whatever is of the roof or was looked at stays blank: reach, backspan, rear stand, counts,
 pins, anchors, lines. How the clips at a rope's end were set comes along, how tight they are and
-their saddles do not. A line
+their saddles do not. Whether a beam is of one piece comes along, and which joints it has if not;
+where they lie and how they are is looked at anew. A line
 without a name of its own has that of its anchor, a thing without one is called by its id, and a
 roof without an outline has the one that its edges draw. A stage of no stated points hangs from all
 of its rig.
@@ -65,6 +66,7 @@ _Data = dict[str, Any]
 _OF_POINT = ("hoist", "rope", "termination")
 _OF_TIEBACK = ("rope", "termination")
 _OF_LIFELINE = ("rope", "termination", "lanyard")
+_READ_OF_BEAM = ("joined",)
 _READ_OF_POINT = ("rope_length", "rope_mass", "bottom_weight")
 _READ_OF_FULCRUM = ("height", "plate_length", "plate_width")
 _READ_OF_REAR = ("plate_length", "plate_width")
@@ -197,7 +199,13 @@ def _rope_end(point: _Data, own: _Data, source: _Data, statement: _Data) -> None
 
 
 def _beam(own: _Data, source: _Data, statement: _Data) -> _Data:
-    beam = {**_kept(source, ("beam",)), **own}
+    beam = {
+        **_kept(source, ("beam",)),
+        **_witnessed(_kept(source, _READ_OF_BEAM), statement),
+        **own,
+    }
+    if "splices" in source and "splices" not in own:
+        beam["splices"] = _each(source["splices"], lambda one: _kept(one, ("id",)))
     fulcrum, stack = source.get("fulcrum"), source.get("stack")
     if isinstance(fulcrum, dict) and isinstance(own.get("fulcrum", {}), dict):
         beam["fulcrum"] = {

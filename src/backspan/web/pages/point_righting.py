@@ -8,6 +8,7 @@ from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.quantities import Style
 from backspan.exchange.written import part_data
 from backspan.web.asking import Ask
+from backspan.web.pages.rig_asked import joints_named
 from backspan.web.righting import put_right
 
 
@@ -28,6 +29,7 @@ def point_put_right(
     if "connectors" in data:
         fitted = {one["connector"]: one for one in before.get("connectors", [])}
         data["connectors"] = [fitted.get(one, {"connector": one}) for one in data["connectors"]]
+    joints_named(data)
     first, *others = data.get("tiebacks") or [{}]
     if first.get("anchor") or first.get("ends_on"):
         data["tiebacks"] = [{"id": f"TB-{of.id}", **first}, *others]

@@ -32,6 +32,9 @@ _SHOWN: tuple[tuple[str, str], ...] = (
     ("rope_length", "Rope, how long"),
 )
 _RARE: tuple[tuple[str, str], ...] = (
+    (f"{_BEAM}.joined", "Beam of one piece or of sections"),
+    (f"{_BEAM}.splices.0.from_tail", "Beam's joint, from its tail"),
+    (f"{_BEAM}.splices.1.from_tail", "Beam's second joint, from its tail"),
     ("rope_mass", "Rope, its mass"),
     ("bottom_weight", "Weight at the rope's end"),
     (f"{_PIECES}.per_row", "Pieces beside one another"),
@@ -159,6 +162,14 @@ def copied(like: SuspensionPoint, drop: Drop, project: Project) -> dict[str, Any
     for tie in data.get("tiebacks", []):
         tie.pop("anchor", None)
     return data
+
+
+def joints_named(data: dict[str, Any]) -> None:
+    """Give each joint of a point's beam a mark; what nothing is said of is no joint."""
+    beam = data.get(_BEAM)
+    if isinstance(beam, dict) and "splices" in beam:
+        told = [one for one in beam["splices"] if set(one) - {"id"}]
+        beam["splices"] = [{"id": f"J{number}", **one} for number, one in enumerate(told, start=1)]
 
 
 def planned(data: Any) -> Any:

@@ -19,6 +19,7 @@ from backspan.web.pages.common import go_on, named_of, refuse_unseen, state_of, 
 from backspan.web.pages.point_righting import point_as_asked, point_put_right
 from backspan.web.pages.rig_asked import (
     copied,
+    joints_named,
     line_kit,
     of_point,
     of_rig,
@@ -149,6 +150,7 @@ def _point_from(request: HttpRequest, project: Project, sent: tuple[Ask, ...]) -
     data = said(sent, _by_the_plan(request, project))
     if "connectors" in data:
         data["connectors"] = [{"connector": one} for one in data["connectors"]]
+    joints_named(data)
     ties = data.get("tiebacks")
     if ties and ties[0].get("anchor"):
         ties[0]["id"] = f"TB-{data.get('id', '')}"

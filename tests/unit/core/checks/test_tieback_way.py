@@ -6,7 +6,8 @@ import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import OtherSupport, OtherSupportKind, Route, TiebackEnd, TiebackStart
+from backspan.core.model.rigs import OtherSupport, OtherSupportKind, TiebackEnd, TiebackStart
+from backspan.core.model.seen import Route
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (
     ARM,

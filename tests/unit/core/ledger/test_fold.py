@@ -12,6 +12,7 @@ from backspan.core.ledger.errors import LedgerError
 from backspan.core.ledger.fold import fold, folded_on
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
+from backspan.core.model.beams import BeamFound
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.stages import StageFound
 from tests.unit.core.ledger.histories import (
@@ -167,6 +168,11 @@ def test_an_exchanged_unit_ends_an_acceptance() -> None:
     entry = history.says(bodies.UnitExchanged(DROP, path, taken.beam, "B-77"))
     assert [one.by for one in history.drop.ended] == [entry]
     assert not history.site.unplaced
+    rig = history.site.project.drops[0].rig
+    assert rig is not None
+    beam = rig.suspension_points[0].counterweighted_beam
+    # What was found of the beam that was taken out is not said of the other.
+    assert beam == replace(taken, beam="B-77", joined=None, splices=(), found=BeamFound())
 
 
 def test_what_was_found_of_a_stage_is_not_said_of_another_nor_of_other_hoists() -> None:

@@ -8,9 +8,9 @@ from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, Termin
 from backspan.core.model.rigs import (
     Found,
     Pin,
-    Route,
 )
 from backspan.core.model.seen import (
+    Route,
     Saddle,
     Tightened,
 )

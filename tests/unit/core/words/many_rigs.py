@@ -54,6 +54,7 @@ from tests.unit.core.rigs import (
     stated,
     without_stall,
 )
+from tests.unit.core.words.lacking_beams import BEAMS
 from tests.unit.core.words.lacking_falls import FALLS
 from tests.unit.core.words.lacking_lines import LINES
 from tests.unit.core.words.lacking_stages import STAGES
@@ -182,6 +183,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
     without_stall(PROJECT),
     put(PROJECT, ("kit", "ropes", "W", "breaking_force"), force("5000 lb")),
+    *BEAMS,
     *FALLS,
     *LINES,
     *STAGES,

@@ -1,0 +1,101 @@
+"""What was found of a counterweighted beam and of its joints: one word a question, against a list.
+
+A beam at an angle to its bearing is refused, unless an obstruction that cannot be moved is stated:
+whether that and the tiebacks at opposing angles are so, a qualified person says. A beam of one
+piece has no joints; where joints are listed of it all the same, one of the two is wrong, and what
+is right is asked. A word that says only that nobody can tell leaves its question open.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.model.beams import BeamSplice, Joined, SpliceMarks, SpliceOrder, Square
+from backspan.core.model.topics import Topic
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.subjects import BeamSubject, counterweighted
+from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.words_seen import WordSeen
+
+ID = "beam-seen"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A question of a beam or a joint: the field that answers it, and how it is called."""
+
+    field: str
+    key: str
+
+    @property
+    def says(self) -> str:
+        """What the ids of its sentences begin with."""
+        return self.key.replace(".", "-")
+
+
+ROWS = (
+    Row("web", "beam.web"),
+    Row("stop_bolts", "beam.stops"),
+    Row("square", "beam.square"),
+    Row("shackle", "beam.shackle"),
+    Row("beam_level", "beam.level"),
+    Row("beam_bow", "beam.bow"),
+    Row("restrained", "beam.restrained"),
+    Row("channels", "beam.channels"),
+)
+JOINED = Row("joined", "beam.joined")
+OF_SPLICE = (Row("pins", "beam.pins"), Row("order", "beam.order"), Row("marks", "beam.marks"))
+#: What is no answer of a joint, although somebody looked.
+NOT_TOLD = frozenset({SpliceOrder.NOT_KNOWN, SpliceMarks.NONE})
+
+
+def judge(case: Case) -> Iterator[Answer]:
+    """One finding a question under each rule set that lists words for it, else by the trade's."""
+    for one in counterweighted(case, ID):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        for row in ROWS:
+            yield from _of_beam(case, one, row)
+        yield from _joined(case, one)
+        for splice in one.support.splices:
+            for row in OF_SPLICE:
+                yield from _of_splice(case, one, splice, row)
+
+
+def _of_beam(case: Case, beam: BeamSubject, row: Row) -> Iterator[Finding]:
+    inputs, at = Inputs(case), (*beam.place, "found", row.field)
+    stated = getattr(beam.support.found, row.field)
+    word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
+    if word == Square.OBSTRUCTED:
+        # Seen on the day and no part of the configuration: no letter on the beam stands for it.
+        who = Message("need.beam-square", (("point", beam.point.id),))
+        inputs.refer.append(Need(Decider.QUALIFIED_PERSON, who))
+    yield from WordSeen(ID, beam.name, at, inputs, word).against(row.key, row.says)
+
+
+def _joined(case: Case, beam: BeamSubject) -> Iterator[Finding]:
+    inputs, at = Inputs(case), (*beam.place, JOINED.field)
+    word = inputs.word("joined", beam.support.joined, EvidenceClass.OBSERVATION, at)
+    if word == Joined.ONE_PIECE and beam.support.splices:
+        word = None
+        inputs.want("joined", EvidenceClass.OBSERVATION, at)
+    yield from WordSeen(ID, beam.name, at, inputs, word).against(JOINED.key, JOINED.says)
+
+
+def _of_splice(case: Case, beam: BeamSubject, splice: BeamSplice, row: Row) -> Iterator[Finding]:
+    inputs, at = Inputs(case), (*beam.place, "splices", splice.id, row.field)
+    stated = getattr(splice, row.field)
+    word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
+    if word in NOT_TOLD:
+        word = None
+        inputs.want(row.field, EvidenceClass.OBSERVATION, at)
+    name = f"{beam.name}/{splice.id}"
+    yield from WordSeen(ID, name, at, inputs, word).against(row.key, row.says)
+
+
+CHECK = Check(ID, Topic.BEAM, judge)

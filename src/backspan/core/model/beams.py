@@ -1,0 +1,137 @@
+"""A counterweighted beam as it stands on the roof: how it is joined, what somebody found of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any, ClassVar
+
+from backspan.core.model.evidence import STRICT, Stated, StatedPositive
+from backspan.core.quantities import Length
+
+
+class Joined(StrEnum):
+    """Whether a beam is of one piece."""
+
+    ONE_PIECE = "one piece"
+    SECTIONS = "sections joined"
+
+
+class Web(StrEnum):
+    """How the web of a beam stands; a pipe or a square tube has none."""
+
+    VERTICAL = "web vertical"
+    LEANING = "web leaning"
+    NONE = "no web"
+
+
+class StopBolts(StrEnum):
+    """Stop bolts or shackles that keep what hangs or stands on a beam from sliding off it."""
+
+    BOTH_ENDS = "at both ends"
+    ONE_LACKS = "one end lacks one"
+    NEITHER = "at neither end"
+
+
+class Square(StrEnum):
+    """How a beam lies on its bearing."""
+
+    SQUARE = "square to its bearing"
+    OBSTRUCTED = "at an angle, obstruction cannot be moved"
+    ANGLED = "at an angle to its bearing"
+
+
+class Shackle(StrEnum):
+    """Where the shackle of the suspension rope hangs."""
+
+    OVER = "directly over the stirrup"
+    ASIDE = "to one side of the stirrup"
+
+
+class BeamLevel(StrEnum):
+    """How a beam lies, along itself and across."""
+
+    AS_MADE = "level, or tail low as its maker shows"
+    TAIL_HIGH = "tail high"
+    LEANS = "leans sideways"
+
+
+class BeamBow(StrEnum):
+    """How far the backspan bows under its load."""
+
+    STRAIGHT = "straight"
+    ALLOWED = "bowed as its maker allows"
+    MORE = "bowed more, or kinked"
+
+
+class Restraint(StrEnum):
+    """Whether a beam can move sideways."""
+
+    RESTRAINED = "restrained"
+    FREE = "free to move"
+
+
+class Channels(StrEnum):
+    """How the channels of a pair make one beam."""
+
+    FASTENED = "fastened, flanges out"
+    LOOSE = "not fastened together"
+    FLANGES_IN = "flanges in"
+    NO_PAIR = "no pair of channels"
+
+
+class SplicePins(StrEnum):
+    """The pins or bolts of a joint between two sections."""
+
+    LOCKED = "all in and locked"
+    ONE_MISSING = "one missing"
+    NOT_LOCKED = "not all locked"
+    OTHERS = "other than the maker's"
+
+
+class SpliceOrder(StrEnum):
+    """Whether the sections that meet at a joint are those which their maker puts there."""
+
+    MAKERS = "in the maker's order"
+    OTHER = "in another order"
+    NOT_KNOWN = "order not known"
+
+
+class SpliceMarks(StrEnum):
+    """The marks of the sections that meet at a joint."""
+
+    MATCH = "marks match"
+    NONE = "no marks"
+    OTHER_SET = "marks of another set"
+
+
+@dataclass(frozen=True, slots=True)
+class BeamSplice:
+    """A joint between two sections of a beam, `from_tail` along it, and what was seen of it."""
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    id: str
+    from_tail: StatedPositive[Length] | None = None
+    pins: Stated[SplicePins] | None = None
+    order: Stated[SpliceOrder] | None = None
+    marks: Stated[SpliceMarks] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BeamFound:
+    """What was found of a beam where it stands.
+
+    `square` is of the beam on its bearings, `shackle` of the suspension rope's over the stirrup.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    web: Stated[Web] | None = None
+    stop_bolts: Stated[StopBolts] | None = None
+    square: Stated[Square] | None = None
+    shackle: Stated[Shackle] | None = None
+    beam_level: Stated[BeamLevel] | None = None
+    beam_bow: Stated[BeamBow] | None = None
+    restrained: Stated[Restraint] | None = None
+    channels: Stated[Channels] | None = None

@@ -1,0 +1,80 @@
+"""Sentences on a counterweighted beam: what was found of it, and where its sections meet."""
+
+from __future__ import annotations
+
+BEAM: dict[str, str] = {
+    "beam-web.pass": "The beam stands: {found}.",
+    "beam-web.fail": "The beam stands: {found}. On its side it carries little and can roll over.",
+    "beam-web.missing": "How the web of the beam stands nobody stated.",
+    "beam-stops.pass": "Stop bolts or shackles: {found}.",
+    "beam-stops.fail": "Stop bolts or shackles: {found}; both ends of a beam have to have them.",
+    "beam-stops.missing": "Whether both ends of the beam have stop bolts nobody stated.",
+    "beam-square.pass": "The beam lies: {found}.",
+    "beam-square.fail": (
+        "The beam lies: {found}. It has to lie square to it, unless an obstruction that cannot be"
+        " moved is shown."
+    ),
+    "beam-square.missing": "Whether the beam lies square to its bearing nobody stated.",
+    "need.beam-square": (
+        "Judge the angle of the beam at point {point}, the obstruction that stands in its way and"
+        " its tiebacks at opposing angles, and sign for it."
+    ),
+    "beam-shackle.pass": "The suspension shackle hangs: {found}.",
+    "beam-shackle.fail": (
+        "The suspension shackle hangs: {found}. The rope pulls the beam or the stage aside."
+    ),
+    "beam-shackle.missing": "Whether the shackle hangs over the stirrup's middle nobody stated.",
+    "beam-level.pass": "Level of the beam: {found}.",
+    "beam-level.fail": "Level of the beam: {found}. What is on it can slide or tip it.",
+    "beam-level.missing": "Whether the beam lies level nobody stated.",
+    "beam-bow.pass": "The backspan under its load: {found}.",
+    "beam-bow.fail": "The backspan under its load: {found}. The beam is overloaded or damaged.",
+    "beam-bow.missing": "How far the backspan bows under its load nobody stated.",
+    "beam-restrained.pass": "Against moving sideways the beam is: {found}.",
+    "beam-restrained.fail": (
+        "Against moving sideways the beam is: {found}. It can walk off its bearings."
+    ),
+    "beam-restrained.missing": "Whether the beam is restrained sideways nobody stated.",
+    "beam-channels.pass": "Channels that make one beam: {found}.",
+    "beam-channels.fail": (
+        "Channels that make one beam: {found}. They have to be fastened together, flanges out."
+    ),
+    "beam-channels.missing": "Whether the beam is a pair of channels, and how held, nobody stated.",
+    "beam-joined.pass": "The beam is made of: {found}.",
+    "beam-joined.missing": (
+        "Whether the beam is of one piece or of sections is not known, or joints are listed of a"
+        " beam of one piece."
+    ),
+    "beam-pins.pass": "Pins of the joint: {found}.",
+    "beam-pins.fail": "Pins of the joint: {found}. The beam can come apart.",
+    "beam-pins.missing": "Whether the pins of the joint are in and locked nobody stated.",
+    "beam-order.pass": "Sections at the joint: {found}.",
+    "beam-order.fail": "Sections at the joint: {found}. The strong one may not be where it must.",
+    "beam-order.missing": "Whether the sections stand in their maker's order is not known.",
+    "beam-marks.pass": "Marks of the sections at the joint: {found}.",
+    "beam-marks.fail": "Marks of the sections at the joint: {found}; parts of two beams are mixed.",
+    "beam-marks.missing": "Whether the sections at the joint are of one set is not known.",
+    "splice-clear.pass": (
+        "The joint lies {at} from the tail, clear of the stack from {outer} to {inner}."
+    ),
+    "splice-clear.fail": (
+        "The joint lies {at} from the tail, under the stack from {outer} to {inner}: the"
+        " counterweight stands on it, and nobody sees its pins."
+    ),
+    "splice-clear.missing": "Whether the joint lies clear of the counterweight is not known.",
+    "splice-reach.pass": (
+        "The joint lies {at} from the tail, not between fulcrum at {outer} and line at {inner}."
+    ),
+    "splice-reach.refer": (
+        "The joint lies {at} from the tail, between fulcrum at {outer} and line at {inner}: only"
+        " the maker of the beam can allow that."
+    ),
+    "splice-reach.missing": "Whether the joint lies between fulcrum and line is not known.",
+    "splices.not-said": (
+        "Where the sections of the beam meet nobody stated, nor that it is of one piece."
+    ),
+    "need.splice-reach": (
+        "Show that the maker of the beam allows joint {splice} outboard of the fulcrum, and sign."
+    ),
+    "na.one-piece": "The beam is of one piece.",
+}

@@ -1,0 +1,68 @@
+"""What inputs of the beam as it stands are called in Spanish, and the words for what was found."""
+
+from __future__ import annotations
+
+INPUTS: dict[str, str] = {
+    "reach": "voladizo, del fulcro al cable de suspensión",
+    "backspan": "brazo trasero, del fulcro al centro de gravedad del contrapeso",
+    "tip_beyond_line": "del cable de suspensión al extremo delantero de la viga",
+    "tail_gap": "del extremo de la cola al extremo exterior de la pila",
+    "tip_to_inboard": "viga más allá del cable entre toda la que hay hacia dentro del fulcro",
+    "splice_from_tail": "del extremo de la cola a la unión de dos tramos",
+    "web": "cómo está el alma de la viga",
+    "stop_bolts": "pernos de tope o grilletes en los extremos de la viga",
+    "square": "si la viga está en escuadra con su apoyo",
+    "shackle": "dónde cuelga el grillete sobre el estribo",
+    "beam_level": "si la viga está nivelada",
+    "beam_bow": "cuánto se dobla el brazo trasero bajo su carga",
+    "restrained": "si la viga está sujeta hacia los lados",
+    "channels": "perfiles en U de la viga",
+    "joined": "si la viga es de una pieza o de tramos",
+    "beam_splices": "uniones entre los tramos de la viga, cada una con su distancia a la cola",
+    "pins": "pasadores de la unión",
+    "order": "orden de los tramos en la unión",
+    "marks": "marcas de los tramos en la unión",
+}
+
+CHECKS: dict[str, str] = {
+    "beam-seen": "Lo que se encontró de la viga",
+    "splice-clear": "Uniones entre tramos de la viga",
+}
+
+WORDS: dict[str, str] = {
+    "one piece": "una pieza",
+    "sections joined": "tramos unidos",
+    "web vertical": "alma vertical",
+    "web leaning": "alma inclinada",
+    "no web": "sin alma",
+    "at both ends": "en los dos extremos",
+    "one end lacks one": "falta en un extremo",
+    "at neither end": "en ningún extremo",
+    "square to its bearing": "en escuadra con su apoyo",
+    "at an angle, obstruction cannot be moved": "en ángulo, el obstáculo no puede moverse",
+    "at an angle to its bearing": "en ángulo con su apoyo",
+    "directly over the stirrup": "justo sobre el estribo",
+    "to one side of the stirrup": "a un lado del estribo",
+    "level, or tail low as its maker shows": "nivelada, o la cola baja como muestra su fabricante",
+    "tail high": "cola alta",
+    "leans sideways": "ladeada",
+    "straight": "recta",
+    "bowed as its maker allows": "doblada como permite su fabricante",
+    "bowed more, or kinked": "doblada más, o con un quiebre",
+    "restrained": "sujeta",
+    "free to move": "libre de moverse",
+    "fastened, flanges out": "unidos, alas hacia fuera",
+    "not fastened together": "sin unir entre sí",
+    "flanges in": "alas hacia dentro",
+    "no pair of channels": "no es un par de perfiles en U",
+    "all in and locked": "todos puestos y con cierre",
+    "one missing": "falta uno",
+    "not all locked": "no todos con cierre",
+    "other than the maker's": "distintos de los del fabricante",
+    "in the maker's order": "en el orden del fabricante",
+    "in another order": "en otro orden",
+    "order not known": "orden desconocido",
+    "marks match": "las marcas coinciden",
+    "no marks": "sin marcas",
+    "marks of another set": "marcas de otro juego",
+}

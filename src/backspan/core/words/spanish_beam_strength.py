@@ -1,0 +1,128 @@
+"""The beam's section and strength in Spanish: its numbers, and what its formulas are called."""
+
+from __future__ import annotations
+
+INPUTS: dict[str, str] = {
+    "label_load": "mayor carga nominal de aparejo que admite la etiqueta",
+    "label_reach": "mayor voladizo que admite la etiqueta con esa carga",
+    "label_backspan": "menor brazo trasero que admite la etiqueta con esa carga",
+    "section_depth": "canto de la sección de la viga",
+    "flange_width": "ancho de sus alas, o de un tubo",
+    "web_thickness": "espesor de su alma",
+    "flange_thickness": "espesor de sus alas",
+    "wall": "pared de un tubo, la de cálculo",
+    "yield_strength": "límite elástico del acero de la viga",
+    "unbraced_length": "mayor longitud de viga entre lugares que la sujetan de lado y derecha",
+}
+
+FORMULAS: dict[str, str] = {
+    "area_of_i": "Área de dos alas y un alma",
+    "second_moment_of_i": "Momento de inercia de dos alas y un alma",
+    "plastic_modulus_of_i": "Módulo plástico de dos alas y un alma",
+    "weak_second_moment_of_i": "Momento de inercia de dos alas y un alma, por el eje del alma",
+    "torsion_of_i": "Constante de torsión de placas delgadas en sección abierta",
+    "area_of_tube": "Área de un tubo rectangular de esquinas redondas",
+    "second_moment_of_tube": "Momento de inercia de un tubo rectangular de esquinas redondas",
+    "plastic_modulus_of_tube": "Módulo plástico de un tubo rectangular de esquinas redondas",
+    "torsion_of_tube": "Constante de torsión de un tubo rectangular delgado",
+    "area_of_pipe": "Área de un tubo redondo",
+    "second_moment_of_pipe": "Momento de inercia de un tubo redondo",
+    "plastic_modulus_of_pipe": "Módulo plástico de un tubo redondo",
+    "elastic_modulus": "Módulo elástico de una sección cuyo eje está a medio canto",
+    "radius_of_gyration": "Radio de giro por el eje del alma",
+    "weak_second_moment_by_radius": "Momento de inercia por el eje del alma, del radio de la tabla",
+    "turning_radius": "Radio con el que vuelca de lado una viga doble T simétrica",
+    "flanges_apart": "Distancia entre los medios de las alas",
+    "slenderness_of_flange": "Medio ancho de un ala entre su espesor",
+    "moment_of_plastic_section": "Momento con el que toda la sección fluye",
+    "length_still_plastic": "Mayor longitud sin sujeción con la que una doble T aún es plástica",
+    "share_of_torsion": "Parte de la resistencia al vuelco que viene de la torsión sola",
+    "length_elastic": "Longitud sin sujeción desde la que una doble T vuelca aún elástica",
+    "inelastic_moment": "Momento de una viga entre las dos longitudes, no más que el plástico",
+    "buckling_moment": "Momento con el que vuelca una doble T larga, no más que el plástico",
+    "slenderness_compact": "Esbeltez hasta la que el ala deja que su sección sea plástica",
+    "slenderness_noncompact": "Esbeltez desde la que un ala pandea aún elástica",
+    "flange_moment": "Momento con el que pandea un ala esbelta, no más que el plástico",
+    "plastic_length_of_tube": "Mayor longitud sin sujeción con la que un tubo aún es plástico",
+    "elastic_length_of_tube": "Longitud sin sujeción desde la que un tubo vuelca aún elástico",
+    "buckling_moment_of_tube": "Momento con el que vuelca un tubo largo, no más que el plástico",
+    "own_moment_outboard": "Momento sobre el apoyo de lo que pesa la viga por fuera de él",
+    "hogging_moment": "Momento sobre el apoyo, con el factor de la norma",
+    "sagging_moment": "Momento bajo un contrapeso entre apoyo y soporte trasero, sin carga",
+    "tail_moment": "Momento sobre el soporte trasero, con el contrapeso detrás, sin carga",
+    "tip_deflection": "Cuánto baja la viga donde cuelga el cable, con la carga",
+    "backspan_bow": "Cuánto se arquea la viga entre apoyo y contrapeso, con la carga",
+    "web_shear": "Cortante que resiste un alma robusta",
+    "web_yielding": "Fuerza con la que un alma fluye sobre un apoyo lejos de sus extremos",
+    "web_crippling": "Fuerza con la que un alma se abolla sobre un apoyo lejos de sus extremos",
+    "allowed_moment": "Momento admitido en servicio",
+    "allowed_force": "Cortante o fuerza de apoyo admitida en servicio",
+}
+
+SENTENCES: dict[str, str] = {
+    "label-load.pass": "El aparejo sube {load}; la etiqueta de la viga admite {most_load}.",
+    "label-load.fail": "El aparejo sube {load}; la etiqueta de la viga solo admite {most_load}.",
+    "label-load.missing": (
+        "No consta qué carga nominal admite la etiqueta de la viga, o cuál tiene el aparejo."
+    ),
+    "label-reach.pass": (
+        "Voladizo {reach}; la etiqueta de la viga admite {most_reach} con su carga."
+    ),
+    "label-reach.fail": (
+        "Voladizo {reach}; la etiqueta de la viga solo vale hasta {most_reach}. Más allá no vale."
+    ),
+    "label-reach.missing": "No consta hasta qué voladizo admite la etiqueta su carga.",
+    "label-backspan.pass": (
+        "Brazo trasero {backspan}; la etiqueta de la viga pide {least_backspan}."
+    ),
+    "label-backspan.fail": (
+        "Brazo trasero {backspan}; la etiqueta de la viga solo vale con {least_backspan} o más."
+    ),
+    "label-backspan.missing": "No se conoce el brazo trasero que pide la etiqueta, o el que hay.",
+    "ask.beam-holds": (
+        "Sobre el fulcro la carga hace {moment}, cuatro veces eso es {factored}; la viga resiste"
+        " {nominal} antes de fluir o volcar, {allowed} en servicio."
+    ),
+    "ask.beam-over": (
+        "Demasiado para la viga: la carga hace {moment} sobre el fulcro, cuatro veces eso es"
+        " {factored}; resiste {nominal} antes de fluir o volcar, {allowed} en servicio."
+    ),
+    "ask.beam-thin": (
+        "Sus placas son tan delgadas que pueden pandear antes de {nominal}: decide un ingeniero."
+    ),
+    "note.label-first": (
+        "La etiqueta o la tabla del fabricante va antes que esto; un equipo de tubos o de dos"
+        " canales sin ella es cosa de un ingeniero."
+    ),
+    "note.one-section": (
+        "Una sola sección de acero en toda la viga, alma vertical, sin agujeros, empalmes,"
+        " soldaduras ni daños."
+    ),
+    "note.own-weight-left-out": (
+        "Sin beam=... y beam-mass=... no se cuenta el peso propio por fuera, y nada pasa."
+    ),
+    "note.web-by-itself": (
+        "Solo flexión: el alma sobre el fulcro, el cortante y los empalmes no se preguntan aquí."
+    ),
+    "note.whole-beam-unbraced": (
+        "Nada sujeta la viga de lado entre su cable y su contrapeso, pues no se ha dicho."
+    ),
+    "note.without-fillets": "Por sus placas solas, sin los acuerdos de un perfil laminado.",
+}
+
+LABELS: dict[str, str] = {
+    "beam-moment": "momento sobre el fulcro",
+    "beam-takes": "momento que resiste antes de fluir o volcar",
+    "beam-allowed": "momento admitido en servicio",
+    "beam-longest-reach": "mayor voladizo con el que lleva cuatro veces la carga",
+    "beam-tip-down": "el extremo del cable baja",
+    "beam-bows-up": "la viga se arquea hacia arriba por dentro",
+}
+
+MENDS: dict[str, str] = {
+    "label-load.fail": (
+        "Usar una viga que valga para el aparejo, o un aparejo menor; hacerlo revisar."
+    ),
+    "label-reach.fail": "Acercar el cable, o usar una viga que valga para este voladizo.",
+    "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
+}

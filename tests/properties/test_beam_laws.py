@@ -1,0 +1,70 @@
+"""Laws of a beam as it stands: words, and where its joints lie; each is judged alone."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from backspan.core.findings import Verdict
+from backspan.core.model.beams import (
+    BeamBow,
+    BeamLevel,
+    Channels,
+    Restraint,
+    Shackle,
+    Square,
+    StopBolts,
+    Web,
+)
+from backspan.core.model.project import Project
+from tests.properties.rig_strategies import RANK, all_findings
+from tests.unit.core.rigs import PROJECT, length, put, seen
+from tests.unit.core.words.lacking_beams import FOUND, JOINED, SPLICE, WORDS
+
+PASSES: frozenset[StrEnum] = frozenset(
+    {
+        *(Web.VERTICAL, Web.NONE, StopBolts.BOTH_ENDS, Square.SQUARE, Shackle.OVER),
+        *(BeamLevel.AS_MADE, BeamBow.STRAIGHT, BeamBow.ALLOWED, Restraint.RESTRAINED),
+        *(Channels.FASTENED, Channels.NO_PAIR),
+    }
+)
+SAID = [(name, word) for name, kind in WORDS.items() for word in (*kind, None)]
+#: In sixteenths of an inch: the stack lies from 3 ft 6 in to 7 ft 6 in, its plates a sixteenth
+#: longer or shorter each, sixteen of them, half of that on either side.
+FROM, TO, OFF = 42 * 16, 90 * 16, 8 + 1
+
+
+def worst(project: Project, check: str) -> Verdict:
+    """The worst answer of one check."""
+    found = [one.verdict for one in all_findings(project, check).values()]
+    return min(found, key=lambda one: RANK[one])
+
+
+@pytest.mark.law("beam-seen")
+@given(st.permutations(SAID))
+def test_only_an_accepted_word_passes(words: list[tuple[str, StrEnum | None]]) -> None:
+    for name, word in words:
+        project = put(PROJECT, (*FOUND, name), None if word is None else seen(word))
+        answer = worst(project, "beam-seen")
+        if word is None:
+            assert answer is Verdict.MISSING
+        elif word is Square.OBSTRUCTED:
+            assert answer is Verdict.REFER
+        else:
+            assert answer is (Verdict.PASS if word in PASSES else Verdict.FAIL), (name, word)
+
+
+@pytest.mark.law("splice-clear")
+@given(st.lists(st.integers(1, 18 * 192 - 1), min_size=6))
+def test_no_joint_under_the_stack_passes(places: list[int]) -> None:
+    for at in (*places, 60 * 16, 108 * 16):
+        project = put(JOINED, (*SPLICE, "from_tail"), length(f"{at}/16 in"))
+        answer = worst(project, "splice-clear")
+        if FROM < at < TO:
+            assert answer is Verdict.FAIL
+        elif not FROM - OFF < at < TO + OFF:
+            outboard = 186 * 16 < at < 210 * 16
+            assert answer is (Verdict.REFER if outboard else Verdict.PASS)

@@ -1,0 +1,33 @@
+"""What the rule values of beams say, and which of them nobody has seen in their text."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from backspan.core.quantities import PRESSURE, RATIO, Dimension
+from backspan.core.rules.shape import Section
+from tests.unit.rulesets.shipped import BY_ID, OSHA
+
+SHAPES, STEEL = "us-aisc-shapes", "us-aisc-360"
+
+STEEL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
+    "beam.safety-bending": ("1.67", RATIO),
+    "beam.safety-web-yielding": ("1.5", RATIO),
+    "beam.safety-web-crippling": ("2", RATIO),
+    "beam.safety-shear": ("1.67", RATIO),
+    "beam.elastic-constant": ("29000 ksi", PRESSURE),
+    "beam.slender-web": ("3.76", RATIO),
+    "beam.slender-flange": ("1", RATIO),
+    "beam.slender-tube-flange": ("1.12", RATIO),
+    "beam.slender-tube-web": ("2.42", RATIO),
+    "beam.slender-pipe": ("0.07", RATIO),
+}
+STEEL_REMEMBERED = {(STEEL, key) for key in STEEL_LIMITS}
+STEEL_COPIED = {
+    (OSHA, "beam.four-times"),
+    *(
+        (SHAPES, one.key)
+        for one in BY_ID[SHAPES].values
+        if isinstance(one.readings[0].content, Section)
+    ),
+}
