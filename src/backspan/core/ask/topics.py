@@ -353,7 +353,7 @@ TOPICS: tuple[Topic, ...] = (
             parameter_of("tip_beyond_line", needed=False),
             RULES,
         ),
-        "shape=W6x12 yield=50ksi rated=1000lb reach=2ft backspan=10ft unbraced=12ft beam=18ft"
+        "shape=W6x12 yield=50ksi rated=1000lb reach=5ft backspan=10ft unbraced=12ft beam=18ft"
         " beam-mass=216lb tip=6in",
         answer_beam,
     ),

@@ -28,7 +28,7 @@ from backspan.core.sheet.words_allowed import judge_words
 
 ID = "beam-label"
 STATE = "equipment.label-state"
-COUNT, RATED = "equipment.label-count", "equipment.label-load"
+COUNT, RATED = "equipment.label-count", "beam.label-load"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +74,7 @@ def load(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
 
 def reach(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
     """The reach as built against the longest that the label allows with that load."""
-    built, _ = arms(sheet, one.subject.beam)
+    built = sheet.read(one.subject.beam.reach)
     most = sheet.read(one.subject.most_reach)
     yield Compared(built, most, numbers=(("reach", built, LENGTH), ("most_reach", most, LENGTH)))
 
@@ -89,7 +89,7 @@ def backspan(sheet: Sheet, one: Asked[Rated]) -> Iterator[Compared]:
 
 PIECES = Question(ID, "label-limit", RATIO, pieces, strength=False)
 WHOLE_MASS = Question(ID, "label-limit-mass", MASS, mass, strength=False)
-LOAD = Question(ID, "label-load", FORCE, load)
+LOAD = Question(ID, "label-load", FORCE, load, strength=False)
 REACH = Question(ID, "label-reach", LENGTH, reach, strength=False)
 BACKSPAN = Question(ID, "label-backspan", LENGTH, backspan, strength=False)
 

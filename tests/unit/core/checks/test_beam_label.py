@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from backspan.core.findings import Finding, Verdict
@@ -11,6 +13,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import PieceGroup
 from backspan.core.model.units import LabelState
 from tests.unit.core.rigs import (
+    ARM,
     BEAM,
     BEAM_UNIT,
     PIECE,
@@ -18,7 +21,9 @@ from tests.unit.core.rigs import (
     STACK,
     count,
     findings,
+    force,
     labelled,
+    length,
     mass,
     needs,
     put,
@@ -27,6 +32,10 @@ from tests.unit.core.rigs import (
 
 LABEL = (*BEAM, "label")
 STATE = (*BEAM_UNIT, "label")
+
+
+def on_label(value: StatedValue[float]) -> StatedValue[float]:
+    return replace(value, evidence=Evidence.LABEL)
 
 
 def label(project: Project) -> tuple[Finding, ...]:
@@ -53,20 +62,23 @@ def test_a_label_nobody_looked_for_is_missing() -> None:
 @pytest.mark.parametrize("without", [None, BeamLabel()])
 def test_a_readable_label_whose_limit_nobody_noted_is_missing(without: BeamLabel | None) -> None:
     found = label(put(PROJECT, LABEL, without))
-    assert [one.verdict for one in found] == [Verdict.PASS, Verdict.MISSING]
-    assert needs(found[1]) == (("need.input", "label_pieces"),)
+    assert [one.verdict for one in found] == [Verdict.PASS, *[Verdict.MISSING] * 3]
+    wanted = [needs(one)[0] for one in found[1:]]
+    assert wanted == [
+        ("need.input", name) for name in ("label_pieces", "label_load", "label_reach")
+    ]
 
 
 @pytest.mark.parametrize(("most", "verdict"), [(16, Verdict.PASS), (15, Verdict.FAIL)])
 def test_as_many_pieces_as_the_label_says_and_no_more(most: int, verdict: Verdict) -> None:
     found = verdicts(put(PROJECT, LABEL, labelled(most)))
-    assert found == [("label-state", Verdict.PASS), ("label-limit", verdict)]
+    assert found[:2] == [("label-state", Verdict.PASS), ("label-limit", verdict)]
 
 
 @pytest.mark.parametrize(("most", "verdict"), [("880 lb", Verdict.PASS), ("879 lb", Verdict.FAIL)])
 def test_as_much_mass_as_the_label_says_and_no_more(most: str, verdict: Verdict) -> None:
     found = verdicts(put(PROJECT, LABEL, labelled(None, most)))
-    assert found == [("label-state", Verdict.PASS), ("label-limit-mass", verdict)]
+    assert found[:2] == [("label-state", Verdict.PASS), ("label-limit-mass", verdict)]
 
 
 @pytest.mark.parametrize("pieces", range(1, 61))
@@ -103,3 +115,35 @@ def test_a_count_that_may_be_higher_is_taken_higher() -> None:
 def test_a_tolerance_as_large_as_the_limit_is_a_finding() -> None:
     doubtful = put(PROJECT, (*LABEL, "most_pieces"), StatedValue(30, 30, Evidence.LABEL))
     assert ("label-limit", Verdict.FAIL) in verdicts(doubtful)
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "verdict"),
+    [
+        ("most_load", on_label(force("1000 lb")), Verdict.PASS),
+        ("most_load", on_label(force("999 lb")), Verdict.FAIL),
+        ("most_reach", on_label(length("2 ft")), Verdict.PASS),
+        ("most_reach", on_label(length("1 ft 11 in")), Verdict.FAIL),
+        ("least_backspan", on_label(length("10 ft")), Verdict.PASS),
+        ("least_backspan", on_label(length("10 ft 1 in")), Verdict.FAIL),
+    ],
+)
+def test_a_label_rates_a_beam_for_a_load_up_to_a_reach_with_a_backspan(
+    field: str, value: StatedValue[float], verdict: Verdict
+) -> None:
+    """Hoist 1,000 lb, reach 2 ft, backspan 10 ft, each exact."""
+    says = {"most_load": "load", "most_reach": "reach", "least_backspan": "backspan"}[field]
+    found = verdicts(put(PROJECT, (*LABEL, field), value))
+    assert (f"label-{says}", verdict) in found
+
+
+def test_a_reach_that_may_be_longer_is_taken_longer() -> None:
+    doubtful = put(PROJECT, (*ARM, "reach"), length("2 ft", tolerance="1 in"))
+    limited = put(doubtful, (*LABEL, "most_reach"), on_label(length("2 ft")))
+    assert ("label-reach", Verdict.FAIL) in verdicts(limited)
+
+
+def test_a_backspan_nobody_knows_is_missing() -> None:
+    unknown = put(PROJECT, (*ARM, "backspan"), None)
+    asked = put(unknown, (*LABEL, "least_backspan"), on_label(length("10 ft")))
+    assert ("label-backspan", Verdict.MISSING) in verdicts(asked)

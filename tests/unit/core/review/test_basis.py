@@ -46,7 +46,7 @@ def test_a_topic_may_name_its_own_rule_sets() -> None:
     made = review(project, "D", LIBRARY, on=ON)
     assert [(line.topic, line.rule_set) for line in made.basis[:-1]] == [
         (
-            "tipping, counterweight, bearing, line, tieback, design, anchor, stage, fall",
+            "tipping, counterweight, bearing, line, tieback, design, anchor, stage, fall, beam",
             OSHA.rule_set,
         ),
         ("hoist", EN.rule_set),

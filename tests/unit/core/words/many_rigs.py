@@ -66,6 +66,7 @@ PLAN = PROJECT.plan or Plan("")
 UNTIED = tuple(
     replace(one, tiebacks=()) for one in (PROJECT.drops[0].rig or Rig()).suspension_points
 )
+RATED_FROM = replace(length("9 ft"), evidence=Evidence.LABEL)
 UNIT = ("kit", "units", "H-1")
 SETBACK = (*ARM, "fulcrum", "setback")
 EDGE = ("site", "roofs", "ROOF", "edges", "S")
@@ -178,6 +179,10 @@ RIGS = [
     put(PROJECT, (*BEAM_UNIT, "label"), None),
     put(PROJECT, (*BEAM, "label"), labelled(10, "500 lb")),
     put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
+    put(PROJECT, (*BEAM, "label", "most_load"), force("999 lb")),
+    put(PROJECT, (*BEAM, "label", "least_backspan"), RATED_FROM),
+    put(put(PROJECT, (*ARM, "backspan"), None), (*BEAM, "label", "least_backspan"), RATED_FROM),
+    put(PROJECT, (*BEAM, "label", "least_backspan"), replace(RATED_FROM, value=4.0)),
     put(PROJECT, (*BEAM, "length"), None),
     put(PROJECT, (*ARM, "tip_beyond_line"), None),
     put(PROJECT, (*BEAM, "length"), length("10 ft")),
