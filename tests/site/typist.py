@@ -58,7 +58,7 @@ def project_of(record: SiteRecord) -> Project:
 KIT = (
     (
         "hoist",
-        {"name": "HM 1000", "rated_load": "1000 lb", "stall_load": "2500 lb", "mass": "100 lb"},
+        {"name": "HM 1000", "rated_load": "1000 lb", "stall_load": "2500 lb"},
     ),
     ("rope", {"name": "5/16 wire", "diameter": "5/16 in", "breaking_force": "9800 lb"}),
     (
@@ -82,7 +82,16 @@ KIT = (
         },
     ),
     ("connector", {"name": "5/8 shackle", "breaking_force": "30000 lb"}),
-    ("beam", {"name": "18 ft beam", "length": "18 ft", "label.most_pieces": "40"}),
+    (
+        "beam",
+        {
+            "name": "18 ft beam",
+            "length": "18 ft",
+            "label.most_pieces": "40",
+            "label.most_load": "1250 lb",
+            "label.most_reach": "6 ft",
+        },
+    ),
     ("piece", {"name": "55 lb plate", "mass": "55 lb", "length_on_beam": "2 in"}),
     ("stage", {"name": "20 ft stage", "length": "20 ft"}),
 )
