@@ -18,6 +18,7 @@ from backspan.core.rules.shape import (
     Remark,
     RuleSet,
     RuleValue,
+    Section,
     WordList,
 )
 
@@ -120,6 +121,12 @@ def _content(content: Content) -> str:
             in_us = display(amount.value, amount.dimension, Style.US)
             in_metric = display(amount.value, amount.dimension, Style.METRIC)
             return f"**{in_us}**" if in_us == in_metric else f"**{in_us} ({in_metric})**"
+        case Section(shape, form, sizes):
+            numbers = (
+                f"{name.replace('_', ' ')} {display(one.value, one.dimension, Style.US)}"
+                for name, one in sizes.items()
+            )
+            return f"**{shape}, {form}**: {', '.join(numbers)}"
         case WordList(words):
             return f"**{'; '.join(words)}**"
         case Remark(text):

@@ -64,3 +64,22 @@ def test_a_rule_set_of_one_drop_that_is_not_there() -> None:
     )
     with pytest.raises(BackspanError, match="also_meets"):
         parse_project(text, "rig.yaml", LIBRARY)
+
+
+LABEL = "      label: {most_pieces"
+
+
+@pytest.mark.parametrize(
+    ("section", "told"),
+    [
+        ("shape: W7x12", "the shape 'W7x12', which is not there"),
+        ("shape: W6x12, wall: {value: 1/4 in, evidence: label}", "a size beside the shape W6x12"),
+        ("shape: W6x12, depth: 6 in", "the unknown key 'depth'"),
+        ("wall: {value: 0 in, evidence: label}", "wall"),
+    ],
+)
+def test_a_section_that_is_none(section: str, told: str) -> None:
+    text = RIG.replace(LABEL, f"      section: {{{section}}}\n{LABEL}", 1)
+    line = RIG[: RIG.index(LABEL)].count("\n") + 1
+    with pytest.raises(BackspanError, match=rf"(?s)rig.yaml:{line}:.*{told}"):
+        parse_project(text, "rig.yaml", LIBRARY)

@@ -32,6 +32,7 @@ from backspan.core.rules.shape import FactorOnLoad, Section, SectionForm
 from backspan.core.sheet.beam_section import (
     SIZES_OF,
     SLENDER,
+    SLENDER_OF,
     Steel,
     nominal_moment,
     section_numbers,
@@ -101,7 +102,8 @@ def answer_beam(asked: Asked) -> Answer:
         ("nominal", Amount(nominal.moment, MOMENT)),
         ("allowed", Amount(allowed, MOMENT)),
     )
-    rules = (four, safety, elastic, *(() if one.rule is None else (one.rule,)))
+    of_plates = (slender[name] for name in SLENDER_OF[one.form])
+    rules = (four, safety, elastic, *of_plates, *(() if one.rule is None else (one.rule,)))
     waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
     untold = tuple(_need(name) for name in OWN if name not in asked.values)
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
@@ -111,11 +113,8 @@ def answer_beam(asked: Asked) -> Answer:
         ending, verdict = "thin", Verdict.REFER
     elif not holds:
         ending, verdict, waits = "over", Verdict.FAIL, ()
-    lines = [
-        Line("beam-moment", Amount(service, MOMENT)),
-        Line("beam-takes", Amount(nominal.moment, MOMENT)),
-        Line("beam-allowed", Amount(allowed, MOMENT)),
-    ]
+    told_as = {"beam-moment": service, "beam-takes": nominal.moment, "beam-allowed": allowed}
+    lines = [Line(name, Amount(number, MOMENT)) for name, number in told_as.items()]
     if ending != "thin" and "unbraced" in asked.values:
         longest = (nominal.moment - over["own_outboard"]) / (_factor(four) * load)
         told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from backspan.core.findings import DoesNotApply, Finding
+from backspan.core.findings import DoesNotApply, Finding, Message
 from backspan.core.model.kit import Beam, BeamLabel
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import LabelState, Unit, UnitKind
@@ -102,6 +102,11 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         beam = case.beam(subject.support.beam)
         unit = case.project.kit.unit(UnitKind.BEAM, subject.support.beam)
+        if _no_label(unit) and beam.section is not None:
+            # A plain rolled beam has no maker's label to lose: its section is reckoned.
+            reason = Message("na.by-its-section")
+            yield DoesNotApply(ID, subject.name, subject.place, reason)
+            continue
         yield _judge_state(case, subject, unit)
         if unit is not None and unit.label and unit.label.value is LabelState.READABLE:
             for question, limit in _limits(beam, beam.label or BeamLabel()):
@@ -109,7 +114,13 @@ def judge(case: Case) -> Iterator[Answer]:
                 rule = needed_value(case.practice, COUNT)
                 asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
                 yield question.judge(case, asked)
-            yield from _rated(case, subject, beam)
+            # A beam that its label does not rate is reckoned by its section, if that is known.
+            if beam.section is None or (beam.label or BeamLabel()).most_load is not None:
+                yield from _rated(case, subject, beam)
+
+
+def _no_label(unit: Unit | None) -> bool:
+    return unit is not None and unit.label is not None and unit.label.value is LabelState.NONE
 
 
 def _rated(case: Case, subject: BeamSubject, beam: Beam) -> Iterator[Finding]:

@@ -7,7 +7,25 @@ from enum import StrEnum
 from typing import Any, ClassVar
 
 from backspan.core.model.evidence import STRICT, Stated, StatedPositive
-from backspan.core.quantities import Length
+from backspan.core.quantities import Length, Pressure
+
+
+@dataclass(frozen=True, slots=True)
+class BeamSection:
+    """The steel section of a beam: a shape of a table by its name, or the sizes of its plates.
+
+    An I has flanges and a web, a tube a width and a wall, a pipe a wall alone.
+    """
+
+    __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
+
+    shape: str | None = None
+    section_depth: StatedPositive[Length] | None = None
+    flange_width: StatedPositive[Length] | None = None
+    web_thickness: StatedPositive[Length] | None = None
+    flange_thickness: StatedPositive[Length] | None = None
+    wall: StatedPositive[Length] | None = None
+    yield_strength: StatedPositive[Pressure] | None = None
 
 
 class Joined(StrEnum):

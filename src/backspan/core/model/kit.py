@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any, ClassVar, Protocol, TypeVar
 
+from backspan.core.model.beams import BeamSection
 from backspan.core.model.evidence import (
     STRICT,
     StatedNotNegative,
@@ -206,7 +207,7 @@ class BeamLabel:
 
 @dataclass(frozen=True, slots=True)
 class Beam:
-    """An outrigger beam: full length as assembled, own mass, label."""
+    """An outrigger beam: full length as assembled, own mass, label, and its steel section."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -216,6 +217,7 @@ class Beam:
     mass: StatedPositive[Mass] | None = None
     centroid_from_tail: StatedPositive[Length] | None = None
     label: BeamLabel | None = None
+    section: BeamSection | None = None
     values_from: Statement | None = None
 
 

@@ -136,7 +136,7 @@ class CounterweightedBeam:
     fulcrum to what carries the beam behind, `rear` what that stands on. With `backspan_from`
     "worked out from the stack" the backspan follows from the beam's length and the stack. `joined`
     and where its `splices` lie are of the beam as it is put together, `found` is what was seen of
-    it on a day.
+    it on a day. `unbraced_length` is the longest between places that hold the beam sideways.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -152,6 +152,7 @@ class CounterweightedBeam:
     stack: Stack = field(default_factory=Stack)
     joined: Stated[Joined] | None = None
     splices: tuple[BeamSplice, ...] = ()
+    unbraced_length: StatedPositive[Length] | None = None
     found: BeamFound = field(default_factory=BeamFound)
 
 

@@ -7,10 +7,11 @@ from dataclasses import fields
 
 from backspan.core.errors import quoted
 from backspan.core.model.basis import RuleChoice
+from backspan.core.model.beams import BeamSection
 from backspan.core.model.identifiers import Path, ReferenceProblem, near
 from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
-from backspan.core.rules.shape import RuleSet
+from backspan.core.rules.shape import RuleSet, Section
 
 _Problems = Iterator[ReferenceProblem]
 
@@ -28,6 +29,15 @@ def _problems(project: Project, library: RuleLibrary) -> _Problems:
     for number, drop in enumerate(project.drops):
         for index, choice in enumerate(drop.also_meets):
             yield from _of_choice(choice, ("drops", number, "also_meets", index), library)
+    shapes = [
+        value.readings[0].content.shape
+        for rule_set in library.rule_sets
+        for value in rule_set.values
+        if isinstance(value.readings[0].content, Section)
+    ]
+    for index, beam in enumerate(project.kit.beams):
+        if beam.section is not None:
+            yield from _of_section(beam.section, ("kit", "beams", index, "section"), shapes)
     for index, one in enumerate(project.confirmations):
         path: Path = ("confirmations", index)
         found = _rule_set(one.rule_set, one.edition, library)
@@ -36,6 +46,22 @@ def _problems(project: Project, library: RuleLibrary) -> _Problems:
         elif found.value(one.value) is None:
             known = [value.key for value in found.values]
             yield _absent("value", one.value, (*path, "value"), known)
+
+
+def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problems:
+    """A shape that no table has; sizes beside a shape, of which one would not be looked at."""
+    if section.shape is None:
+        return
+    if section.shape not in shapes:
+        yield _absent("shape", section.shape, (*path, "shape"), shapes)
+    sizes = (
+        one.name
+        for one in fields(section)
+        if one.name not in {"shape", "yield_strength"} and getattr(section, one.name) is not None
+    )
+    for name in sizes:
+        found, expected = f"a size beside the shape {section.shape}", "the shape or the sizes"
+        yield ReferenceProblem((*path, name), found, expected)
 
 
 def _of_choice(choice: RuleChoice, path: Path, library: RuleLibrary) -> _Problems:

@@ -8,23 +8,51 @@ from backspan.core.quantities.quantity import SIZE, Quantity
 from backspan.core.quantities.rows import rated, rated_force
 from backspan.core.quantities.units import LENGTH, PRESSURE
 
-_size = partial(Quantity, dimension=LENGTH, evidence=SIZE)
+_size = partial(Quantity, dimension=LENGTH, evidence=SIZE, record="beam_section")
 
 BEAM_SECTION: tuple[Quantity, ...] = (
-    _size(name="section_depth", words="depth of the beam's section", symbol="d", asked="depth"),
     _size(
-        name="flange_width", words="width of its flanges or of a tube", symbol="b_f", asked="width"
+        name="section_depth",
+        field="section_depth",
+        words="depth of the beam's section",
+        symbol="d",
+        asked="depth",
     ),
-    _size(name="web_thickness", words="thickness of its web", symbol="t_w", asked="web"),
-    _size(name="flange_thickness", words="thickness of its flanges", symbol="t_f", asked="flange"),
     _size(
-        name="wall", words="wall of a tube or pipe, as it is designed", symbol="t_s", asked="wall"
+        name="flange_width",
+        field="flange_width",
+        words="width of its flanges or of a tube",
+        symbol="b_f",
+        asked="width",
+    ),
+    _size(
+        name="web_thickness",
+        field="web_thickness",
+        words="thickness of its web",
+        symbol="t_w",
+        asked="web",
+    ),
+    _size(
+        name="flange_thickness",
+        field="flange_thickness",
+        words="thickness of its flanges",
+        symbol="t_f",
+        asked="flange",
+    ),
+    _size(
+        name="wall",
+        field="wall",
+        words="wall of a tube or pipe, as it is designed",
+        symbol="t_s",
+        asked="wall",
     ),
     Quantity(
         name="yield_strength",
         words="yield strength of the beam's steel",
         dimension=PRESSURE,
         evidence="evidence.rating",
+        record="beam_section",
+        field="yield_strength",
         symbol="F_y",
         asked="yield",
     ),
@@ -33,6 +61,8 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         words="longest length of the beam between places that hold it sideways and upright",
         dimension=LENGTH,
         evidence="evidence.geometry",
+        record="counterweighted_beam",
+        field="unbraced_length",
         symbol="L_b",
         asked="unbraced",
     ),

@@ -76,7 +76,7 @@ USUAL_UNITS: Mapping[Style, Mapping[Dimension, tuple[tuple[str, Fraction], ...]]
                 CONDUCTOR_AREA: (("mm2", Fraction(0)),),
                 ACCELERATION: (("m/s2", Fraction(0)),),
                 SECTION_MODULUS: (("cm3", Fraction(0)),),
-                SECOND_MOMENT: (("cm4", Fraction(0)),),
+                SECOND_MOMENT: (("m4", Fraction(1)), ("cm4", Fraction(0))),
                 VOLTAGE: (("V", Fraction(0)),),
                 CURRENT: (("A", Fraction(0)),),
                 LINEAR_RESISTANCE: (("ohm/km", Fraction(0)),),

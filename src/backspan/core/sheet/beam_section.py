@@ -34,6 +34,12 @@ class Steel:
     slender: Mapping[str, float]
 
 
+#: Which of them a form is asked by.
+SLENDER_OF: Mapping[SectionForm, tuple[str, ...]] = {
+    SectionForm.I_SHAPE: ("web", "flange"),
+    SectionForm.TUBE: ("tube-flange", "tube-web"),
+    SectionForm.PIPE: ("pipe",),
+}
 #: The rule values of how slender plates may be, by the names that `Steel` has for them.
 SLENDER = {
     one: f"beam.slender-{one}" for one in ("web", "flange", "tube-flange", "tube-web", "pipe")

@@ -78,3 +78,36 @@ BEAM: dict[str, str] = {
     ),
     "na.one-piece": "The beam is of one piece.",
 }
+
+STRENGTH: dict[str, str] = {
+    "beam-four-times.pass": (
+        "Four times the load makes {moment} over the fulcrum; the beam takes {takes} before it"
+        " yields or turns over."
+    ),
+    "beam-four-times.fail": (
+        "Four times the load makes {moment} over the fulcrum; the beam yields or turns over at"
+        " {takes}."
+    ),
+    "beam-service.pass": "The load makes {moment} over the fulcrum; {takes} is allowed.",
+    "beam-service.fail": "The load makes {moment} over the fulcrum; only {takes} is allowed.",
+    "beam-idle.pass": "Idle, the stack bends the beam by {moment}; {takes} is allowed.",
+    "beam-idle.fail": "Idle, the stack bends the beam by {moment}; only {takes} is allowed.",
+    "beam-moment.missing": "What bends the beam, or what it takes, is not known.",
+    "beam-spliced.refer": "The beam has no rating and is joined of sections: its joints decide.",
+    "need.beam-spliced": "Reckon beam {beam} with its joints for its line, and sign it.",
+    "beam-silent.refer": "No rule set in force says how the strength of a steel beam is reckoned.",
+    "need.beam-silent": (
+        "Reckon beam {beam} for the load of its line and sign it, or name a text for it in the"
+        " basis."
+    ),
+    "beam-form.refer": "The beam is a single channel, which turns about its own length.",
+    "need.beam-form": "Reckon beam {beam} for the load of its line, and sign it.",
+    "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
+    "outside.thin_plates": (
+        "The beam's plates are so thin that they buckle before its section yields: use another, or"
+        " have an engineer rate it."
+    ),
+    "na.rated-by-label": "The maker's label rates this beam.",
+    "na.no-section": "No section of the beam is stated.",
+    "na.by-its-section": "No maker's label: the beam is reckoned by its section.",
+}

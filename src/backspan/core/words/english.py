@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from backspan.core.words.beam_sentences import BEAM
+from backspan.core.words.beam_sentences import BEAM, STRENGTH
 from backspan.core.words.english_load_path import LOAD_PATH
 from backspan.core.words.fall_sentences import FALL
 from backspan.core.words.line_sentences import LINE
@@ -16,6 +16,7 @@ __all__ = ["CHECKS", "INPUTS"]
 SENTENCES: dict[str, str] = {
     **LOAD_PATH,
     **BEAM,
+    **STRENGTH,
     # topics a person judged instead of the program, and why that has no effect
     "topic.taken-over": (
         "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."

@@ -60,6 +60,36 @@ FORMULAS: dict[str, str] = {
 }
 
 SENTENCES: dict[str, str] = {
+    "beam-four-times.pass": (
+        "Cuatro veces la carga hace {moment} sobre el fulcro; la viga resiste {takes} antes de"
+        " fluir o volcar."
+    ),
+    "beam-four-times.fail": (
+        "Cuatro veces la carga hace {moment} sobre el fulcro; la viga fluye o vuelca con {takes}."
+    ),
+    "beam-service.pass": "La carga hace {moment} sobre el fulcro; se admite {takes}.",
+    "beam-service.fail": "La carga hace {moment} sobre el fulcro; solo se admite {takes}.",
+    "beam-idle.pass": "Sin carga, la pila dobla la viga con {moment}; se admite {takes}.",
+    "beam-idle.fail": "Sin carga, la pila dobla la viga con {moment}; solo se admite {takes}.",
+    "beam-moment.missing": "No se sabe qué dobla la viga, o qué resiste.",
+    "beam-spliced.refer": "La viga no tiene carga asignada y es de tramos: deciden sus uniones.",
+    "need.beam-spliced": "Calcular la viga {beam} con sus uniones para su cable, y firmarlo.",
+    "beam-silent.refer": (
+        "Ningún conjunto de reglas en vigor dice cómo se calcula una viga de acero."
+    ),
+    "need.beam-silent": (
+        "Calcular la viga {beam} para su cable y firmarlo, o nombrar un texto para ello en la base."
+    ),
+    "beam-form.refer": "La viga es un solo perfil en U, que gira sobre su propia longitud.",
+    "need.beam-form": "Calcular la viga {beam} para su cable, y firmarlo.",
+    "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
+    "outside.thin_plates": (
+        "Las placas de la viga son tan delgadas que pandean antes de fluir: usar otra, o que un"
+        " ingeniero le asigne carga."
+    ),
+    "na.rated-by-label": "La etiqueta del fabricante asigna carga a esta viga.",
+    "na.no-section": "No hay sección de la viga declarada.",
+    "na.by-its-section": "Sin etiqueta de fabricante: la viga se calcula por su sección.",
     "label-load.pass": "El aparejo sube {load}; la etiqueta de la viga admite {most_load}.",
     "label-load.fail": "El aparejo sube {load}; la etiqueta de la viga solo admite {most_load}.",
     "label-load.missing": (
@@ -120,9 +150,15 @@ LABELS: dict[str, str] = {
 }
 
 MENDS: dict[str, str] = {
+    "beam-four-times.fail": "Acercar el cable, sujetar la viga de lado, o usar una más fuerte.",
+    "beam-service.fail": "Acercar el cable, sujetar la viga de lado, o usar una más fuerte.",
+    "beam-idle.fail": "Poner el soporte trasero bajo la pila, o usar una viga más fuerte.",
+    "outside.thin_plates": "Usar otra viga.",
     "label-load.fail": (
         "Usar una viga que valga para el aparejo, o un aparejo menor; hacerlo revisar."
     ),
     "label-reach.fail": "Acercar el cable, o usar una viga que valga para este voladizo.",
     "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
 }
+
+CHECKS: dict[str, str] = {"beam-strength": "Resistencia de la viga"}

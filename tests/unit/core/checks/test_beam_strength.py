@@ -1,0 +1,205 @@
+"""A beam without a rating, by its section. W6x12 of 50 ksi; numbers by hand beside each test."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.model.basis import Confirmation, RuleChoice
+from backspan.core.model.beams import BeamSection, BeamSplice, Joined
+from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import BeamLabel
+from backspan.core.model.project import Project
+from backspan.core.model.units import LabelState
+from backspan.core.quantities import MOMENT, PRESSURE, parse
+from backspan.core.review.run import answers_of, case_of
+from tests.unit.core.rigs import (
+    ARM,
+    BEAM,
+    BEAM_UNIT,
+    LIBRARY,
+    ON,
+    PROJECT,
+    STACK,
+    count,
+    length,
+    needs,
+    put,
+    seen,
+)
+
+ID = "beam-strength"
+KEYS = (
+    *("safety-bending", "elastic-constant", "slender-web", "slender-flange"),
+    *("slender-tube-flange", "slender-tube-web", "slender-pipe"),
+)
+TEXTS = (
+    RuleChoice("us-osha-1926-subpart-l", "1996"),
+    RuleChoice("us-aisc-360", "2016"),
+    RuleChoice("us-aisc-shapes", "15"),
+)
+CONFIRMED = tuple(
+    Confirmation("us-aisc-360", "2016", f"beam.{key}", "MT", "2026-11-20", "office copy, invented")
+    for key in KEYS
+)
+
+
+def on_label(value: StatedValue[Any]) -> StatedValue[Any]:
+    return replace(value, evidence=Evidence.LABEL)
+
+
+FIFTY = StatedValue(parse("50 ksi", PRESSURE), None, Evidence.CERTIFICATE, "MT", "2026-11-20")
+W6X12 = BeamSection(shape="W6x12", yield_strength=FIFTY)
+SIZES = BeamSection(
+    section_depth=on_label(length("6.03 in")),
+    flange_width=on_label(length("4 in")),
+    web_thickness=on_label(length("0.23 in")),
+    flange_thickness=on_label(length("0.28 in")),
+    yield_strength=FIFTY,
+)
+
+
+def by(section: BeamSection | None, project: Project = PROJECT) -> Project:
+    """The rig on a plain beam: no label, its section stated, an office that has the text."""
+    bare = put(put(project, (*BEAM, "label"), None), BEAM_UNIT_LABEL, seen(LabelState.NONE))
+    named = replace(bare, basis=replace(bare.basis, beam=TEXTS), confirmations=CONFIRMED)
+    return put(named, (*BEAM, "section"), section)
+
+
+BEAM_UNIT_LABEL = (*BEAM_UNIT, "label")
+SOUND = by(W6X12, put(PROJECT, (*ARM, "unbraced_length"), length("10 ft")))
+
+
+def answers(project: Project, check: str = ID) -> list[Finding | DoesNotApply]:
+    case = case_of(project, project.drops[0].id, LIBRARY, on=ON)
+    return [one for one in answers_of(case) if one.check == check]
+
+
+def strength(project: Project) -> Finding:
+    found = next(one for one in answers(project) if one.subject.endswith("/L"))
+    assert isinstance(found, Finding), found
+    return found
+
+
+def lb_ft(amount: Any) -> float:
+    return float(amount.value / parse("1 lb ft", MOMENT))
+
+
+def test_four_times_the_load_governs_over_the_fulcrum() -> None:
+    """4 x 1,000 lb x 2 ft and 200 lb / 18 ft x (2 ft 6 in)2 / 2 = 34.7: 8,034.7 of 23,353 lb ft."""
+    found = strength(SOUND)
+    assert found.verdict is Verdict.PASS
+    assert found.message.id == "beam-four-times.pass"
+    assert lb_ft(found.demand) == pytest.approx(8034.7, rel=1e-4)
+    assert lb_ft(found.capacity) == pytest.approx(13.98 * 1.67 * 1000, rel=2e-3)
+
+
+@pytest.mark.parametrize(("reach", "verdict"), [("5 ft", Verdict.PASS), ("6 ft", Verdict.FAIL)])
+def test_the_reach_at_which_it_fails(reach: str, verdict: Verdict) -> None:
+    assert strength(put(SOUND, (*ARM, "reach"), length(reach))).verdict is verdict
+
+
+def test_without_a_place_that_holds_it_all_of_the_beam_is_unbraced() -> None:
+    """18 ft is beyond L_r of 11.2 ft: it takes less, and a note says why."""
+    found = strength(put(SOUND, (*ARM, "unbraced_length"), None))
+    assert lb_ft(found.capacity) < lb_ft(strength(SOUND).capacity)
+    assert "note.whole-beam" in {one.id for one in found.notes}
+
+
+def test_a_longer_unbraced_length_within_its_doubt_is_taken() -> None:
+    doubtful = put(SOUND, (*ARM, "unbraced_length"), length("10 ft", tolerance="6 in"))
+    assert lb_ft(strength(doubtful).capacity) < lb_ft(strength(SOUND).capacity)
+
+
+def test_idle_the_stack_bends_it_over_a_rear_stand_far_in_front() -> None:
+    """Pieces 60 x 55 lb = 3,300 lb, 10 ft less 2 ft behind the stand: 26,400 lb ft."""
+    heavy = put(SOUND, (*STACK, "groups", "LOT", "count"), count(60))
+    found = strength(put(heavy, (*ARM, "rear_stand"), length("2 ft")))
+    assert found.message.id == "beam-idle.fail"
+    assert lb_ft(found.demand) == pytest.approx(26_400)
+
+
+def test_by_its_sizes_it_takes_a_little_less_than_the_shape() -> None:
+    by_sizes = lb_ft(strength(by(SIZES, SOUND)).capacity)
+    assert 0.95 < by_sizes / lb_ft(strength(SOUND).capacity) < 1.0
+
+
+def test_a_thickness_that_may_be_less_is_taken_less() -> None:
+    thin = replace(SIZES, flange_thickness=on_label(length("0.28 in", tolerance="0.03 in")))
+    exact, doubtful = strength(by(SIZES, SOUND)), strength(by(thin, SOUND))
+    assert lb_ft(doubtful.capacity) < lb_ft(exact.capacity)
+
+
+def test_values_nobody_confirmed_leave_a_pass_to_the_office() -> None:
+    found = strength(replace(SOUND, confirmations=()))
+    assert found.verdict is Verdict.REFER
+    # Not one of the values it rests on may be left unconfirmed.
+    for key in KEYS[:4]:
+        some = tuple(one for one in CONFIRMED if one.value != f"beam.{key}")
+        assert strength(replace(SOUND, confirmations=some)).verdict is Verdict.REFER, key
+    far = put(SOUND, (*ARM, "reach"), length("6 ft"))
+    assert strength(replace(far, confirmations=())).verdict is Verdict.FAIL
+
+
+def test_without_its_yield_strength_nothing_is_known() -> None:
+    found = strength(by(replace(W6X12, yield_strength=None), SOUND))
+    assert found.verdict is Verdict.MISSING
+    assert ("need.input", "yield_strength") in needs(found)
+
+
+def test_plates_too_thin_for_the_equations_are_refused() -> None:
+    tube = BeamSection(
+        section_depth=on_label(length("8 in")),
+        flange_width=on_label(length("8 in")),
+        wall=on_label(length("0.06 in")),
+        yield_strength=FIFTY,
+    )
+    assert strength(by(tube, SOUND)).message.id == "outside.thin_plates"
+
+
+@pytest.mark.parametrize(
+    ("project", "message"),
+    [
+        (by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)), "beam-form.refer"),
+        (put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)), "beam-spliced.refer"),
+        (put(SOUND, (*ARM, "splices"), (BeamSplice("J1"),)), "beam-spliced.refer"),
+        (replace(SOUND, basis=replace(SOUND.basis, beam=())), "beam-silent.refer"),
+        (replace(SOUND, basis=replace(SOUND.basis, beam=TEXTS[:2])), "beam-silent.refer"),
+    ],
+)
+def test_what_only_an_engineer_can_reckon(project: Project, message: str) -> None:
+    found = strength(project)
+    assert (found.verdict, found.message.id) == (Verdict.REFER, message)
+    assert found.not_judged
+
+
+def test_the_label_goes_first() -> None:
+    rated = put(SOUND, (*BEAM, "label"), BeamLabel(most_load=FIFTY))
+    assert all(isinstance(one, DoesNotApply) for one in answers(rated))
+    assert all(isinstance(one, DoesNotApply) for one in answers(by(None)))
+
+
+def test_a_plain_beam_has_no_label_to_lose() -> None:
+    reasons = {
+        one.reason.id for one in answers(SOUND, "beam-label") if isinstance(one, DoesNotApply)
+    }
+    assert "na.by-its-section" in reasons
+    lost = put(SOUND, BEAM_UNIT_LABEL, seen(LabelState.UNREADABLE))
+    states = [one.verdict for one in answers(lost, "beam-label") if isinstance(one, Finding)]
+    assert Verdict.FAIL in states
+
+
+def test_more_load_reach_or_length_never_helps() -> None:
+    """The law of this check: each of these by itself only takes a pass away."""
+    order = [Verdict.PASS, Verdict.FAIL]
+    for field in ("reach", "unbraced_length"):
+        found = [
+            strength(put(SOUND, (*ARM, field), length(f"{feet} ft"))).verdict
+            for feet in (2, 4, 5, 6, 9, 14, 30, 60)
+        ]
+        assert [order.index(one) for one in found] == sorted(order.index(one) for one in found)
+        if field == "reach":
+            assert set(found) == set(order)

@@ -1,0 +1,41 @@
+"""Rigs on plain beams: each brings up other sentences on a beam's strength."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from backspan.core.model.beams import BeamSection, Joined
+from tests.unit.core.checks.test_beam_strength import (
+    FIFTY,
+    SOUND,
+    TEXTS,
+    W6X12,
+    by,
+    on_label,
+)
+from tests.unit.core.rigs import ARM, BEAM, STACK, count, length, put, seen
+
+_HEAVY = put(SOUND, (*STACK, "groups", "LOT", "count"), count(60))
+_WIDE = BeamSection(
+    section_depth=on_label(length("8 in")),
+    flange_width=on_label(length("8 in")),
+    wall=on_label(length("0.06 in")),
+    yield_strength=FIFTY,
+)
+_OURS = tuple(one for one in TEXTS if one.rule_set != "us-osha-1926-subpart-l")
+
+BY_SECTION = (
+    SOUND,
+    put(SOUND, (*ARM, "reach"), length("6 ft")),
+    put(SOUND, (*ARM, "unbraced_length"), None),
+    put(_HEAVY, (*ARM, "rear_stand"), length("2 ft")),
+    put(put(_HEAVY, (*ARM, "rear_stand"), length("8 ft")), (*ARM, "reach"), length("1 in")),
+    by(replace(W6X12, yield_strength=None), SOUND),
+    by(_WIDE, SOUND),
+    by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)),
+    put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
+    replace(SOUND, basis=replace(SOUND.basis, beam=())),
+    replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)),
+    put(replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)), (*ARM, "reach"), length("14 ft")),
+    put(SOUND, (*BEAM, "mass"), None),
+)
