@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-
 from backspan.core.quantities import PRESSURE, RATIO, Dimension
 from backspan.core.rules.shape import Section
 from tests.unit.rulesets.shipped import BY_ID, OSHA
 
 SHAPES, STEEL = "us-aisc-shapes", "us-aisc-360"
 
-STEEL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
+STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.safety-bending": ("1.67", RATIO),
     "beam.safety-web-yielding": ("1.5", RATIO),
     "beam.safety-web-crippling": ("2", RATIO),
@@ -23,6 +21,7 @@ STEEL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "beam.slender-pipe": ("0.07", RATIO),
 }
 STEEL_REMEMBERED = {(STEEL, key) for key in STEEL_LIMITS}
+STEEL_LIMITS |= {"beam.shape-sizes": ("8 %", RATIO)}
 STEEL_COPIED = {
     (OSHA, "beam.four-times"),
     *(

@@ -5,6 +5,9 @@ reckoned here. Else the section is: in service the moment stays below the allowe
 times the load is carried without failure. Over the fulcrum the beam hogs; idle, a stack between
 fulcrum and rear stand makes it sag, one behind the stand bends it over that.
 
+A shape is only a name: that it is this one the depth and the thickness show that somebody measured.
+Measured less than the table has, by more than rolling and a tape explain, it is another shape.
+
 Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. Sagging
 is most where the stack stands halfway; within a tape's doubt of that the ends of the doubt differ
 from it by its square over the span, far less than a pound foot.
@@ -44,7 +47,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import limit_of
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.presence import judge_presence
@@ -55,6 +58,13 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force
 
 ID, TOPIC = "beam-strength", "beam"
 SAFETY, ELASTIC = "beam.safety-bending", "beam.elastic-constant"
+APART = "beam.shape-sizes"
+#: By what a shape is known again, of those that can be measured on a beam.
+SHOWN_BY = {
+    SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
+    SectionForm.TUBE: ("section_depth", "wall"),
+    SectionForm.PIPE: ("section_depth", "wall"),
+}
 
 
 @dataclass(slots=True, kw_only=True)
@@ -76,6 +86,7 @@ class BySection:
     unbraced: Read
     rear_stand: Read
     elastic: float
+    apart: float
     slender: Mapping[str, float] = field(repr=False)
 
 
@@ -128,7 +139,12 @@ def _hogs(sheet: Sheet, one: BySection, factor: float, basis: LoadBasis, own: fl
 def _nominal(sheet: Sheet, one: BySection) -> float:
     whole = one.unbraced.stated is None
     unbraced = sheet.read(one.support.beam.length if whole else one.unbraced)
-    given = {**one.of_table, **{name: sheet.read(read) for name, read in one.sizes.items()}}
+    sizes = {name: sheet.read(read) for name, read in one.sizes.items()}
+    for name, measured in sizes.items() if one.of_table else ():
+        sheet.positive(
+            "other_shape", measured + one.of_table[name] * one.apart - one.of_table[name]
+        )
+    given = one.of_table or sizes
     steel = Steel(sheet.read(one.yield_strength), one.elastic, one.slender)
     numbers = section_numbers(sheet.do, one.form, given)
     nominal = nominal_moment(sheet.do, one.form, numbers, steel, unbraced)
@@ -212,20 +228,22 @@ def _by_section(
     if elastic is None or None in texts.values():
         return "beam-silent"
     place = ("kit", "beams", beam.id, "section")
-    sizes = {} if table else {name: read_of(name, section, place) for name in SIZES_OF[form]}
+    names = SIZES_OF[form] if table is None else SHOWN_BY[form]
+    apart = needed_value(case.practice, APART)
     section_asked = BySection(
         support_reads(case, subject),
         form,
         {} if table is None else _sizes(table),
-        sizes,
+        {name: read_of(name, section, place) for name in names},
         read_of("yield_strength", section, place),
         read_of("unbraced_length", support, subject.place),
         read_of("rear_stand", support, subject.place),
         limit_of(elastic, PRESSURE),
+        limit_of(apart, RATIO),
         slender,
     )
     factors = tuple(value for held in case.under(TOPIC) for value in factor_values(held, TOPIC))
-    of_shape = () if table is None else (table,)
+    of_shape = () if table is None else (table, apart)
     of_plates = (one for name in SLENDER_OF[form] if (one := texts[name]) is not None)
     return section_asked, (*factors, safety, elastic, *of_plates, *of_shape)
 

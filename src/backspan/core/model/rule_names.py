@@ -13,6 +13,11 @@ from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.rules.shape import RuleSet, Section
 
+#: What is stated of a shape that a table has: by which it is known again, and its steel.
+_BESIDE_A_SHAPE = frozenset(
+    {"shape", "section_depth", "flange_thickness", "wall", "yield_strength"}
+)
+
 _Problems = Iterator[ReferenceProblem]
 
 
@@ -49,7 +54,7 @@ def _problems(project: Project, library: RuleLibrary) -> _Problems:
 
 
 def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problems:
-    """A shape that no table has; sizes beside a shape, of which one would not be looked at."""
+    """A shape that no table has; sizes beside it that nothing would be made of."""
     if section.shape is None:
         return
     if section.shape not in shapes:
@@ -57,10 +62,11 @@ def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problem
     sizes = (
         one.name
         for one in fields(section)
-        if one.name not in {"shape", "yield_strength"} and getattr(section, one.name) is not None
+        if one.name not in _BESIDE_A_SHAPE and getattr(section, one.name) is not None
     )
     for name in sizes:
-        found, expected = f"a size beside the shape {section.shape}", "the shape or the sizes"
+        found = f"a size that the table has for the shape {section.shape}"
+        expected = "only depth and thickness beside a shape, by which it is known again"
         yield ReferenceProblem((*path, name), found, expected)
 
 

@@ -103,6 +103,9 @@ STRENGTH: dict[str, str] = {
     "beam-form.refer": "The beam is a single channel, which turns about its own length.",
     "need.beam-form": "Reckon beam {beam} for the load of its line, and sign it.",
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
+    "outside.other_shape": (
+        "The beam is thinner or less deep than the shape that is named: find out which it is."
+    ),
     "outside.thin_plates": (
         "The beam's plates are so thin that they buckle before its section yields: use another, or"
         " have an engineer rate it."

@@ -83,6 +83,7 @@ BY_MESSAGE: dict[str, str] = {
     "beam-four-times.fail": "Bring the line in, hold the beam sideways, or use a stronger one.",
     "beam-service.fail": "Bring the line in, hold the beam sideways, or use a stronger one.",
     "beam-idle.fail": "Put the rear stand under the stack, or use a stronger beam.",
+    "outside.other_shape": "Measure the beam again and state the shape that it is.",
     "outside.thin_plates": "Use another beam.",
     "label-load.fail": "Use a beam rated for the hoist, or a smaller hoist; have it reviewed.",
     "label-reach.fail": "Bring the line in, or use a beam rated for this reach.",

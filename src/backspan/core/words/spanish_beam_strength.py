@@ -83,6 +83,9 @@ SENTENCES: dict[str, str] = {
     "beam-form.refer": "La viga es un solo perfil en U, que gira sobre su propia longitud.",
     "need.beam-form": "Calcular la viga {beam} para su cable, y firmarlo.",
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
+    "outside.other_shape": (
+        "La viga es más delgada o de menos canto que el perfil nombrado: averiguar cuál es."
+    ),
     "outside.thin_plates": (
         "Las placas de la viga son tan delgadas que pandean antes de fluir: usar otra, o que un"
         " ingeniero le asigne carga."
@@ -153,6 +156,7 @@ MENDS: dict[str, str] = {
     "beam-four-times.fail": "Acercar el cable, sujetar la viga de lado, o usar una más fuerte.",
     "beam-service.fail": "Acercar el cable, sujetar la viga de lado, o usar una más fuerte.",
     "beam-idle.fail": "Poner el soporte trasero bajo la pila, o usar una viga más fuerte.",
+    "outside.other_shape": "Medir otra vez la viga y declarar el perfil que es.",
     "outside.thin_plates": "Usar otra viga.",
     "label-load.fail": (
         "Usar una viga que valga para el aparejo, o un aparejo menor; hacerlo revisar."

@@ -52,7 +52,12 @@ def on_label(value: StatedValue[Any]) -> StatedValue[Any]:
 
 
 FIFTY = StatedValue(parse("50 ksi", PRESSURE), None, Evidence.CERTIFICATE, "MT", "2026-11-20")
-W6X12 = BeamSection(shape="W6x12", yield_strength=FIFTY)
+W6X12 = BeamSection(
+    shape="W6x12",
+    section_depth=on_label(length("6 in")),
+    flange_thickness=on_label(length("0.28 in")),
+    yield_strength=FIFTY,
+)
 SIZES = BeamSection(
     section_depth=on_label(length("6.03 in")),
     flange_width=on_label(length("4 in")),
@@ -158,6 +163,24 @@ def test_plates_too_thin_for_the_equations_are_refused() -> None:
         yield_strength=FIFTY,
     )
     assert strength(by(tube, SOUND)).message.id == "outside.thin_plates"
+
+
+def test_a_shape_is_known_again_by_what_is_measured_of_it() -> None:
+    """W6x9 has flanges of 0.215 in: whoever names it W6x12 is told so."""
+    other = replace(W6X12, flange_thickness=on_label(length("0.215 in")))
+    assert strength(by(other, SOUND)).message.id == "outside.other_shape"
+    doubtful = on_label(length("0.27 in", tolerance="0.05 in"))
+    assert strength(by(replace(W6X12, flange_thickness=doubtful), SOUND)).verdict is Verdict.FAIL
+    for unknown in ("flange_thickness", "section_depth"):
+        found = strength(by(replace(W6X12, **{unknown: None}), SOUND))
+        assert found.verdict is Verdict.MISSING
+        assert ("need.input", unknown) in needs(found)
+
+
+def test_sizes_that_somebody_told_of_are_not_good_enough() -> None:
+    told = replace(length("0.28 in"), evidence=Evidence.TOLD)
+    found = strength(by(replace(W6X12, flange_thickness=told), SOUND))
+    assert found.verdict is Verdict.MISSING
 
 
 @pytest.mark.parametrize(

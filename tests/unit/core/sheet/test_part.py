@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from backspan.core.model.evidence import StatedValue
@@ -44,7 +44,6 @@ NUMBERS = st.sampled_from((0.0, 1.0, 2.0))
 CORNERS = st.lists(st.dictionaries(st.sampled_from(NAMES), NUMBERS), min_size=2, max_size=12)
 
 
-@settings(max_examples=200)
 @given(stated=st.lists(st.none() | NUMBERS, min_size=5, max_size=5), corners=CORNERS)
 def test_a_part_is_what_it_would_be_worked_out_anew(
     stated: list[float | None], corners: list[dict[str, float]]

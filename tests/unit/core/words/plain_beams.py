@@ -32,6 +32,7 @@ BY_SECTION = (
     put(put(_HEAVY, (*ARM, "rear_stand"), length("8 ft")), (*ARM, "reach"), length("1 in")),
     by(replace(W6X12, yield_strength=None), SOUND),
     by(_WIDE, SOUND),
+    by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
     by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)),
     put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
     replace(SOUND, basis=replace(SOUND.basis, beam=())),
