@@ -12,7 +12,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from backspan.core.mechanics import FORMULAS, beam_bending, beam_loading, sections
@@ -36,6 +36,8 @@ from backspan.core.worked.numerals import read_number
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 DESCRIPTIONS = describe_all(FORMULAS)
+#: Each law is asked of every formula, in both units: a third of the usual examples do.
+A_THIRD = settings(max_examples=settings().max_examples // 3)
 
 #: Sizes of a section and what follows from them: below nothing they are none.
 OF_SECTIONS = {one.__name__ for one in (sections, beam_bending, beam_loading)}
@@ -97,6 +99,7 @@ def last_place(text: str) -> float:
 
 @pytest.mark.parametrize("style", Style)
 @pytest.mark.parametrize("name", FORMULAS)
+@A_THIRD
 @given(data=some.data())
 def test_the_printed_numbers_give_the_printed_result(
     name: str, style: Style, data: some.DataObject
@@ -119,6 +122,7 @@ def noise(line: WorkedLine) -> float:
 
 
 @pytest.mark.parametrize("name", FORMULAS)
+@A_THIRD
 @given(data=some.data())
 def test_the_tree_gives_the_very_float_of_the_function(name: str, data: some.DataObject) -> None:
     step = step_of(data, FORMULAS[name], DESCRIPTIONS[name])
@@ -127,6 +131,7 @@ def test_the_tree_gives_the_very_float_of_the_function(name: str, data: some.Dat
 
 @pytest.mark.parametrize("style", Style)
 @pytest.mark.parametrize("name", FORMULAS)
+@A_THIRD
 @given(data=some.data())
 def test_six_digits_of_the_result_are_printed_where_nothing_cancels(
     name: str, style: Style, data: some.DataObject
