@@ -10,9 +10,6 @@ SHAPES, STEEL = "us-aisc-shapes", "us-aisc-360"
 
 STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.safety-bending": ("1.67", RATIO),
-    "beam.safety-web-yielding": ("1.5", RATIO),
-    "beam.safety-web-crippling": ("2", RATIO),
-    "beam.safety-shear": ("1.67", RATIO),
     "beam.elastic-constant": ("29000 ksi", PRESSURE),
     "beam.slender-web": ("3.76", RATIO),
     "beam.slender-flange": ("1", RATIO),

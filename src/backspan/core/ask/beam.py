@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 
 from backspan.core.ask.answering import posed
 from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
+from backspan.core.checks.beam_strength import ELASTIC, SAFETY
 from backspan.core.errors import quoted
 from backspan.core.findings import Decider, Message, MessageValue, Need, Verdict
 from backspan.core.mechanics.beam_loading import (
@@ -41,7 +42,7 @@ from backspan.core.sheet.decide import to_confirm
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.worked.formula import AnyFormula, Step
 
-SAFETY, ELASTIC, FOUR_TIMES = "beam.safety-bending", "beam.elastic-constant", "beam.four-times"
+FOUR_TIMES = "beam.four-times"
 SIZES = tuple(dict.fromkeys(name for names in SIZES_OF.values() for name in names))
 #: What tells the beam's own weight, by how it is asked: it harms outboard, and is counted there.
 OWN = {QUANTITIES[name].asked: name for name in ("beam_mass", "beam_length")}
@@ -191,7 +192,7 @@ def _of_table(shape: str, shapes: SelectedRules) -> Asking:
             f"shape: {shape} is a single channel, which turns about its own length; an engineer"
             " decides"
         )
-    return Asking(section.form, {name: one.value for name, one in section.sizes.items()}, found)
+    return Asking(section.form, section.numbers, found)
 
 
 def _unbraced(asked: Asked, reach: float) -> float:

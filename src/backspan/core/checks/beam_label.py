@@ -15,6 +15,7 @@ from backspan.core.model.units import LabelState, Unit, UnitKind
 from backspan.core.numbers import total
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
 from backspan.core.sheet.beam_as_built import BeamReads, arms, beam_reads
+from backspan.core.sheet.beam_section import by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -102,7 +103,7 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         beam = case.beam(subject.support.beam)
         unit = case.project.kit.unit(UnitKind.BEAM, subject.support.beam)
-        if _no_label(unit) and beam.section is not None:
+        if _no_label(unit) and by_its_section(beam):
             # A plain rolled beam has no maker's label to lose: its section is reckoned.
             reason = Message("na.by-its-section")
             yield DoesNotApply(ID, subject.name, subject.place, reason)
@@ -114,8 +115,7 @@ def judge(case: Case) -> Iterator[Answer]:
                 rule = needed_value(case.practice, COUNT)
                 asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
                 yield question.judge(case, asked)
-            # A beam that its label does not rate is reckoned by its section, if that is known.
-            if beam.section is None or (beam.label or BeamLabel()).most_load is not None:
+            if not by_its_section(beam):
                 yield from _rated(case, subject, beam)
 
 

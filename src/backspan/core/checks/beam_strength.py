@@ -40,6 +40,7 @@ from backspan.core.sheet.beam_section import (
     SLENDER,
     SLENDER_OF,
     Steel,
+    by_its_section,
     nominal_moment,
     section_numbers,
 )
@@ -177,10 +178,10 @@ def judge(case: Case) -> Iterator[Answer]:
             yield subject
             continue
         beam = case.beam(subject.support.beam)
-        if beam.label is not None and beam.label.most_load is not None:
-            yield DoesNotApply(ID, subject.name, subject.place, Message("na.rated-by-label"))
-        elif beam.section is None:
+        if beam.section is None:
             yield DoesNotApply(ID, subject.name, subject.place, Message("na.no-section"))
+        elif not by_its_section(beam):
+            yield DoesNotApply(ID, subject.name, subject.place, Message("na.rated-by-label"))
         else:
             yield _judged(case, subject, beam, beam.section)
 
@@ -233,7 +234,7 @@ def _by_section(
     section_asked = BySection(
         support_reads(case, subject),
         form,
-        {} if table is None else _sizes(table),
+        table.content.numbers if table and isinstance(table.content, Section) else {},
         {name: read_of(name, section, place) for name in names},
         read_of("yield_strength", section, place),
         read_of("unbraced_length", support, subject.place),
@@ -258,13 +259,6 @@ def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedVal
     if section.wall is None:
         return SectionForm.I_SHAPE, None
     return (SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE), None
-
-
-def _sizes(table: SelectedValue) -> dict[str, float]:
-    shape = table.content
-    if not isinstance(shape, Section):
-        return {}
-    return {name: one.value for name, one in shape.sizes.items()}
 
 
 CHECK = Check(ID, Topic.BEAM, judge)

@@ -16,7 +16,7 @@ from backspan.core.model.beams import BeamSplice, Joined
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import surely_below
 from backspan.core.quantities import LENGTH
-from backspan.core.sheet.beam_as_built import BeamReads, beam_reads, inboard_of
+from backspan.core.sheet.beam_as_built import BeamReads, beam_reads, inboard_of, stack_rows
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -25,7 +25,7 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
-from backspan.core.sheet.stack import Rows, inner_end, placed_stack
+from backspan.core.sheet.stack import inner_end, placed_stack
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
 
@@ -65,15 +65,7 @@ def _clear(at: float, outer: float, inner: float) -> Compared:
 
 def _stacks(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[float, float]]:
     """The outer and the inner end of the stack."""
-    rows = [
-        Rows(
-            sheet.read(group.count),
-            group.per_row,
-            sheet.read(group.mass),
-            sheet.read(group.length),
-        )
-        for group in beam.groups
-    ]
+    rows = stack_rows(sheet, beam)
     by_gap = beam.from_stack or beam.tail_gap.stated is not None
     if by_gap:
         gap = sheet.read(beam.tail_gap)

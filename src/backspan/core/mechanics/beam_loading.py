@@ -1,4 +1,4 @@
-"""What bends and shears an outrigger beam, how far it bends, what its web takes.
+"""What bends an outrigger beam, and how far it bends.
 
 Loaded, the beam hogs: over the fulcrum the moment is P a, and falls in a straight line to nothing
 at the counterweight, which holds it down. Idle it rests on its fulcrum and its rear stand: a stack
@@ -85,57 +85,6 @@ def backspan_bow(
     return load * reach * backspan * backspan / (9 * root(3) * elastic_constant * second_moment)
 
 
-@formula(symbol="V_n")
-def web_shear(*, yield_strength: Pressure, section_depth: Length, web_thickness: Length) -> Force:
-    """Shear that a stocky web takes.
-
-    Source: AISC 360-16, equation G2-1 with C_v1 = 1 (from memory).
-    """
-    return 6 * yield_strength * section_depth * web_thickness / 10
-
-
-@formula(symbol="R_n")
-def web_yielding(
-    *, yield_strength: Pressure, web_thickness: Length, fillet: Length, bearing_length: Length
-) -> Force:
-    """Force at which a web yields above a bearing away from its ends.
-
-    Source: AISC 360-16, equation J10-2 (from memory).
-    """
-    return yield_strength * web_thickness * (5 * fillet + bearing_length)
-
-
-@formula(symbol="R_n")
-def web_crippling(
-    *,
-    web_thickness: Length,
-    bearing_length: Length,
-    section_depth: Length,
-    flange_thickness: Length,
-    elastic_constant: Pressure,
-    yield_strength: Pressure,
-) -> Force:
-    """Force at which a web cripples above a bearing away from its ends.
-
-    Source: AISC 360-16, equation J10-4 (from memory).
-    """
-    return (
-        8
-        * web_thickness
-        * web_thickness
-        * (
-            1
-            + 3
-            * bearing_length
-            * web_thickness
-            * root(web_thickness / flange_thickness)
-            / (section_depth * flange_thickness)
-        )
-        * root(elastic_constant * yield_strength * flange_thickness / web_thickness)
-        / 10
-    )
-
-
 @formula(symbol="M_a")
 def allowed_moment(*, nominal_moment: Moment, safety_factor: Ratio) -> Moment:
     """Moment allowed in service.
@@ -143,12 +92,3 @@ def allowed_moment(*, nominal_moment: Moment, safety_factor: Ratio) -> Moment:
     Source: AISC 360-16, B3.2, allowable strength (from memory).
     """
     return nominal_moment / safety_factor
-
-
-@formula(symbol="R_a")
-def allowed_force(*, nominal_force: Force, safety_factor: Ratio) -> Force:
-    """Shear or bearing force allowed in service.
-
-    Source: AISC 360-16, B3.2, allowable strength (from memory).
-    """
-    return nominal_force / safety_factor

@@ -13,7 +13,6 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
     {
         "added_length": "length_before + stack_length",
         "added_weight": "weight_before + counterweight",
-        "allowed_force": "nominal_force / safety_factor",
         "allowed_moment": "nominal_moment / safety_factor",
         "area_of_i": (
             "2 * flange_width * flange_thickness + web_thickness * (section_depth - 2 * flange_thickness)"
@@ -166,11 +165,6 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "weak_second_moment_of_i": (
             "(2 * flange_thickness * flange_width * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness * web_thickness) / 12"
         ),
-        "web_crippling": (
-            "8 * web_thickness * web_thickness * (1 + 3 * bearing_length * web_thickness * root(web_thickness / flange_thickness) / (section_depth * flange_thickness)) * root(elastic_constant * yield_strength * flange_thickness / web_thickness) / 10"
-        ),
-        "web_shear": "6 * yield_strength * section_depth * web_thickness / 10",
-        "web_yielding": "yield_strength * web_thickness * (5 * fillet + bearing_length)",
         "weight": "mass * STANDARD_GRAVITY",
     }
 )

@@ -86,6 +86,11 @@ class Section:
     form: SectionForm
     sizes: Mapping[str, Amount]
 
+    @property
+    def numbers(self) -> dict[str, float]:
+        """What the table has of it, in SI, by the names that the formulas have."""
+        return {name: one.value for name, one in self.sizes.items()}
+
 
 @dataclass(frozen=True, slots=True)
 class Remark:

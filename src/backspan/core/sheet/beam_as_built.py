@@ -147,7 +147,14 @@ def _weighed(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
 
 def _stacked(sheet: Sheet, beam: BeamReads) -> tuple[PlacedStack, float]:
     """The stack from the tail on, and how many pieces it has."""
-    rows = [
+    rows = stack_rows(sheet, beam)
+    placed = placed_stack(sheet, rows, tail_gap=sheet.read(beam.tail_gap))
+    return placed, total(group.count for group in rows)
+
+
+def stack_rows(sheet: Sheet, beam: BeamReads) -> list[Rows]:
+    """The groups of pieces with their masses and lengths, from the tail inwards."""
+    return [
         Rows(
             sheet.read(group.count),
             group.per_row,
@@ -156,8 +163,6 @@ def _stacked(sheet: Sheet, beam: BeamReads) -> tuple[PlacedStack, float]:
         )
         for group in beam.groups
     ]
-    placed = placed_stack(sheet, rows, tail_gap=sheet.read(beam.tail_gap))
-    return placed, total(group.count for group in rows)
 
 
 def arms(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from backspan.core.mechanics.beam_geometry import inboard_length
 from backspan.core.numbers import total
 from backspan.core.quantities import LENGTH
-from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, tip_or_none
+from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, stack_rows, tip_or_none
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import UNKNOWN
 from backspan.core.sheet.sheet import Sheet
@@ -45,15 +45,7 @@ def _taped(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
 def _stands(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
     """Both ends of a stack whose middle was taped, against the tail and the fulcrum."""
     beam = one.subject
-    rows = [
-        Rows(
-            sheet.read(group.count),
-            group.per_row,
-            sheet.read(group.mass),
-            sheet.read(group.length),
-        )
-        for group in beam.groups
-    ]
+    rows = stack_rows(sheet, beam)
     reach, backspan = sheet.read(beam.reach), sheet.read(beam.backspan)
     inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
     stack = placed_stack(sheet, rows, tail_gap=0.0)

@@ -12,6 +12,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from backspan.core.mechanics import beam_bending, sections
+from backspan.core.model.kit import Beam
 from backspan.core.numbers import at_most, root, surely_above
 from backspan.core.rules.shape import SectionForm
 
@@ -33,6 +34,14 @@ class Steel:
     elastic_constant: float
     slender: Mapping[str, float]
 
+    @property
+    def constants(self) -> dict[str, float]:
+        """Its two numbers, by the names that the formulas have."""
+        return {
+            "yield_strength": self.yield_strength,
+            "elastic_constant": self.elastic_constant,
+        }
+
 
 #: Which of them a form is asked by.
 SLENDER_OF: Mapping[SectionForm, tuple[str, ...]] = {
@@ -52,6 +61,12 @@ class Nominal:
 
     moment: float
     plate_left: float
+
+
+def by_its_section(beam: Beam) -> bool:
+    """Whether a beam is reckoned by its section: one is stated, and no label rates the beam."""
+    rated = beam.label is not None and beam.label.most_load is not None
+    return beam.section is not None and not rated
 
 
 def section_numbers(do: Do, form: SectionForm, given: Mapping[str, float]) -> dict[str, float]:
@@ -121,10 +136,6 @@ def nominal_moment(
 def _turning_over(
     do: Do, numbers: Mapping[str, float], steel: Steel, unbraced: float, plastic: float
 ) -> float:
-    of_steel = {
-        "yield_strength": steel.yield_strength,
-        "elastic_constant": steel.elastic_constant,
-    }
     modulus, radius = numbers["elastic_modulus_x"], numbers["effective_radius"]
     share = do(
         beam_bending.share_of_torsion,
@@ -132,8 +143,10 @@ def _turning_over(
         elastic_modulus_x=modulus,
         between_flanges=numbers["between_flanges"],
     )
-    short = do(beam_bending.length_still_plastic, radius_y=numbers["radius_y"], **of_steel)
-    long = do(beam_bending.length_elastic, effective_radius=radius, torsion_share=share, **of_steel)
+    short = do(beam_bending.length_still_plastic, radius_y=numbers["radius_y"], **steel.constants)
+    long = do(
+        beam_bending.length_elastic, effective_radius=radius, torsion_share=share, **steel.constants
+    )
     if surely_above(unbraced, limit=long):
         return do(
             beam_bending.buckling_moment,
@@ -168,16 +181,12 @@ def _between(
 
 
 def _by_flange(do: Do, numbers: Mapping[str, float], steel: Steel, plastic: float) -> float:
-    of_steel = {
-        "yield_strength": steel.yield_strength,
-        "elastic_constant": steel.elastic_constant,
-    }
     slender = do(
         sections.slenderness_of_flange,
         flange_width=numbers["flange_width"],
         flange_thickness=numbers["flange_thickness"],
     )
-    compact = do(beam_bending.slenderness_compact, **of_steel)
+    compact = do(beam_bending.slenderness_compact, **steel.constants)
     if surely_above(compact, limit=slender):
         return plastic
     return do(
@@ -187,7 +196,7 @@ def _by_flange(do: Do, numbers: Mapping[str, float], steel: Steel, plastic: floa
         elastic_modulus_x=numbers["elastic_modulus_x"],
         flange_slenderness=slender,
         compact_flange=compact,
-        noncompact_flange=do(beam_bending.slenderness_noncompact, **of_steel),
+        noncompact_flange=do(beam_bending.slenderness_noncompact, **steel.constants),
     )
 
 

@@ -14,7 +14,9 @@ and be asked there too.
 
 Two things are none of the former, and both are asked in between or shown not to matter: a count,
 for which every whole number is asked, and the beam's own weight, left out where it helps: that is
-the smaller of two lines, whose least value still lies at an end.
+the smaller of two lines, whose least value still lies at an end. The moment that a steel section
+takes is no such sum either, but grows all the way with each of its sizes and with its strength, and
+falls with its unbraced length (tests/published/test_steel_beams.py).
 """
 
 from __future__ import annotations

@@ -52,11 +52,7 @@ FORMULAS: dict[str, str] = {
     "tail_moment": "Momento sobre el soporte trasero, con el contrapeso detrás, sin carga",
     "tip_deflection": "Cuánto baja la viga donde cuelga el cable, con la carga",
     "backspan_bow": "Cuánto se arquea la viga entre apoyo y contrapeso, con la carga",
-    "web_shear": "Cortante que resiste un alma robusta",
-    "web_yielding": "Fuerza con la que un alma fluye sobre un apoyo lejos de sus extremos",
-    "web_crippling": "Fuerza con la que un alma se abolla sobre un apoyo lejos de sus extremos",
     "allowed_moment": "Momento admitido en servicio",
-    "allowed_force": "Cortante o fuerza de apoyo admitida en servicio",
 }
 
 SENTENCES: dict[str, str] = {

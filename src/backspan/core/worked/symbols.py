@@ -120,8 +120,6 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("radius_y", "r_y", "radius of gyration along the web", LENGTH),
     Symbol("effective_radius", "r_ts", "radius by which the beam turns over", LENGTH),
     Symbol("between_flanges", "h_o", "distance between the middles of the flanges", LENGTH),
-    Symbol("fillet", "k_f", "outer face of a flange to the end of its fillet", LENGTH),
-    Symbol("bearing_length", "l_b", "length along the beam on which it bears", LENGTH),
     Symbol("elastic_constant", "E", "modulus of elasticity of steel", PRESSURE),
     Symbol("flange_slenderness", "v", "half a flange's width over its thickness", RATIO),
     Symbol("compact_flange", "v_p", "slenderness of a flange that still yields", RATIO),
@@ -131,7 +129,6 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("plastic_length", "L_p", "unbraced length up to which nothing is lost", LENGTH),
     Symbol("elastic_length", "L_el", "unbraced length from which it turns over elastic", LENGTH),
     Symbol("safety_factor", "k_O", "factor between nominal and allowed strength", RATIO),
-    Symbol("nominal_force", "R_n", "force at which a web yields or cripples", FORCE),
     # Moments
     Symbol("plastic_moment", "M_p", "moment at which all of the section yields", MOMENT),
     Symbol("nominal_moment", "M_n", "moment at which the beam yields or turns over", MOMENT),

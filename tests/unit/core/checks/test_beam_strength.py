@@ -215,6 +215,13 @@ def test_a_plain_beam_has_no_label_to_lose() -> None:
     assert Verdict.FAIL in states
 
 
+def test_a_label_that_is_gone_rates_nothing_and_is_not_passed_over() -> None:
+    """Numbers of a label that the beam does not carry: refused, whatever its section would take."""
+    gone = put(SOUND, (*BEAM, "label"), BeamLabel(most_load=FIFTY))
+    states = [one.verdict for one in answers(gone, "beam-label") if isinstance(one, Finding)]
+    assert Verdict.FAIL in states
+
+
 def test_more_load_reach_or_length_never_helps() -> None:
     """The law of this check: each of these by itself only takes a pass away."""
     order = [Verdict.PASS, Verdict.FAIL]

@@ -13,7 +13,7 @@ from tests.unit.core.checks.test_beam_strength import (
     by,
     on_label,
 )
-from tests.unit.core.rigs import ARM, BEAM, STACK, count, length, put, seen
+from tests.unit.core.rigs import ARM, BEAM, STACK, count, labelled, length, put, seen
 
 _HEAVY = put(SOUND, (*STACK, "groups", "LOT", "count"), count(60))
 _WIDE = BeamSection(
@@ -39,4 +39,5 @@ BY_SECTION = (
     replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)),
     put(replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)), (*ARM, "reach"), length("14 ft")),
     put(SOUND, (*BEAM, "mass"), None),
+    put(SOUND, (*BEAM, "label"), labelled()),
 )
