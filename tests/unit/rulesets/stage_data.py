@@ -12,6 +12,7 @@ from backspan.core.model.stages import (
     Drives,
     FaceSide,
     FirstLift,
+    HighRail,
     HotWork,
     Joints,
     Level,
@@ -24,7 +25,7 @@ from backspan.core.quantities import LENGTH, Dimension
 #: What the paragraphs on stages ask for, known from copies.
 STAGE_COPIED = (
     *("fixed", "bow", "sway", "overhead", "listed", "most-load", "most-width"),
-    *("least-rail-height", "most-rail-height"),
+    *("least-rail-height", "most-rail-height", "high-rail"),
 )
 
 STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
@@ -49,5 +50,6 @@ STAGE_WORDS: Mapping[str, Collection[str]] = {
     "stage.hot-work": {HotWork.NO, HotWork.INSULATED},
     "stage.overhead": {Overhead.NOTHING, Overhead.OWN_LINES},
     "stage.listed": {Listing.LISTED, Listing.NOT_LIGHT},
+    "stage.high-rail": {HighRail.ALL},
     "stage.face-side": {FaceSide.RAIL, FaceSide.TIED},
 }

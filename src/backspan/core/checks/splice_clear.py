@@ -65,17 +65,24 @@ def _clear(at: float, outer: float, inner: float) -> Compared:
 
 def _stacks(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[float, float]]:
     """The outer and the inner end of the stack."""
-    rows = stack_rows(sheet, beam)
     by_gap = beam.from_stack or beam.tail_gap.stated is not None
     if by_gap:
-        gap = sheet.read(beam.tail_gap)
-        yield gap, inner_end(sheet, rows, tail_gap=gap)
+        yield sheet.part("by-gap", lambda sheet: _by_gap(sheet, beam))
     if beam.both or not by_gap:
-        backspan, reach = sheet.read(beam.backspan), sheet.read(beam.reach)
-        inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
-        stack = placed_stack(sheet, rows, tail_gap=0.0)
-        outer = inboard - backspan - stack.centroid_from_tail
-        yield outer, outer + stack.inner_end_from_tail
+        yield sheet.part("as-taped", lambda sheet: _as_taped(sheet, beam))
+
+
+def _by_gap(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
+    gap = sheet.read(beam.tail_gap)
+    return gap, inner_end(sheet, stack_rows(sheet, beam), tail_gap=gap)
+
+
+def _as_taped(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
+    backspan, reach = sheet.read(beam.backspan), sheet.read(beam.reach)
+    inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
+    stack = placed_stack(sheet, stack_rows(sheet, beam), tail_gap=0.0)
+    outer = inboard - backspan - stack.centroid_from_tail
+    return outer, outer + stack.inner_end_from_tail
 
 
 UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False)

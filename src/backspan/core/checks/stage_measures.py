@@ -1,7 +1,9 @@
 """Numbers of a stage: its width, what it carries, its top rail, how far from the face it hangs.
 
 How far its deck bends under load is not asked here. A rail on the side of the face too, or riders
-who are tied, stand for a distance that is too large or that nobody measured.
+who are tied, stand for a distance that is too large or that nobody measured. A top rail above the
+usual height is no fault where all else that is asked of a guardrail was seen to be met, no earlier
+than the height was taped: what was seen of another rail says nothing of this one.
 """
 
 from __future__ import annotations
@@ -11,7 +13,8 @@ from dataclasses import replace
 from typing import TypeVar
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
-from backspan.core.model.stages import FaceSide
+from backspan.core.model.evidence import StatedValue, is_before
+from backspan.core.model.stages import FaceSide, HighRail
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH, MASS
 from backspan.core.sheet.case import Case
@@ -28,6 +31,7 @@ from backspan.core.sheet.words_seen import WordSeen
 
 ID = "stage-measures"
 S = TypeVar("S")
+Seen = StatedValue[HighRail] | None
 
 
 def width(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
@@ -45,7 +49,7 @@ def rail(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
 
 
 def rail_high(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
-    """The height of the top rail against the most that nobody has to judge."""
+    """The height of the top rail against the usual most."""
     yield from _at_most("height", sheet.read(one.subject), one)
 
 
@@ -89,15 +93,32 @@ def judge(case: Case) -> Iterator[Answer]:
         low = _asked(case, one, RAIL, height, "stage.least-rail-height")
         yield low
         if low.verdict is Verdict.PASS:
-            high = _asked(case, one, RAIL_HIGH, height, "stage.most-rail-height")
-            # Taken over for the rig as it is made, which says nothing of a rail put up since.
-            yield replace(_to_a_person(high, one), not_judged=False)
+            yield from _high(case, one, height)
         yield from _face(case, one)
 
 
 def _asked(case: Case, one: Hung, question: Question[S, Compared], read: S, key: str) -> Finding:
     values = in_force_or_practice(case, key)
     return question.judge(case, Asked(read, one.name, one.place, values))
+
+
+def _high(case: Case, one: Hung, height: Read) -> Iterator[Finding]:
+    usual = _asked(case, one, RAIL_HIGH, height, "stage.most-rail-height")
+    if usual.verdict is not Verdict.FAIL:
+        yield usual
+        return
+    at, inputs = (*one.place, "found"), Inputs(case)
+    seen = _since(height.stated, one.hung.found.high_rail)
+    word = inputs.word("high_rail", seen, EvidenceClass.OBSERVATION, (*at, "high_rail"))
+    for found in WordSeen(ID, one.name, at, inputs, word).against("stage.high-rail", "high-rail"):
+        yield replace(found, inputs=(*usual.inputs, *found.inputs))
+
+
+def _since(taped: StatedValue[float] | StatedValue[int] | None, seen: Seen) -> Seen:
+    """What was seen of a rail, unless its height was taped on a later day."""
+    if taped is None or seen is None or taped.at is None or seen.at is None:
+        return seen
+    return None if is_before(seen.at, taped.at) else seen
 
 
 def _face(case: Case, one: Hung) -> Iterator[Finding]:

@@ -51,6 +51,13 @@ class FaceSide(StrEnum):
     NEITHER = "neither rail nor tie"
 
 
+class HighRail(StrEnum):
+    """Whether a top rail that is higher than usual meets all else that is asked of a guardrail."""
+
+    ALL = "all else of the rail is met"
+    NOT_ALL = "not all else of the rail is met"
+
+
 class Along(StrEnum):
     """What the stage can catch on along its travel."""
 
@@ -120,6 +127,7 @@ class StageFound:
     fixed: Stated[OnStage] | None = None
     guardrail: Stated[OnStage] | None = None
     rail_height: StatedPositive[Length] | None = None
+    high_rail: Stated[HighRail] | None = None
     toeboard: Stated[OnStage] | None = None
     to_face: StatedNotNegative[Length] | None = None
     face_side: Stated[FaceSide] | None = None

@@ -30,21 +30,29 @@ T = TypeVar("T")
 _Values = tuple[float, ...]
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class KnownPart:
     """What a part of a work came to, by the values of all that it read there."""
 
     reads: dict[Place, Read]
     beside: dict[Place, Read]
     found: dict[_Values, tuple[Any, list[str]]] = field(default_factory=dict)
+    stated: list[tuple[Place, float]] = field(init=False)
+    """Each place that it reads, and what is stated there."""
+    told_to: dict[Place, Read] | None = None
+    """The reads of a sheet that have all of `reads` already, and lose none."""
+
+    def __post_init__(self) -> None:
+        self.stated = [
+            (place, one.as_stated)
+            for reads in (self.reads, self.beside)
+            for place, one in reads.items()
+        ]
 
     def values(self, corner: Corner) -> _Values:
         """What it would read at a corner."""
         get = corner.get
-        return tuple(
-            [get(place, one.as_stated) for place, one in self.reads.items()]
-            + [get(place, one.as_stated) for place, one in self.beside.items()]
-        )
+        return tuple([get(place, stated) for place, stated in self.stated])
 
 
 #: The parts that are known of one question on one subject, by name.
@@ -182,9 +190,13 @@ class BareSheet:
         return self._taken(new, found, sheet.outside)
 
     def _taken(self, part: KnownPart, found: T, outside: list[str]) -> T:
-        self.reads.update(part.reads)
-        self.beside.update(part.beside)
-        self.outside.extend(outside)
+        if part.told_to is not self.reads:
+            self.reads.update(part.reads)
+            part.told_to = self.reads
+        if part.beside:
+            self.beside.update(part.beside)
+        if outside:
+            self.outside.extend(outside)
         return found
 
     def read(self, one: Read) -> float:

@@ -134,6 +134,7 @@ BY_MESSAGE: dict[str, str] = {
     "listed.fail": "Use a stage that is tested and listed.",
     "most-load.fail": "Take people or material off, or use a stage that may carry them.",
     "rail-height.fail": "Raise the top rail.",
+    "high-rail.fail": "Lower the top rail, or mend what else the guardrail lacks.",
     "face-side.fail": "Hang the stage nearer to the face, put a rail there, or tie every rider.",
     "rope-length.fail": "Use a longer rope, or fit a stop at its lower end.",
     "lifeline-strength.fail": "Use a stronger rope, or an end that keeps more of it than a knot.",

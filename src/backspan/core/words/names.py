@@ -66,6 +66,7 @@ INPUTS: dict[str, str] = {
     "fixed": "fixing of the stage to its stirrups",
     "guardrail": "guardrails on all open sides",
     "toeboard": "toeboards on all open sides",
+    "high_rail": "whether a high top rail meets all else asked of it",
     "face_side": "what keeps riders from falling at the face",
     "along": "what the stage can catch on",
     "sway": "what keeps the stage from swaying",

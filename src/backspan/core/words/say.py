@@ -43,6 +43,7 @@ WORD_INPUTS = frozenset(
         *("tested_by", "secondary_brake", "control", "joints", "fixed", "guardrail", "toeboard"),
         *(
             "face_side",
+            "high_rail",
             "along",
             "sway",
             "first_lift",

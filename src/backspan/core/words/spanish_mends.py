@@ -122,6 +122,7 @@ BY_MESSAGE: dict[str, str] = {
     "listed.fail": "Usar una plataforma ensayada e inscrita.",
     "most-load.fail": "Quitar personas o material, o usar una plataforma que los pueda llevar.",
     "rail-height.fail": "Subir el pasamanos.",
+    "high-rail.fail": "Bajar el pasamanos, o remediar lo demás que le falta a la barandilla.",
     "face-side.fail": (
         "Colgar la plataforma más cerca, poner ahí una barandilla o amarrar a cada uno."
     ),

@@ -104,12 +104,11 @@ STAGE: dict[str, str] = {
     "rail-height.fail": "El pasamanos está solo a {height} del piso; se exigen al menos {least}.",
     "rail-height.missing": "No se sabe a qué altura está el pasamanos.",
     "rail-high.pass": "El pasamanos está a {height} del piso; como máximo {most}.",
-    "rail-high.refer": (
-        "El pasamanos está a {height} del piso, más de {most}: una persona cualificada dice si"
-        " cumple todo lo demás que se le exige."
-    ),
-    "need.rail-high": (
-        "Decir si la barandilla de la plataforma {stage} cumple todo lo demás, y firmarlo."
+    "high-rail.pass": "El pasamanos está más alto de lo usual: {found}.",
+    "high-rail.fail": "El pasamanos está más alto de lo usual, y {found}.",
+    "high-rail.missing": (
+        "El pasamanos está más alto de lo usual, y nadie declaró, desde que se midió su altura,"
+        " si cumple todo lo demás que se exige de una barandilla."
     ),
     "to-face.pass": "El borde interior está a {apart} de la fachada; como máximo {most}.",
     "to-face.missing": "No se sabe a qué distancia de la fachada cuelga la plataforma.",

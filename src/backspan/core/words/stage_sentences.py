@@ -96,12 +96,11 @@ STAGE: dict[str, str] = {
     "rail-height.fail": "The top rail is only {height} above the deck; at least {least} is asked.",
     "rail-height.missing": "How high the top rail is is not known.",
     "rail-high.pass": "The top rail is {height} above the deck; at most {most}.",
-    "rail-high.refer": (
-        "The top rail is {height} above the deck, more than {most}: a qualified person says"
-        " whether all else that is asked of it is met."
-    ),
-    "need.rail-high": (
-        "Say whether the guardrail of stage {stage} meets all else that is asked, and sign."
+    "high-rail.pass": "The top rail is higher than usual: {found}.",
+    "high-rail.fail": "The top rail is higher than usual, and {found}.",
+    "high-rail.missing": (
+        "The top rail is higher than usual, and whether it meets all else that is asked of a"
+        " guardrail nobody stated since its height was taped."
     ),
     "to-face.pass": "The stage's inner edge hangs {apart} from the face; at most {most}.",
     "to-face.missing": "How far from the face the stage hangs is not known.",

@@ -12,6 +12,7 @@ from backspan.core.model.stages import (
     Drives,
     FaceSide,
     FirstLift,
+    HighRail,
     HotWork,
     Joints,
     Level,
@@ -53,8 +54,10 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LEFT, "hoist"), "WEAK"),
 )
 FAR = put(PROJECT, (*FOUND, "to_face"), length("20 in"))
+HIGH = put(PROJECT, (*FOUND, "rail_height"), length("50 in"))
 STAGES = (
     *(put(PROJECT, place, value) for place, value in LACKS),
     FAR,
     *(put(FAR, (*FOUND, "face_side"), seen(word)) for word in FaceSide),
+    *(put(HIGH, (*FOUND, "high_rail"), seen(word)) for word in HighRail),
 )
