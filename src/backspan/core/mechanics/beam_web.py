@@ -129,8 +129,8 @@ def shear_stress_of_pipe(
     is left out.
     """
     return smaller(
-        3 * yield_strength / 5,
         39 * elastic_constant * wall * root(wall / section_depth) / (50 * section_depth),
+        3 * yield_strength / 5,
     )
 
 

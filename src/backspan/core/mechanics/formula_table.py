@@ -146,7 +146,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "shear_of_web": "3 * yield_strength * section_depth * web_thickness / 5",
         "shear_outboard": "factor * load + outboard_weight",
         "shear_stress_of_pipe": (
-            "smaller(3 * yield_strength / 5, 39 * elastic_constant * wall * root(wall / section_depth) / (50 * section_depth))"
+            "smaller(39 * elastic_constant * wall * root(wall / section_depth) / (50 * section_depth), 3 * yield_strength / 5)"
         ),
         "slenderness_compact": "38 * root(elastic_constant / yield_strength) / 100",
         "slenderness_noncompact": "root(elastic_constant / yield_strength)",

@@ -131,7 +131,7 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("safety_factor", "k_O", "factor between nominal and allowed strength", RATIO),
     # The beam's web
     Symbol("outboard_weight", "G_o", "weight of the beam outboard of the fulcrum", FORCE),
-    Symbol("fillet", "k", "outer face of a flange to the end of its fillet in the web", LENGTH),
+    Symbol("fillet", "k_f", "outer face of a flange to the end of its fillet in the web", LENGTH),
     Symbol("web_height", "h", "clear height of the web, or of a tube's side", LENGTH),
     Symbol("slender_limit", "c_w", "slenderness of a web times the root of F_y / E", RATIO),
     Symbol("shear_stress", "F_cr", "shear stress at which a pipe yields or buckles", PRESSURE),
