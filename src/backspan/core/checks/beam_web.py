@@ -7,7 +7,9 @@ the stack too, is this program's strict reading, as of the surface below. Over t
 asked in service alone, idle, for that is dead load.
 
 How much of the beam lies on its fulcrum is rarely known: where nobody stated it, and over the rear
-stand always, none is counted. Within its depth from an end a web takes half.
+stand always, none is counted. Within its depth from an end a web takes half. A doubtful reach may
+lie to either side of that border, where the worst is: the nearer end of the doubt differs from it
+by that doubt over the distance of the rear stand, of the load.
 
 How the wall of a tube or a pipe takes what presses it no equation here says. A thin wall gives way
 there before the section yields, so that its shear alone must not pass it: the wall is a finding of
