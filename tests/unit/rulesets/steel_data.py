@@ -16,6 +16,13 @@ STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.slender-tube-flange": ("1.12", RATIO),
     "beam.slender-tube-web": ("2.42", RATIO),
     "beam.slender-pipe": ("0.07", RATIO),
+    "beam.safety-shear": ("1.67", RATIO),
+    "beam.safety-shear-stocky": ("1.50", RATIO),
+    "beam.stocky-web": ("2.24", RATIO),
+    "beam.shear-web": ("2.54", RATIO),
+    "beam.shear-tube": ("2.45", RATIO),
+    "beam.safety-yielding": ("1.50", RATIO),
+    "beam.safety-crippling": ("2", RATIO),
 }
 STEEL_REMEMBERED = {(STEEL, key) for key in STEEL_LIMITS}
 STEEL_LIMITS |= {"beam.shape-sizes": ("8 %", RATIO)}

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 
 from backspan.core.ask.answering import posed
 from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
-from backspan.core.checks.beam_strength import ELASTIC, SAFETY
+from backspan.core.checks.beam_strength import SAFETY
 from backspan.core.errors import quoted
 from backspan.core.findings import Decider, Message, MessageValue, Need, Verdict
 from backspan.core.mechanics.beam_loading import (
@@ -40,6 +40,7 @@ from backspan.core.sheet.beam_section import (
 )
 from backspan.core.sheet.decide import to_confirm
 from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.plain_beam import ELASTIC
 from backspan.core.worked.formula import AnyFormula, Step
 
 FOUR_TIMES = "beam.four-times"

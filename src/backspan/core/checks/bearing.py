@@ -31,7 +31,7 @@ from backspan.core.mechanics.bearing import (
 )
 from backspan.core.model.rigs import Pad
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import at_least, at_most, surely_above
+from backspan.core.numbers import at_most
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
@@ -44,7 +44,7 @@ from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
-from backspan.core.sheet.reactions import TwoStands, most_behind, on_two_stands
+from backspan.core.sheet.reactions import most_behind, most_in_front, on_two_stands
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.signed import signed_for
@@ -105,7 +105,7 @@ def _reactions(
     idle = most_behind(sheet, stands, support.beam)
     # Less than nothing at the front: the beam would lift off and turn about its rear stand.
     sheet.positive("front", stands.front(sheet, 0.0, carried_behind=idle))
-    in_full = not standing.rear and _in_full(standing, stands)
+    in_full = not standing.rear and stands.in_doubt_behind(support.beam)
     for value in values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
@@ -113,8 +113,7 @@ def _reactions(
         reaction = idle
         if not standing.rear:
             load = load_on_line(sheet, support.line, rule.load)
-            carried = 0.0 if in_full else at_least(stands.rear(sheet, load), least=0.0)
-            reaction = stands.front(sheet, load, carried_behind=carried)
+            reaction = most_in_front(sheet, stands, load, in_full=in_full)
         found.append((value, rule.factor, reaction, in_full))
     return found
 
@@ -138,16 +137,6 @@ def _area(sheet: Sheet, standing: Standing) -> float:
         pressed_width=at_most(broad, most=sheet.read(pad.width)),
     )
     return sheet.positive(says, pressed)
-
-
-def _in_full(standing: Standing, stands: TwoStands) -> bool:
-    """Whether something of a doubtful mass lies behind the rear stand."""
-    beam, built = standing.support.beam, stands.built
-    furthest = built.inboard - built.tail_gap if beam.from_stack else built.backspan
-    arms = (furthest, stands.own.centroid_inboard)
-    behind = any(surely_above(one, limit=stands.stand) for one in arms)
-    masses = (beam.mass, *(group.mass for group in beam.groups))
-    return behind and any(one.stated is not None and bool(one.stated.tolerance) for one in masses)
 
 
 def tells(judged: Judged[Standing, Pressed]) -> Told:

@@ -8,6 +8,7 @@ from backspan.core.mechanics import (
     beam_bending,
     beam_geometry,
     beam_loading,
+    beam_web,
     bearing,
     fall,
     hoist_share,
@@ -37,6 +38,7 @@ _MODULES = (
     sections,
     beam_bending,
     beam_loading,
+    beam_web,
 )
 
 

@@ -13,6 +13,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
     {
         "added_length": "length_before + stack_length",
         "added_weight": "weight_before + counterweight",
+        "allowed_force": "nominal_force / safety_factor",
         "allowed_moment": "nominal_moment / safety_factor",
         "area_of_i": (
             "2 * flange_width * flange_thickness + web_thickness * (section_depth - 2 * flange_thickness)"
@@ -53,6 +54,8 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         ),
         "flanges_apart": "section_depth - flange_thickness",
         "free_fall": "lanyard_length - above_ring",
+        "from_tail_end": "beam_length - reach - tip_beyond_line - rear_stand",
+        "from_tip_end": "reach + tip_beyond_line",
         "front_reaction": "load + counterweight + beam_weight - carried_behind",
         "half_dead_full_live": "dead_load / 2 + live_load",
         "half_dead_half_live": "dead_load / 2 + live_load / 2",
@@ -86,6 +89,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "own_moment_outboard": (
             "beam_weight * (reach + tip_beyond_line) * (reach + tip_beyond_line) / (2 * beam_length)"
         ),
+        "own_weight_outboard": "beam_weight * (reach + tip_beyond_line) / beam_length",
         "pair_tension": (
             "held * other_slope / (own_slope + other_slope) * root(1 + own_slope * own_slope)"
         ),
@@ -136,9 +140,19 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "share_lost": "drop / supply_voltage",
         "share_of_load": "placed_load * arm / stirrup_spacing",
         "share_of_torsion": "torsion_constant / (elastic_modulus_x * between_flanges)",
+        "shear_inboard": "counterweight + beam_weight",
+        "shear_of_pipe": "shear_stress * area / 2",
+        "shear_of_tube": "6 * yield_strength * web_height * wall / 5",
+        "shear_of_web": "3 * yield_strength * section_depth * web_thickness / 5",
+        "shear_outboard": "factor * load + outboard_weight",
+        "shear_stress_of_pipe": (
+            "smaller(39 * elastic_constant * wall * root(wall / section_depth) / (50 * section_depth), 3 * yield_strength / 5)"
+        ),
         "slenderness_compact": "38 * root(elastic_constant / yield_strength) / 100",
         "slenderness_noncompact": "root(elastic_constant / yield_strength)",
         "slenderness_of_flange": "flange_width / (2 * flange_thickness)",
+        "slenderness_of_web": "web_height / web_thickness",
+        "slenderness_up_to": "slender_limit * root(elastic_constant / yield_strength)",
         "sling_leg": "hung / 2 * root(1 + own_slope * own_slope)",
         "spread_side": "plate_side + 2 * pad_spread * pad_thickness",
         "stack_centroid": "moment / counterweight",
@@ -165,6 +179,16 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "weak_second_moment_of_i": (
             "(2 * flange_thickness * flange_width * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness * web_thickness) / 12"
         ),
+        "web_cripples": (
+            "4 * web_thickness * web_thickness * (1 + 3 * bearing_length * web_thickness * root(web_thickness / flange_thickness) / (section_depth * flange_thickness)) * root(elastic_constant * yield_strength * flange_thickness / web_thickness) / 5"
+        ),
+        "web_cripples_at_end": (
+            "2 * web_thickness * web_thickness * (1 + 3 * bearing_length * web_thickness * root(web_thickness / flange_thickness) / (section_depth * flange_thickness)) * root(elastic_constant * yield_strength * flange_thickness / web_thickness) / 5"
+        ),
+        "web_height": "section_depth - 2 * fillet",
+        "web_height_of_tube": "section_depth - 3 * wall",
+        "web_yields": "yield_strength * web_thickness * (5 * fillet + bearing_length)",
+        "web_yields_at_end": "yield_strength * web_thickness * (5 * fillet / 2 + bearing_length)",
         "weight": "mass * STANDARD_GRAVITY",
     }
 )

@@ -69,7 +69,7 @@ class Fulcrum:
     `height` is its own, from what it stands on: the parapet where the setback lies within the
     wall's thickness, the roof elsewhere. The plate is that of the stand itself; what lies under it
     on the surface, a plank too, is its `pad`. The surface's strength is the pressure it carries
-    without failure.
+    without failure. `bearing_length` is how much of the beam's length lies on the stand.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -81,6 +81,7 @@ class Fulcrum:
     plate_width: StatedPositive[Length] | None = None
     pad: Pad | None = None
     surface_strength: StatedPositive[Pressure] | None = None
+    bearing_length: StatedPositive[Length] | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from backspan.core.quantities.quantity import SIZE, Quantity
-from backspan.core.quantities.rows import rated, rated_force
+from backspan.core.quantities.rows import rated, rated_force, taped
 from backspan.core.quantities.units import LENGTH, PRESSURE
 
 _size = partial(Quantity, dimension=LENGTH, evidence=SIZE, record="beam_section")
@@ -65,6 +65,13 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         field="unbraced_length",
         symbol="L_b",
         asked="unbraced",
+    ),
+    taped(
+        name="bearing_length",
+        words="length of the beam that lies on its fulcrum",
+        record="fulcrum",
+        field="bearing_length",
+        symbol="l_b",
     ),
 )
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from backspan.core.mechanics.bearing import front_reaction, rear_reaction
 from backspan.core.mechanics.tipping import resisting_moment_with_beam
-from backspan.core.numbers import at_least
+from backspan.core.numbers import at_least, surely_above
 from backspan.core.sheet.beam_as_built import (
     AsBuilt,
     BeamReads,
@@ -52,6 +52,17 @@ class TwoStands:
             carried_behind=carried_behind,
         )
 
+    def in_doubt_behind(self, beam: BeamReads) -> bool:
+        """Whether something of a doubtful mass lies behind the rear stand."""
+        built = self.built
+        furthest = built.inboard - built.tail_gap if beam.from_stack else built.backspan
+        arms = (furthest, self.own.centroid_inboard)
+        behind = any(surely_above(one, limit=self.stand) for one in arms)
+        masses = (beam.mass, *(group.mass for group in beam.groups))
+        return behind and any(
+            one.stated is not None and bool(one.stated.tolerance) for one in masses
+        )
+
 
 def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
     """A beam with its stack and its own weight; outside its domain where the stand is in front."""
@@ -70,6 +81,12 @@ def _standing(sheet: Sheet, built: AsBuilt, own: OwnWeight, stand: float) -> Two
         beam_centroid_inboard=own.centroid_inboard,
     )
     return TwoStands(built, own, held, stand)
+
+
+def most_in_front(sheet: Sheet, stands: TwoStands, load: float, *, in_full: bool) -> float:
+    """What the fulcrum carries under a load; with `in_full` nothing is taken off for the rear."""
+    carried = 0.0 if in_full else at_least(stands.rear(sheet, load), least=0.0)
+    return stands.front(sheet, load, carried_behind=carried)
 
 
 def most_behind(sheet: Sheet, stands: TwoStands, beam: BeamReads) -> float:

@@ -114,3 +114,62 @@ STRENGTH: dict[str, str] = {
     "na.no-section": "No section of the beam is stated.",
     "na.by-its-section": "No maker's label: the beam is reckoned by its section.",
 }
+
+WEB: dict[str, str] = {
+    "web-shear-four.pass": (
+        "Four times the load makes {force} of shear outboard of the fulcrum; the web takes {takes}"
+        " before it yields."
+    ),
+    "web-shear-four.fail": (
+        "Four times the load makes {force} of shear outboard of the fulcrum; the web yields at"
+        " {takes}."
+    ),
+    "web-shear.pass": (
+        "The load makes {force} of shear outboard of the fulcrum; {takes} is allowed."
+    ),
+    "web-shear.fail": (
+        "The load makes {force} of shear outboard of the fulcrum; only {takes} is allowed."
+    ),
+    "web-inboard.pass": (
+        "Counterweight and beam make at most {force} of shear inboard of the fulcrum; {takes} is"
+        " allowed."
+    ),
+    "web-inboard.fail": (
+        "Counterweight and beam can make {force} of shear inboard of the fulcrum; only {takes} is"
+        " allowed."
+    ),
+    "web-bears-four.pass": (
+        "Four times what the fulcrum carries presses the web with {force}; there it takes {takes}"
+        " before it gives way."
+    ),
+    "web-bears-four.fail": (
+        "Four times what the fulcrum carries presses the web with {force}; there it gives way at"
+        " {takes}."
+    ),
+    "web-bears.pass": "The fulcrum presses the web with {force}; {takes} is allowed.",
+    "web-bears.fail": "The fulcrum presses the web with {force}; only {takes} is allowed.",
+    "web-rear.pass": "Idle, the rear stand presses the web with {force}; {takes} is allowed.",
+    "web-rear.fail": "Idle, the rear stand presses the web with {force}; only {takes} is allowed.",
+    "web-force.missing": "What presses the web of the beam, or what it takes, is not known.",
+    "web-wall.refer": (
+        "Whether the wall of a tube or pipe takes what presses it over its stands is not judged"
+        " here."
+    ),
+    "need.web-wall": (
+        "Reckon the wall of beam {beam} where it bears on the fulcrum and the rear stand and where"
+        " its line hangs, and sign it."
+    ),
+    "note.no-bearing-length": (
+        "No length of bearing is counted at the fulcrum: nobody said how much of the beam lies"
+        " on it."
+    ),
+    "note.web-not-asked": (
+        "Not asked: the web where the line hangs and the stack lies, and whether it buckles"
+        " sideways over a fulcrum at which nothing holds both flanges."
+    ),
+    "outside.thin_web": (
+        "The beam's web is so thin that it buckles in shear before it yields: use another, or have"
+        " an engineer rate it."
+    ),
+    "outside.no_web": "Its sizes leave the beam no web between its flanges: measure them again.",
+}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from backspan.core.words.beam_sentences import BEAM, STRENGTH
+from backspan.core.words.beam_sentences import BEAM, STRENGTH, WEB
 from backspan.core.words.english_load_path import LOAD_PATH
 from backspan.core.words.fall_sentences import FALL
 from backspan.core.words.line_sentences import LINE
@@ -17,6 +17,7 @@ SENTENCES: dict[str, str] = {
     **LOAD_PATH,
     **BEAM,
     **STRENGTH,
+    **WEB,
     # topics a person judged instead of the program, and why that has no effect
     "topic.taken-over": (
         "Taken over by {person}, {role}, card {card}, in {document} of {at}, until {until}."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from backspan.core.words import (
     spanish_beam_strength,
+    spanish_beam_web,
     spanish_drawing,
     spanish_formulas,
     spanish_labels,
@@ -134,20 +135,33 @@ SPANISH = Language(
     sentences={
         **spanish_questions.SENTENCES,
         **spanish_beam_strength.SENTENCES,
+        **spanish_beam_web.SENTENCES,
         **spanish_sentences.SENTENCES,
     },
     margins=MARGINS,
     one_piece=ONE_PIECE,
     one_change=ONE_CHANGE,
     stay_on=STAY_ON,
-    inputs={**spanish_names.INPUTS, **spanish_beam_strength.INPUTS},
+    inputs={
+        **spanish_names.INPUTS,
+        **spanish_beam_strength.INPUTS,
+        **spanish_beam_web.INPUTS,
+    },
     seen_from=spanish_seen_from.SEEN_FROM,
-    checks={**spanish_names.CHECKS, **spanish_beam_strength.CHECKS},
+    checks={
+        **spanish_names.CHECKS,
+        **spanish_beam_strength.CHECKS,
+        **spanish_beam_web.CHECKS,
+    },
     labels={**spanish_questions.LABELS, **spanish_beam_strength.LABELS},
     verdict_meanings=VERDICT_MEANINGS,
     marks=MARKS,
     mends_by_margin=spanish_mends.BY_MARGIN,
-    mends_by_message={**spanish_mends.BY_MESSAGE, **spanish_beam_strength.MENDS},
+    mends_by_message={
+        **spanish_mends.BY_MESSAGE,
+        **spanish_beam_strength.MENDS,
+        **spanish_beam_web.MENDS,
+    },
     paper=spanish_labels.LABELS,
     drawing=spanish_drawing.DRAWING,
     dimensions=spanish_labels.DIMENSIONS,
@@ -165,5 +179,9 @@ SPANISH = Language(
     entry_titles=spanish_record.TITLES,
     entry_lines=spanish_record.LINES,
     words=spanish_names.WORDS,
-    formulas={**spanish_formulas.TITLES, **spanish_beam_strength.FORMULAS},
+    formulas={
+        **spanish_formulas.TITLES,
+        **spanish_beam_strength.FORMULAS,
+        **spanish_beam_web.FORMULAS,
+    },
 )

@@ -129,6 +129,13 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("plastic_length", "L_p", "unbraced length up to which nothing is lost", LENGTH),
     Symbol("elastic_length", "L_el", "unbraced length from which it turns over elastic", LENGTH),
     Symbol("safety_factor", "k_O", "factor between nominal and allowed strength", RATIO),
+    # The beam's web
+    Symbol("outboard_weight", "G_o", "weight of the beam outboard of the fulcrum", FORCE),
+    Symbol("fillet", "k_f", "outer face of a flange to the end of its fillet in the web", LENGTH),
+    Symbol("web_height", "h", "clear height of the web, or of a tube's side", LENGTH),
+    Symbol("slender_limit", "c_w", "slenderness of a web times the root of F_y / E", RATIO),
+    Symbol("shear_stress", "F_cr", "shear stress at which a pipe yields or buckles", PRESSURE),
+    Symbol("nominal_force", "R_n", "force at which the web gives way", FORCE),
     # Moments
     Symbol("plastic_moment", "M_p", "moment at which all of the section yields", MOMENT),
     Symbol("nominal_moment", "M_n", "moment at which the beam yields or turns over", MOMENT),

@@ -7,11 +7,22 @@ from dataclasses import replace
 from backspan.core.model.beams import BeamSection, Joined
 from tests.unit.core.checks.test_beam_strength import (
     FIFTY,
+    SIZES,
     SOUND,
     TEXTS,
     W6X12,
     by,
     on_label,
+)
+from tests.unit.core.checks.test_beam_web import (
+    HELD,
+    PIPE,
+    PLAIN,
+    TUBE,
+    in_service,
+    of,
+    of_steel,
+    pieces,
 )
 from tests.unit.core.rigs import ARM, BEAM, STACK, count, labelled, length, put, seen
 
@@ -40,4 +51,23 @@ BY_SECTION = (
     put(replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)), (*ARM, "reach"), length("14 ft")),
     put(SOUND, (*BEAM, "mass"), None),
     put(SOUND, (*BEAM, "label"), labelled()),
+)
+
+#: Each brings up another sentence on the web.
+OF_WEB = (
+    PLAIN,
+    HELD,
+    of(of_steel("5 ksi", W6X12)),
+    of(of_steel("4 ksi", TUBE)),
+    of(TUBE, pieces(60)),
+    of(of_steel("5 ksi", TUBE), pieces(60)),
+    in_service(of(TUBE, pieces(4))),
+    in_service(of(of_steel("1 ksi", TUBE), pieces(4))),
+    in_service(pieces(4)),
+    in_service(of(of_steel("2 ksi", W6X12), pieces(4))),
+    pieces(60),
+    in_service(of(of_steel("5 ksi", W6X12), pieces(60))),
+    of(PIPE),
+    of(replace(SIZES, web_thickness=on_label(length("0.08 in")))),
+    of(replace(TUBE, wall=on_label(length("1.4 in")))),
 )

@@ -1,0 +1,161 @@
+"""A beam that no label rates, of one piece: what is stated of its section, and by which values.
+
+A shape is only a name: that it is this one the depth and the thickness show that somebody measured.
+Measured less than the table has, by more than rolling and a tape explain, it is another shape.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.model.beams import BeamSection, Joined
+from backspan.core.quantities import PRESSURE, RATIO
+from backspan.core.rules.selected import SelectedRules, SelectedValue
+from backspan.core.rules.shape import Section, SectionForm
+from backspan.core.sheet.beam_section import SIZES_OF, by_its_section
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.check import Answer
+from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.moments import factor_values
+from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force
+
+TOPIC = "beam"
+ELASTIC, APART = "beam.elastic-constant", "beam.shape-sizes"
+#: By what a shape is known again, of those that can be measured on a beam.
+SHOWN_BY = {
+    SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
+    SectionForm.TUBE: ("section_depth", "wall"),
+    SectionForm.PIPE: ("section_depth", "wall"),
+}
+#: The keys of the ratios by which a form is reckoned.
+KeysOf = Callable[[SectionForm], tuple[str, ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class PlainBeam:
+    """A beam as it is reckoned: its section by a table or its sizes, its steel, the rule values."""
+
+    subject: BeamSubject
+    form: SectionForm
+    of_table: Mapping[str, float]
+    sizes: Mapping[str, Read]
+    yield_strength: Read
+    elastic: float
+    apart: float
+    ratios: Mapping[str, float]
+    values: tuple[SelectedValue, ...]
+
+    def given(self, sheet: Sheet) -> Mapping[str, float]:
+        """The numbers of its section that are given; it is the shape that is named."""
+        sizes = {name: sheet.read(read) for name, read in self.sizes.items()}
+        for name, measured in sizes.items() if self.of_table else ():
+            sheet.positive(
+                "other_shape", measured + self.of_table[name] * self.apart - self.of_table[name]
+            )
+        return self.of_table or sizes
+
+
+def plain_beams(
+    case: Case, check: str, safety: str, keys_of: KeysOf
+) -> Iterator[PlainBeam | Answer]:
+    """Each beam that is reckoned by its section; of the others why it is not, or who does it.
+
+    `safety` is the rule value without which no text in force says how.
+    """
+    for subject in counterweighted(case, check):
+        if isinstance(subject, DoesNotApply):
+            yield subject
+            continue
+        beam = case.beam(subject.support.beam)
+        if beam.section is None:
+            yield DoesNotApply(check, subject.name, subject.place, Message("na.no-section"))
+        elif not by_its_section(beam):
+            yield DoesNotApply(check, subject.name, subject.place, Message("na.rated-by-label"))
+        else:
+            found = _plain_beam(case, subject, beam.section, safety, keys_of)
+            if isinstance(found, str):
+                yield left_to_engineer(case, check, check, subject, found)
+            else:
+                yield found
+
+
+def left_to_engineer(
+    case: Case, check: str, question: str, subject: BeamSubject, says: str
+) -> Finding:
+    """What only an engineer can reckon of a beam: not judged here."""
+    beam = (("beam", case.beam(subject.support.beam).id),)
+    who = Need(Decider.LICENSED_ENGINEER, Message(f"need.{says}", beam))
+    return replace(
+        judge_presence(
+            Inputs(case),
+            check=check,
+            subject=subject.name,
+            place=subject.place,
+            message=Message(f"{says}.refer"),
+            met=True,
+            refer=(who,),
+            question=question,
+        ),
+        not_judged=True,
+    )
+
+
+def _plain_beam(
+    case: Case,
+    subject: BeamSubject,
+    section: BeamSection,
+    safety: str,
+    keys_of: KeysOf,
+) -> PlainBeam | str:
+    """How the beam is reckoned, with its rule values; else why only an engineer can."""
+    support, beam = subject.support, case.beam(subject.support.beam)
+    if support.splices or (support.joined and support.joined.value is Joined.SECTIONS):
+        return "beam-spliced"
+    steel = next(iter(in_force(case, safety)), None)
+    form, table = _form_of(case, section)
+    if steel is None or (section.shape is not None and table is None):
+        return "beam-silent"
+    if form not in SIZES_OF:
+        return "beam-form"
+    texts = _texts(steel[0], (safety, ELASTIC, *keys_of(form)))
+    if texts is None:
+        return "beam-silent"
+    place = ("kit", "beams", beam.id, "section")
+    names = SIZES_OF[form] if table is None else SHOWN_BY[form]
+    apart = needed_value(case.practice, APART)
+    factors = tuple(value for held in case.under(TOPIC) for value in factor_values(held, TOPIC))
+    return PlainBeam(
+        subject=subject,
+        form=form,
+        of_table=table.content.numbers if table and isinstance(table.content, Section) else {},
+        sizes={name: read_of(name, section, place) for name in names},
+        yield_strength=read_of("yield_strength", section, place),
+        elastic=limit_of(texts[ELASTIC], PRESSURE),
+        apart=limit_of(apart, RATIO),
+        ratios={key: limit_of(one, RATIO) for key, one in texts.items() if key != ELASTIC},
+        values=(*factors, *texts.values(), *(() if table is None else (table, apart))),
+    )
+
+
+def _texts(rules: SelectedRules, keys: tuple[str, ...]) -> dict[str, SelectedValue] | None:
+    """The values of these keys; none where the text lacks one of them."""
+    found = {key: value for key in keys if (value := rules.find(key)) is not None}
+    return found if found.keys() == set(keys) else None
+
+
+def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedValue | None]:
+    """The form of a section, and the rule value of the table where its shape is named there."""
+    for rules in case.under(TOPIC):
+        for value in rules.topic(TOPIC):
+            shape = value.content
+            if isinstance(shape, Section) and shape.shape == section.shape:
+                return shape.form, value
+    if section.wall is None:
+        return SectionForm.I_SHAPE, None
+    return (SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE), None
