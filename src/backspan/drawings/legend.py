@@ -34,11 +34,13 @@ LAYERS = MappingProxyType(
         Layer.OBSTACLE: "legend_obstacle",
         Layer.DROP: "legend_drop",
         Layer.BEAM: "legend_beam",
+        Layer.JOINT: "legend_joint",
         Layer.COUNTERWEIGHT: "legend_counterweight",
         Layer.SUSPENSION: "legend_suspension",
         Layer.STAGE: "legend_stage",
         Layer.TIEBACK: "legend_tieback",
         Layer.LIFELINE: "legend_lifeline",
+        Layer.SOFTENER: "legend_softener",
         Layer.PLANNED: "legend_planned",
         Layer.NOT_KNOWN: "legend_not_known",
     }
