@@ -45,6 +45,7 @@ class Package:
         Raises FileError where a file cannot be written.
         """
         from backspan.drawings import (
+            drop_details,
             drop_section,
             envelope_picture,
             plan_figure,
@@ -56,7 +57,8 @@ class Package:
         drop, told = review.drop, self.language
         self.progress.doing(f"writing drop {drop}")
         section = drop_section(self.project, drop, review, language=told)
-        drawn = to_svg(section)
+        details = drop_details(self.project, drop, review, language=told)
+        drawn, detailed = to_svg(section), to_svg(details)
         envelopes = {
             one.subject: to_svg(envelope_picture(one, review.units, language=told))
             for one in review.envelopes
@@ -65,6 +67,7 @@ class Package:
             section=to_svg(section_figure(self.project, drop, review, language=told)),
             plan=to_svg(plan_figure(self.project, drop, review, language=told)),
             sheet=drawn,
+            details=detailed,
             envelopes=tuple(envelopes.values()),
         )
         content = drop_content(self.project, document, drawings, self.asked, self.language)
@@ -72,6 +75,7 @@ class Package:
         self.typesetter.begin(content, issued=review.on)
         self._in_work = drop
         self._add_drawing(f"section-{drop}", section, drawn)
+        self._add_drawing(f"details-{drop}", details, detailed)
         for subject, svg in envelopes.items():
             name = f"envelope-{subject.replace('/', '-')}"
             self.into.write(name, "svg", svg.encode("utf-8"))

@@ -1,5 +1,6 @@
 """Drawings: a project and its reviews as a scene of shapes, and that scene as SVG or DXF."""
 
+from backspan.drawings.details import drop_details
 from backspan.drawings.dxf import to_dxf
 from backspan.drawings.envelope import envelope_picture
 from backspan.drawings.figure_plan import plan_figure
@@ -12,6 +13,7 @@ from backspan.drawings.svg import to_svg
 __all__ = [
     "DrawingError",
     "Scene",
+    "drop_details",
     "drop_section",
     "envelope_picture",
     "plan_figure",

@@ -35,6 +35,7 @@ LAYERS = MappingProxyType(
         Layer.DROP: "legend_drop",
         Layer.BEAM: "legend_beam",
         Layer.JOINT: "legend_joint",
+        Layer.PLATE: "legend_plate",
         Layer.COUNTERWEIGHT: "legend_counterweight",
         Layer.SUSPENSION: "legend_suspension",
         Layer.STAGE: "legend_stage",

@@ -35,6 +35,7 @@ class Layer(StrEnum):
     BEAM = "Beams"
     JOINT = "Joints"
     FULCRUM = "Fulcrums"
+    PLATE = "Plates and pads"
     COUNTERWEIGHT = "Counterweights"
     SUSPENSION = "Suspension lines"
     TIEBACK = "Tiebacks"
@@ -75,6 +76,7 @@ PENS = MappingProxyType(
         Layer.BEAM: Pen(0.9, BLACK),
         Layer.JOINT: Pen(0.35, BLACK),
         Layer.FULCRUM: Pen(0.35, BLACK),
+        Layer.PLATE: Pen(0.6, BLACK),
         Layer.COUNTERWEIGHT: Pen(0.35, BLACK),
         Layer.SUSPENSION: Pen(0.25, BLACK),
         Layer.TIEBACK: Pen(0.35, BLACK, (3.0, 1.2)),

@@ -38,6 +38,7 @@ class DropDrawings:
     plan: str | None = None
     sheet: str | None = None
     envelopes: tuple[str, ...] = ()
+    details: str | None = None
 
 
 _NOTHING_MORE = Asked()
@@ -106,7 +107,7 @@ def drop_content(
     part["plan"] = shown(drawings.plan, "plan")
     more = _appendix(project, review, asked, language)
     if asked.worked:
-        more["sheets"] = shown(drawings.sheet, "section")
+        more["sheets"] = [*shown(drawings.sheet, "section"), *shown(drawings.details, "details")]
     if asked.envelope:
         more["envelopes"] = [one for svg in drawings.envelopes for one in shown(svg, "envelope")]
     data = {**sheet_part(project, language), "drop": part, "appendix": more}
