@@ -267,5 +267,5 @@ def test_a_plate_in_a_drawing_file_has_its_real_size() -> None:
 
 def test_a_drop_without_a_rig_has_a_sheet_and_an_unknown_one_has_none() -> None:
     assert "No beam of this drop bears" in said_on(details_of())
-    with pytest.raises(DrawingError):
+    with pytest.raises(DrawingError, match="nothing"):
         drop_details(project(), "nothing", None)
