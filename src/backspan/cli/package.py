@@ -99,9 +99,10 @@ class Package:
         self._take_paper()
         issued = next(iter(self._for_plans.values())).on
         # Set beside the drawing of the plans and the setting of the package.
-        self.typesetter.begin(
-            reactions_content(self.project, self._reactions, self.language), issued=issued
+        pressed = reactions_content(
+            self.project, self._reactions, self.language, plans=self._reaction_plans()
         )
+        self.typesetter.begin(pressed, issued=issued)
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
@@ -129,6 +130,21 @@ class Package:
         drawn = to_svg(scene)
         self._add_drawing(f"roof-{roof}", scene, drawn)
         return drawn
+
+    def _reaction_plans(self) -> list[str]:
+        """Each roof that a beam stands on, in plan with what its stands press."""
+        from backspan.drawings import reactions_plan, to_svg
+
+        roofs = {one.id: one.roof for one in self.project.drops}
+        made = [one for drop in self._reactions for one in drop["reactions"]]
+        loaded = {roofs[one["drop"]] for one in self._reactions if one["reactions"]}
+        return [
+            to_svg(
+                reactions_plan(self.project, self._for_plans, made, roof.id, language=self.language)
+            )
+            for roof in self.project.site.roofs
+            if roof.id in loaded
+        ]
 
     def _add_drawing(self, stem: str, scene: Scene, svg: str) -> None:
         from backspan.drawings import to_dxf

@@ -6,6 +6,7 @@ from backspan.drawings.envelope import envelope_picture
 from backspan.drawings.figure_plan import plan_figure
 from backspan.drawings.figure_section import section_figure
 from backspan.drawings.plan import roof_plan
+from backspan.drawings.plan_reactions import reactions_plan
 from backspan.drawings.scene import DrawingError, Scene
 from backspan.drawings.section import drop_section
 from backspan.drawings.svg import to_svg
@@ -17,6 +18,7 @@ __all__ = [
     "drop_section",
     "envelope_picture",
     "plan_figure",
+    "reactions_plan",
     "roof_plan",
     "section_figure",
     "to_dxf",

@@ -66,18 +66,25 @@ def package_content(
 
 
 def reactions_content(
-    project: Project, drops: Sequence[Data], language: Language = ENGLISH
+    project: Project,
+    drops: Sequence[Data],
+    language: Language = ENGLISH,
+    *,
+    plans: Sequence[str] = (),
 ) -> PaperContent:
     """The sheet for the structural engineer: what every beam reviewed presses on the roof.
 
-    `drops` hold of each review's data its head and its reactions.
+    `drops` hold of each review's data its head and its reactions; `plans` are SVG texts, a page of
+    its own each. Raises PaperError for a drawing that does not state its size.
     """
+    pictures = Pictures()
     data = {
         **sheet_part(project, language),
         "facts": facts_part(project, drops[0] if drops else None, language),
         "reactions": reactions_part(project, drops, language),
+        "plans": [pictures.add(plan, title=language.paper["roof_plan"]) for plan in plans],
     }
-    return PaperContent("reactions.typ", data, {})
+    return PaperContent("reactions.typ", data, pictures.files)
 
 
 def drop_content(

@@ -72,4 +72,18 @@ DETAILS: dict[str, str] = {
         "To scale: plates, pads, the depth of beams, a height with its dimension. All else is not."
     ),
     "lines_left_out": "Not drawn, for want of room: {lines}.",
+    # the plan of reactions
+    "reaction_front": "{point} front",
+    "reaction_rear": "{point} rear",
+    "reaction_most": "most {load}",
+    "reaction_factored": "x {factor}: {load}",
+    "reactions_name": "Reactions on the roof: {roof}",
+    "reactions_sheet": "Reactions {roof}",
+    "reactions_title": "{site}: reactions on {roof}",
+    "reactions_told": (
+        "Roof plan of {roof} at {site}, to scale, with what each stand presses on it."
+    ),
+    "reactions_read": (
+        "Most: the largest in service. With a factor: what the rules ask. The table governs."
+    ),
 }

@@ -72,4 +72,16 @@ DETAILS: dict[str, str] = {
         "A escala: placas, tacos, canto de vigas y altura acotada. Lo demás no lo está."
     ),
     "lines_left_out": "Sin dibujar, por falta de sitio: {lines}.",
+    # the plan of reactions
+    "reaction_front": "{point} delante",
+    "reaction_rear": "{point} detrás",
+    "reaction_most": "máx. {load}",
+    "reaction_factored": "x {factor} = {load}",
+    "reactions_name": "Reacciones en la cubierta: {roof}",
+    "reactions_sheet": "Reacciones {roof}",
+    "reactions_title": "{site}: reacciones en {roof}",
+    "reactions_told": "Planta de {roof} en {site}, a escala, con lo que presiona cada apoyo.",
+    "reactions_read": (
+        "Máx.: la mayor en servicio. Con factor: lo que piden las reglas de la tabla, que rige."
+    ),
 }
