@@ -51,10 +51,10 @@ def _draw_view(section: Section) -> None:
         draw_beam(section, point.counterweighted_beam)
         draw_dimensions(section)
         draw_tiebacks(section)
-        if not section.layout.narrow:
-            draw_softeners(section)
     else:
         _other_support(section, point.other_support)
+    if not section.layout.narrow:
+        draw_softeners(section)
 
 
 def _title(section: Section) -> None:
