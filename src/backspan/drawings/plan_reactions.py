@@ -23,7 +23,6 @@ from backspan.drawings.scalebar import north_arrow, scale_bar
 from backspan.drawings.scene import Layer, Line, Point, Scene, Symbol, SymbolName
 from backspan.drawings.sheet import SheetContent, basis_of, sheet, sheet_size
 from backspan.drawings.spots import around, beside
-from backspan.drawings.wording import no_room_note
 
 FOOT = 14.0
 BESIDE, BORDER = 8.0, 24.0
@@ -56,7 +55,8 @@ def reactions_plan(
     canvas = _canvas(project, roof, beams, whole, language)
     _draw(canvas, project, roof, beams, {one["subject"]: one for one in reactions})
     scale = canvas.frame.scale
-    unplaced = len(canvas.placer.unplaced)
+    # A number is never lost for want of room beside its stand: then it stands in the column.
+    unplaced = tuple(", ".join(label.lines) + "." for label in canvas.placer.unplaced)
     made = tuple(reviews[drop.id] for drop in drops)
     content = SheetContent(
         name=language.drawn("reactions_name", roof=roof.name),
@@ -67,7 +67,7 @@ def reactions_plan(
         basis=basis_of(project, made),
         notes=(
             language.drawn("reactions_read"),
-            *((no_room_note(unplaced, language),) if unplaced else ()),
+            *unplaced,
         ),
         language=language,
     )
