@@ -159,7 +159,8 @@ def _words(language: Language, stand: str, name: str, pressed: Data) -> Iterator
     """The point and its stand, the most in service, and each load with the factor of its rule."""
     most = pressed["most"]
     text = language.drawn("not_stated") if most is None else str(most["text"])
-    yield language.drawn(f"reaction_{stand}", point=name)
+    title = "reaction_front" if stand == "front" else "reaction_rear"
+    yield language.drawn(title, point=name)
     yield language.drawn("reaction_most", load=text)
     for each in pressed["imposed"]:
         load, factor = each["load"], each["rule"]["content"]["factor"]["text"]
