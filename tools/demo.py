@@ -64,7 +64,10 @@ def _promised(reviews: list[dict[str, object]]) -> list[str]:
     names = ["package.pdf"]
     for review in reviews:
         drop = review["drop"]
-        names += [f"drop-{drop}.pdf", f"section-{drop}.svg", f"section-{drop}.dxf"]
+        names.append(f"drop-{drop}.pdf")
+        names += [
+            f"{one}-{drop}.{kind}" for one in ("section", "details") for kind in ("svg", "dxf")
+        ]
     return [*names, "roof-MAIN.svg", "roof-MAIN.dxf", "roof-TERRACE.svg", "roof-TERRACE.dxf"]
 
 

@@ -45,6 +45,7 @@ class Package:
         Raises FileError where a file cannot be written.
         """
         from backspan.drawings import (
+            drop_details,
             drop_section,
             envelope_picture,
             plan_figure,
@@ -56,7 +57,8 @@ class Package:
         drop, told = review.drop, self.language
         self.progress.doing(f"writing drop {drop}")
         section = drop_section(self.project, drop, review, language=told)
-        drawn = to_svg(section)
+        details = drop_details(self.project, drop, review, language=told)
+        drawn, detailed = to_svg(section), to_svg(details)
         envelopes = {
             one.subject: to_svg(envelope_picture(one, review.units, language=told))
             for one in review.envelopes
@@ -65,6 +67,7 @@ class Package:
             section=to_svg(section_figure(self.project, drop, review, language=told)),
             plan=to_svg(plan_figure(self.project, drop, review, language=told)),
             sheet=drawn,
+            details=detailed,
             envelopes=tuple(envelopes.values()),
         )
         content = drop_content(self.project, document, drawings, self.asked, self.language)
@@ -72,6 +75,7 @@ class Package:
         self.typesetter.begin(content, issued=review.on)
         self._in_work = drop
         self._add_drawing(f"section-{drop}", section, drawn)
+        self._add_drawing(f"details-{drop}", details, detailed)
         for subject, svg in envelopes.items():
             name = f"envelope-{subject.replace('/', '-')}"
             self.into.write(name, "svg", svg.encode("utf-8"))
@@ -95,9 +99,10 @@ class Package:
         self._take_paper()
         issued = next(iter(self._for_plans.values())).on
         # Set beside the drawing of the plans and the setting of the package.
-        self.typesetter.begin(
-            reactions_content(self.project, self._reactions, self.language), issued=issued
+        pressed = reactions_content(
+            self.project, self._reactions, self.language, plans=self._reaction_plans()
         )
+        self.typesetter.begin(pressed, issued=issued)
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
@@ -125,6 +130,21 @@ class Package:
         drawn = to_svg(scene)
         self._add_drawing(f"roof-{roof}", scene, drawn)
         return drawn
+
+    def _reaction_plans(self) -> list[str]:
+        """Each roof that a beam stands on, in plan with what its stands press."""
+        from backspan.drawings import reactions_plan, to_svg
+
+        roofs = {one.id: one.roof for one in self.project.drops}
+        made = [one for drop in self._reactions for one in drop["reactions"]]
+        loaded = {roofs[one["drop"]] for one in self._reactions if one["reactions"]}
+        return [
+            to_svg(
+                reactions_plan(self.project, self._for_plans, made, roof.id, language=self.language)
+            )
+            for roof in self.project.site.roofs
+            if roof.id in loaded
+        ]
 
     def _add_drawing(self, stem: str, scene: Scene, svg: str) -> None:
         from backspan.drawings import to_dxf

@@ -33,11 +33,14 @@ class Layer(StrEnum):
     DROP = "Drops"
     STAGE = "Stages"
     BEAM = "Beams"
+    JOINT = "Joints"
     FULCRUM = "Fulcrums"
+    PLATE = "Plates and pads"
     COUNTERWEIGHT = "Counterweights"
     SUSPENSION = "Suspension lines"
     TIEBACK = "Tiebacks"
     LIFELINE = "Lifelines"
+    SOFTENER = "Softeners"
     PLANNED = "Planned"
     NOT_KNOWN = "Not known"
     DIMENSION = "Dimensions"
@@ -71,11 +74,14 @@ PENS = MappingProxyType(
         Layer.DROP: Pen(0.25, "#1f3a5f"),
         Layer.STAGE: Pen(0.35, BLACK),
         Layer.BEAM: Pen(0.9, BLACK),
+        Layer.JOINT: Pen(0.35, BLACK),
         Layer.FULCRUM: Pen(0.35, BLACK),
+        Layer.PLATE: Pen(0.6, BLACK),
         Layer.COUNTERWEIGHT: Pen(0.35, BLACK),
         Layer.SUSPENSION: Pen(0.25, BLACK),
         Layer.TIEBACK: Pen(0.35, BLACK, (3.0, 1.2)),
         Layer.LIFELINE: Pen(0.35, "#1f3a5f", (5.0, 1.2, 0.8, 1.2)),
+        Layer.SOFTENER: Pen(0.8, BLACK),
         Layer.PLANNED: Pen(0.18, BLACK),
         Layer.NOT_KNOWN: Pen(0.35, BLACK, (1.2, 1.0)),
         Layer.DIMENSION: Pen(0.18, BLACK),

@@ -8,17 +8,20 @@ from backspan.core.findings import SHORTER_BACKSPAN, Review, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.words import ENGLISH, Language, drop_answer, say, say_check, settled
-from backspan.drawings.canvas import Canvas
+from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.edges import drop_named, edge_of
 from backspan.drawings.geometry import Box
 from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
+from backspan.drawings.lettering import LEADING, wrapped
 from backspan.drawings.paper import Frame, fitting_scale
 from backspan.drawings.scalebar import scale_bar
-from backspan.drawings.scene import Scale, Scene, Shape
+from backspan.drawings.scene import Layer, Scale, Scene, Shape, Text
 from backspan.drawings.section_grid import Grid, cells, grids, parts_of
-from backspan.drawings.section_layout import WHOLE_SHEET
+from backspan.drawings.section_joints import joint_notes, most_joints
+from backspan.drawings.section_layout import WHOLE_SHEET, SectionLayout, with_joints
 from backspan.drawings.section_points import SectionPoint, View, section_points, views_of
+from backspan.drawings.section_softeners import softener_notes
 from backspan.drawings.section_view import draw_views
 from backspan.drawings.sheet import (
     SheetContent,
@@ -32,6 +35,7 @@ from backspan.drawings.values import WORST_FIRST, answer_text, length_text, own_
 from backspan.drawings.wording import more_views_note, no_room_note
 
 FOOT = 14.0
+INDENT = 6.0
 LARGEST = 12.0
 MOST_VIEWS = 4
 MOST_REFUSED = 4
@@ -51,11 +55,13 @@ def drop_section(
     shown = views[:MOST_VIEWS]
     size = sheet_size(project.units)
     left, bottom, right, top = size.drawing_area
-    area = (left, bottom + FOOT, right, top)
-    grid = _grid(project, shown, area)
+    seen = _seen(project, drop, views, room=right - left - 2 * INDENT, language=language)
+    foot = FOOT + len(seen) * TEXT * LEADING
+    area = (left, bottom + foot, right, top)
+    layout, grid = _divided(project, shown, area)
     canvas = Canvas(Frame(grid.scale, (left, bottom)), area, language=language)
     boxes = cells(grid, area, len(shown))
-    draw_views(canvas, project, drop, tuple(zip(shown, boxes, strict=True)), WHOLE_SHEET)
+    draw_views(canvas, project, drop, tuple(zip(shown, boxes, strict=True)), layout)
     if not shown:
         middle = ((area[0] + area[2]) / 2, (area[1] + area[3]) / 2)
         no_rig = language.drawn("no_rig")
@@ -68,7 +74,7 @@ def drop_section(
         width=size.width,
         height=size.height,
         units=project.units,
-        sheet=(*around, *_foot(project, grid.scale, size, language)),
+        sheet=(*around, *_foot(project, grid.scale, size, seen, language)),
         drawing=tuple(canvas.shapes),
         scale=grid.scale,
         origin=canvas.frame.origin,
@@ -77,10 +83,20 @@ def drop_section(
     )
 
 
-def _grid(project: Project, views: Sequence[View], area: Box) -> Grid:
+def _divided(project: Project, views: Sequence[View], area: Box) -> tuple[SectionLayout, Grid]:
+    """A row of dimensions for each joint of a beam, if nothing is drawn smaller for that."""
+    plain = _grid(project, views, area, WHOLE_SHEET)
+    layout = with_joints(WHOLE_SHEET, most_joints(views))
+    grid = _grid(project, views, area, layout)
+    if grid.scale.ratio > plain.scale.ratio:
+        return WHOLE_SHEET, plain
+    return layout, grid
+
+
+def _grid(project: Project, views: Sequence[View], area: Box, layout: SectionLayout) -> Grid:
     """The division of the paper at which the views come out largest."""
     size = (area[2] - area[0], area[3] - area[1])
-    possible = grids(project.units, views, WHOLE_SHEET, room=lambda _: size, most_detail=LARGEST)
+    possible = grids(project.units, views, layout, room=lambda _: size, most_detail=LARGEST)
     nothing = Grid(1, 1, fitting_scale(project.units, least_ratio=LARGEST), LARGEST)
     return min(possible, key=lambda grid: grid.least_ratio, default=nothing)
 
@@ -93,7 +109,9 @@ def _content(
     canvas: Canvas,
 ) -> SheetContent:
     language = canvas.language
-    notes = [language.drawn("not_to_scale")]
+    notes = [
+        language.drawn("not_to_scale"),
+    ]
     if review is not None:
         notes += _refused(review, language)
     if canvas.placer.unplaced:
@@ -185,10 +203,24 @@ def _pairs(
     return tuple(pairs)
 
 
-def _foot(project: Project, scale: Scale, size: SheetSize, language: Language) -> tuple[Shape, ...]:
+def _seen(
+    project: Project, drop: Drop, views: Sequence[View], *, room: float, language: Language
+) -> tuple[str, ...]:
+    """What was seen of joints and softeners, in lines across the foot of the drawing."""
+    notes = (*joint_notes(project, views, language), *softener_notes(drop.rig, language))
+    return tuple(line for note in notes for line in wrapped(note, room=room, height=TEXT))
+
+
+def _foot(
+    project: Project, scale: Scale, size: SheetSize, seen: Sequence[str], language: Language
+) -> tuple[Shape, ...]:
     left, bottom, right, _ = size.drawing_area
-    bar = scale_bar(scale, project.units, (left + 6.0, bottom + 4.0), language=language)
-    return (*bar, *language_note(language, right=right - 3.0, bottom=bottom + 1.0))
+    bar = scale_bar(scale, project.units, (left + INDENT, bottom + 4.0), language=language)
+    lines = tuple(
+        Text(Layer.LABEL, (left + INDENT, bottom + FOOT + row * TEXT * LEADING), line, TEXT)
+        for row, line in enumerate(reversed(seen))
+    )
+    return (*bar, *lines, *language_note(language, right=right - 3.0, bottom=bottom + 1.0))
 
 
 def _description(

@@ -18,6 +18,7 @@ from backspan.drawings.scene import (
     SymbolName,
 )
 from backspan.drawings.section_fulcrum import draw_fulcrum
+from backspan.drawings.section_joints import draw_joints
 from backspan.drawings.section_planned import STACK_HEIGHT, draw_planned
 from backspan.drawings.section_points import Section
 from backspan.drawings.section_rear import draw_rear_stand
@@ -44,6 +45,7 @@ def draw_beam(section: Section, support: CounterweightedBeam) -> None:
     ):
         ends = (section.at(inward=place.x, above=bearing.x) for place in (start, end))
         section.canvas.add(Line(Layer.BEAM if sure else Layer.NOT_KNOWN, *ends))
+    draw_joints(section, support)
     for group in picture.groups:
         section.canvas.add(*_stack(section, group))
     if picture.groups and picture.backspan is not None:

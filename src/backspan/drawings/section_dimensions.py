@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from backspan.core.model.units import UnitKind
 from backspan.drawings.lettering import text_width
 from backspan.drawings.scene import Point
+from backspan.drawings.section_joints import joints_of
 from backspan.drawings.section_planned import STACK_HEIGHT
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
@@ -47,7 +48,8 @@ def draw_dimensions(section: Section) -> None:
         _span(section, 0, (outer, tail), "tail_gap", picture.tail_gap),
         _span(section, 1, (line, fulcrum), "reach", picture.reach),
         _span(section, 1, (fulcrum, picture.centroid.x), "backspan", picture.backspan),
-        Span(2, tip, tail, name, picture.length, no_length),
+        *_joints(section),
+        Span(2 + section.layout.joints, tip, tail, name, picture.length, no_length),
     )
     # No text may stand along another's line: it would be read as that one's.
     for span in filter(_to_scale, spans):
@@ -63,6 +65,15 @@ def _span(
 ) -> Span:
     name = section.language.drawn(text)
     return Span(tier, *ends, name, value, section.language.drawn("length_not_measured", name=name))
+
+
+def _joints(section: Section) -> Iterator[Span]:
+    """From each joint that has a row to the tail of the beam."""
+    tail = section.view.first.picture.tail.x
+    for row, joint in enumerate(joints_of(section)[: section.layout.joints]):
+        name = section.language.drawn("joint_from_tail", joint=joint.splice.id)
+        not_known = section.language.drawn("length_not_measured", name=name)
+        yield Span(2 + row, joint.at.x, tail, name, joint.from_tail, not_known)
 
 
 def _to_scale(span: Span) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +34,8 @@ class SectionLayout:
     """From the tail to where a tieback is shown to end."""
     rear: float = 0.0
     """From the roof surface down to the dimension of the rear stand; at 0 it is told in words."""
+    joints: int = 0
+    """Rows of dimensions for joints of a beam, under that of the whole beam."""
     narrow: bool = False
     """Whether texts left of the line are broken and the answer stands below the point's name."""
     widest_left: float = 0.0
@@ -72,3 +74,13 @@ IN_A_FIGURE = SectionLayout(
     narrow=True,
     widest_left=68.0,
 )
+
+
+MOST_JOINTS = 3
+"""Joints that have a dimension of their own; of more the words tell the distance."""
+
+
+def with_joints(layout: SectionLayout, joints: int) -> SectionLayout:
+    """The layout with a row of dimensions for each joint, and the paper that they take."""
+    rows = min(joints, MOST_JOINTS)
+    return replace(layout, joints=rows, above=layout.above + rows * layout.tier)

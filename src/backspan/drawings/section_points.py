@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, FulcrumKind, Stack, SuspensionPoint
+from backspan.core.model.rigs import CounterweightedBeam, Drop, FulcrumKind, Stack, SuspensionPoint
 from backspan.core.model.site import Edge
 from backspan.core.model.units import UnitKind
 from backspan.core.words import Language
@@ -66,6 +66,7 @@ class SectionPoint:
             self.planned,
             self.point.other_support,
             fastening,
+            _joints(beam),
             bool(self.point.tied),
         )
 
@@ -110,6 +111,19 @@ class View:
         """What is drawn to scale above the roof surface."""
         wall = self.first.edge.parapet
         return max(self.first.bearing.x, 0.0 if wall is None else wall.height.value)
+
+
+def _joints(beam: CounterweightedBeam | None) -> tuple[object, ...]:
+    """What was stated of the joints of a beam, without who stated it."""
+    if beam is None:
+        return ()
+    return tuple(
+        tuple(
+            None if stated is None else stated.value
+            for stated in (one.from_tail, one.pins, one.order, one.marks)
+        )
+        for one in beam.splices
+    )
 
 
 def section_points(project: Project, drop: Drop, review: Review | None) -> tuple[SectionPoint, ...]:

@@ -17,6 +17,7 @@ from backspan.drawings.section_grid import roof_corner
 from backspan.drawings.section_layout import SectionLayout
 from backspan.drawings.section_line import draw_line_and_stage, draw_tiebacks
 from backspan.drawings.section_points import Section, View
+from backspan.drawings.section_softeners import draw_softeners
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import known_length_text
@@ -52,6 +53,8 @@ def _draw_view(section: Section) -> None:
         draw_tiebacks(section)
     else:
         _other_support(section, point.other_support)
+    if not section.layout.narrow:
+        draw_softeners(section)
 
 
 def _title(section: Section) -> None:

@@ -11,6 +11,7 @@ from backspan.core.quantities import (
     FORCE,
     LENGTH,
     MASS,
+    PRESSURE,
     Amount,
     Dimension,
     Style,
@@ -150,3 +151,13 @@ def evidence_text(value: Known, style: Style, language: Language = ENGLISH) -> s
     if value.tolerance:
         words = f"{words} ±{own_length(value.tolerance, style)}"
     return words
+
+
+def pressure_text(value: float, style: Style) -> str:
+    """What a surface carries, in both systems, the project's own first."""
+    return _both(value, PRESSURE, style)
+
+
+def evidence_letter(evidence: Evidence | None, language: Language) -> str:
+    """The first letter of how a value came to be known; a dash where nobody said how."""
+    return "-" if evidence is None else language.word(evidence)[0].upper()

@@ -38,6 +38,7 @@ class DropDrawings:
     plan: str | None = None
     sheet: str | None = None
     envelopes: tuple[str, ...] = ()
+    details: str | None = None
 
 
 _NOTHING_MORE = Asked()
@@ -65,18 +66,25 @@ def package_content(
 
 
 def reactions_content(
-    project: Project, drops: Sequence[Data], language: Language = ENGLISH
+    project: Project,
+    drops: Sequence[Data],
+    language: Language = ENGLISH,
+    *,
+    plans: Sequence[str] = (),
 ) -> PaperContent:
     """The sheet for the structural engineer: what every beam reviewed presses on the roof.
 
-    `drops` hold of each review's data its head and its reactions.
+    `drops` hold of each review's data its head and its reactions; `plans` are SVG texts, a page of
+    its own each. Raises PaperError for a drawing that does not state its size.
     """
+    pictures = Pictures()
     data = {
         **sheet_part(project, language),
         "facts": facts_part(project, drops[0] if drops else None, language),
         "reactions": reactions_part(project, drops, language),
+        "plans": [pictures.add(plan, title=language.paper["roof_plan"]) for plan in plans],
     }
-    return PaperContent("reactions.typ", data, {})
+    return PaperContent("reactions.typ", data, pictures.files)
 
 
 def drop_content(
@@ -106,7 +114,7 @@ def drop_content(
     part["plan"] = shown(drawings.plan, "plan")
     more = _appendix(project, review, asked, language)
     if asked.worked:
-        more["sheets"] = shown(drawings.sheet, "section")
+        more["sheets"] = [*shown(drawings.sheet, "section"), *shown(drawings.details, "details")]
     if asked.envelope:
         more["envelopes"] = [one for svg in drawings.envelopes for one in shown(svg, "envelope")]
     data = {**sheet_part(project, language), "drop": part, "appendix": more}

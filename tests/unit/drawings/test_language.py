@@ -15,6 +15,7 @@ from backspan.core.review import review
 from backspan.core.words import ENGLISH, WordsError, language_of
 from backspan.drawings import (
     Scene,
+    drop_details,
     drop_section,
     envelope_picture,
     plan_figure,
@@ -52,6 +53,7 @@ def spanish(units: Style) -> dict[str, Scene]:
     for drop in DROPS:
         found = made[drop]
         scenes[f"section {drop}"] = drop_section(site, drop, found, language=SPANISH)
+        scenes[f"details {drop}"] = drop_details(site, drop, found, language=SPANISH)
         scenes[f"section figure {drop}"] = section_figure(site, drop, found, language=SPANISH)
         scenes[f"plan figure {drop}"] = plan_figure(site, drop, found, language=SPANISH)
         for one in found.envelopes:
@@ -62,7 +64,13 @@ def spanish(units: Style) -> dict[str, Scene]:
 
 
 #: What people named in English, and Spanish words that read like English ones.
-KEPT = ("stalls high", "Plan del montaje")
+KEPT = (
+    "stalls high",
+    "Plan del montaje",
+    "suspension wire rope",
+    "sewn eye of the lifeline",
+    "letter of 3 March 2026",
+)
 
 
 def entry(text: str) -> re.Pattern[str]:

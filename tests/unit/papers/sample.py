@@ -61,7 +61,7 @@ def paper(
 ) -> PaperContent:
     """The paper of one drop, with a picture in place of each of its drawings."""
     (document,) = documents(project, [drop], code)
-    drawings = DropDrawings(SMALL, SMALL, PICTURE, (PICTURE,))
+    drawings = DropDrawings(SMALL, SMALL, PICTURE, (PICTURE,), PICTURE)
     return drop_content(project, document, drawings, asked, language_of(code))
 
 

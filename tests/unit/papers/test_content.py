@@ -51,6 +51,13 @@ def test_the_appendix_holds_what_was_asked_for_and_no_more() -> None:
     assert all(row["required"] is not None for row in every)
 
 
+def test_an_appendix_with_worked_lines_shows_section_and_details_on_pages_of_their_own() -> None:
+    titles = [one["title"] for one in worked(demo(), "S1")["sheets"]]
+    assert titles == ["Section S1", "Details S1"]
+    compared = paper(demo(), "S1", Asked(against=("eu-en-1808",))).data["appendix"]
+    assert compared["sheets"] == []
+
+
 def test_every_finding_that_passes_is_told_in_a_line() -> None:
     for review in reviews(demo(), ["S1", "W2"]):
         found = part(demo(), review.drop)

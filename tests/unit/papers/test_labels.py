@@ -22,7 +22,7 @@ CODE = [
 #: Labels that are looked up by a name that is worked out: facts, heads of reasons, drawings.
 BY_NAME = {
     *("contractor", "designer", "drawing", "days", "reviewed_by", "reviewed_for"),
-    *("refused", "open", "section", "plan", "said_by", "said_at"),
+    *("refused", "open", "section", "details", "plan", "said_by", "said_at"),
     *("short_rated", "short_stall", "short_tension", "short_full_live", "short_half_live"),
     *("column_rule", "column_asks", "column_needed", "column_pieces", "column_enough"),
     "column_mark",

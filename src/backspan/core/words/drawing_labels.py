@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from backspan.core.words.detail_labels import DETAILS
+
 DRAWING: dict[str, str] = {
+    **DETAILS,
     # what nobody stated, measured or reviewed
     "not_measured": "not measured",
     "not_stated": "not stated",

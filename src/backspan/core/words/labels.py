@@ -77,6 +77,7 @@ LABELS: dict[str, str] = {
     "from_stack": "follows from the stack",
     "support": "support",
     "section": "Section",
+    "details": "Details",
     "plan": "Plan",
     "calculation": "Calculation that governs",
     "no_calculation": "No calculation could be made of this drop.",

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from backspan.core.words.spanish_detail import DETAILS
+
 DRAWING: dict[str, str] = {
+    **DETAILS,
     # what nobody stated, measured or reviewed
     "not_measured": "sin medir",
     "not_stated": "no declarado",

@@ -78,6 +78,7 @@ LABELS: dict[str, str] = {
     "from_stack": "se deduce de la pila",
     "support": "apoyo",
     "section": "Sección",
+    "details": "Detalles",
     "plan": "Planta",
     "calculation": "Cálculo que manda",
     "no_calculation": "No se pudo hacer ningún cálculo de esta bajada.",
