@@ -23,6 +23,9 @@ STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.shear-tube": ("2.45", RATIO),
     "beam.safety-yielding": ("1.50", RATIO),
     "beam.safety-crippling": ("2", RATIO),
+    "beam.safety-sideways": ("1.76", RATIO),
+    "beam.sideways-ratio": ("1.7", RATIO),
+    "beam.sideways-constant": ("480000 ksi", PRESSURE),
 }
 STEEL_REMEMBERED = {(STEEL, key) for key in STEEL_LIMITS}
 STEEL_LIMITS |= {"beam.shape-sizes": ("8 %", RATIO)}

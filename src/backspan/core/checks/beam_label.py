@@ -1,6 +1,10 @@
 """Does the maker's label on the beam allow the counterweight on it and the load of its line.
 
 A label rates a beam up to a reach, with a backspan of its own: beyond either its load says nothing.
+
+A beam whose kind has a label and which has lost it, or on which it cannot be read, is not used. One
+of a kind for which no label is known - a box or twin channels put together as a kit - is rated by
+nobody, and nothing here can: an engineer does. A plain rolled beam is reckoned by its section.
 """
 
 from __future__ import annotations
@@ -20,6 +24,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.plain_beam import left_to_engineer
 from backspan.core.sheet.question import Asked, Compared, Question
 from backspan.core.sheet.reads import GroupReads, Read, hoist_reads, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -107,6 +112,9 @@ def judge(case: Case) -> Iterator[Answer]:
             # A plain rolled beam has no maker's label to lose: its section is reckoned.
             reason = Message("na.by-its-section")
             yield DoesNotApply(ID, subject.name, subject.place, reason)
+            continue
+        if _no_label(unit) and (beam.label or BeamLabel()) == BeamLabel():
+            yield left_to_engineer(case, ID, "no-rating", subject, "no-rating")
             continue
         yield _judge_state(case, subject, unit)
         if unit is not None and unit.label and unit.label.value is LabelState.READABLE:

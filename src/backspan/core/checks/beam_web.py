@@ -13,9 +13,9 @@ by that doubt over the distance of the rear stand, of the load.
 
 How the wall of a tube or a pipe takes what presses it no equation here says. A thin wall gives way
 there before the section yields, so that its shear alone must not pass it: the wall is a finding of
-its own that an engineer answers, of every tube and pipe. Not asked of an I are what presses it
-where the line hangs and where the stack lies, and whether its web buckles sideways between flanges
-that nothing holds: a note says so.
+its own that an engineer answers, of every tube and pipe. Not asked of an I is what presses it
+where the line hangs and where the stack lies: a note says so. Whether it buckles sideways is a
+question of its own (beam_sideways).
 """
 
 from __future__ import annotations
@@ -55,7 +55,7 @@ from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
 from backspan.core.sheet.plain_beam import PlainBeam, left_to_engineer, plain_beams
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
-from backspan.core.sheet.reactions import TwoStands, most_behind, most_in_front, on_two_stands
+from backspan.core.sheet.reactions import Standing, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
@@ -81,19 +81,6 @@ class Web:
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
-    """A beam on its two stands; `idle` is what the rear carries then."""
-
-    stands: TwoStands
-    idle: float
-    in_full: bool
-
-    def front(self, sheet: Sheet, load: float) -> float:
-        """What the fulcrum carries under a load on the line."""
-        return most_in_front(sheet, self.stands, load, in_full=self.in_full)
-
-
-@dataclass(frozen=True, slots=True)
 class Local:
     """What the web of an I takes over the fulcrum and over the rear stand."""
 
@@ -104,23 +91,14 @@ class Local:
 def work(sheet: Sheet, one: Asked[Web]) -> Iterator[OnWeb]:
     """Shear and what presses the web, under each rule's load and in service."""
     web = one.subject
-    standing = sheet.part("standing", lambda sheet: _standing(sheet, web))
-    yield from _sheared(sheet, one, standing)
+    stands = sheet.part("standing", lambda sheet: standing(sheet, web.support.beam, web.rear_stand))
+    yield from _sheared(sheet, one, stands)
     if web.plain.form is SectionForm.I_SHAPE:
-        yield from _pressed(sheet, one, standing)
+        yield from _pressed(sheet, one, stands)
 
 
-def _standing(sheet: Sheet, web: Web) -> Standing:
-    beam = web.support.beam
-    stands = on_two_stands(sheet, beam, web.rear_stand)
-    idle = most_behind(sheet, stands, beam)
-    # Less than nothing at the front: the beam would lift off and turn about its rear stand.
-    sheet.positive("front", stands.front(sheet, 0.0, carried_behind=idle))
-    return Standing(stands, idle, stands.in_doubt_behind(beam))
-
-
-def _sheared(sheet: Sheet, one: Asked[Web], standing: Standing) -> Iterator[OnWeb]:
-    web, stands = one.subject, standing.stands
+def _sheared(sheet: Sheet, one: Asked[Web], there: Standing) -> Iterator[OnWeb]:
+    web, stands = one.subject, there.stands
     beam, line = web.support.beam, web.support.line
     taken = sheet.part("shear", lambda sheet: shear_taken(sheet, web.plain))
     outboard = sheet.do(
@@ -151,14 +129,14 @@ def _sheared(sheet: Sheet, one: Asked[Web], standing: Standing) -> Iterator[OnWe
             yield _on_web(shear, allowed, value, "inboard")
 
 
-def _pressed(sheet: Sheet, one: Asked[Web], standing: Standing) -> Iterator[OnWeb]:
-    web, full = one.subject, standing.in_full
+def _pressed(sheet: Sheet, one: Asked[Web], there: Standing) -> Iterator[OnWeb]:
+    web, full = one.subject, there.in_full
     local = sheet.part("local", lambda sheet: _local(sheet, web))
     for value in one.values:
         rule = value.content
         if isinstance(rule, FactorOnLoad):
             load = load_on_line(sheet, web.support.line, rule.load)
-            reaction = standing.front(sheet, load)
+            reaction = there.front(sheet, load)
             force = sheet.do(imposed_load, factor=rule.factor, reaction=reaction)
             for nominal in (local.front.yields, local.front.cripples):
                 yield _on_web(force, nominal, value, "bears-four", in_full=full)
@@ -166,8 +144,8 @@ def _pressed(sheet: Sheet, one: Asked[Web], standing: Standing) -> Iterator[OnWe
             load = load_on_line(sheet, web.support.line, LoadBasis.HOIST_RATED)
             yields = value.key == YIELDING
             for pressed, force, says in (
-                (local.front, standing.front(sheet, load), "bears"),
-                (local.rear, standing.idle, "rear"),
+                (local.front, there.front(sheet, load), "bears"),
+                (local.rear, there.idle, "rear"),
             ):
                 nominal = pressed.yields if yields else pressed.cripples
                 allowed = _allowed(sheet, nominal, value)

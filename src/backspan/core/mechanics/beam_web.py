@@ -231,6 +231,44 @@ def web_cripples_at_end(
     )
 
 
+@formula(symbol="v_s")
+def sideways_slenderness(
+    *, web_slenderness: Ratio, unbraced_length: Length, flange_width: Length
+) -> Ratio:
+    """Slenderness of a web over that of its flange between what holds it sideways.
+
+    Source: AISC 360-16, J10.4: (h / t_w) / (L_b / b_f) (from memory).
+    """
+    return web_slenderness * flange_width / unbraced_length
+
+
+@formula(symbol="R_s")
+def web_sideways(
+    *,
+    sideways_constant: Pressure,
+    web_thickness: Length,
+    flange_thickness: Length,
+    web_height: Length,
+    sideways_slenderness: Ratio,
+) -> Force:
+    """Force on the pressed flange at which the web buckles sideways, where that flange may turn.
+
+    Source: AISC 360-16, equation J10-7 (from memory).
+    """
+    return (
+        2
+        * sideways_constant
+        * web_thickness
+        * web_thickness
+        * web_thickness
+        * flange_thickness
+        * sideways_slenderness
+        * sideways_slenderness
+        * sideways_slenderness
+        / (5 * web_height * web_height)
+    )
+
+
 @formula(symbol="R_a")
 def allowed_force(*, nominal_force: Force, safety_factor: Ratio) -> Force:
     """Force allowed in service.

@@ -148,6 +148,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "shear_stress_of_pipe": (
             "smaller(39 * elastic_constant * wall * root(wall / section_depth) / (50 * section_depth), 3 * yield_strength / 5)"
         ),
+        "sideways_slenderness": "web_slenderness * flange_width / unbraced_length",
         "slenderness_compact": "38 * root(elastic_constant / yield_strength) / 100",
         "slenderness_noncompact": "root(elastic_constant / yield_strength)",
         "slenderness_of_flange": "flange_width / (2 * flange_thickness)",
@@ -187,6 +188,9 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         ),
         "web_height": "section_depth - 2 * fillet",
         "web_height_of_tube": "section_depth - 3 * wall",
+        "web_sideways": (
+            "2 * sideways_constant * web_thickness * web_thickness * web_thickness * flange_thickness * sideways_slenderness * sideways_slenderness * sideways_slenderness / (5 * web_height * web_height)"
+        ),
         "web_yields": "yield_strength * web_thickness * (5 * fillet + bearing_length)",
         "web_yields_at_end": "yield_strength * web_thickness * (5 * fillet / 2 + bearing_length)",
         "weight": "mass * STANDARD_GRAVITY",

@@ -38,6 +38,22 @@ class Sheared:
 
 
 @dataclass(frozen=True, slots=True)
+class Slender:
+    """The clear height of the web of an I, and that over its thickness."""
+
+    height: float
+    slender: float
+
+
+def slenderness(sheet: Sheet, plain: PlainBeam) -> Slender:
+    """How slender the web of an I is; outside its domain where its sizes leave none."""
+    given, do = plain.given(sheet), sheet.do
+    height = do(beam_web.web_height, section_depth=given["section_depth"], fillet=_fillet(given))
+    height = sheet.positive("no_web", height)
+    return Slender(height, _slender(do, height, given["web_thickness"]))
+
+
+@dataclass(frozen=True, slots=True)
 class Bears:
     """Where a beam bears: how far from its end, and on how much of its length."""
 
@@ -78,9 +94,7 @@ def shear_taken(sheet: Sheet, plain: PlainBeam) -> Sheared:
         _most(sheet, plain, strength, _slender(do, height, wall), _TUBE)
         taken = do(beam_web.shear_of_tube, yield_strength=strength, web_height=height, wall=wall)
         return Sheared(taken, SHEAR)
-    web, fillet = given["web_thickness"], _fillet(given)
-    height = sheet.positive("no_web", do(beam_web.web_height, section_depth=depth, fillet=fillet))
-    slender = _slender(do, height, web)
+    web, slender = given["web_thickness"], slenderness(sheet, plain).slender
     _most(sheet, plain, strength, slender, _WEB)
     stocky = _limit(do, plain, strength, _STOCKY) if plain.of_table else 0.0
     taken = do(

@@ -27,6 +27,9 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force
 
 TOPIC = "beam"
 ELASTIC, APART = "beam.elastic-constant", "beam.shape-sizes"
+SIDEWAYS = "beam.sideways-constant"
+#: The values that are pressures; all others of a form are ratios.
+_PRESSURES = {ELASTIC, SIDEWAYS}
 #: By what a shape is known again, of those that can be measured on a beam.
 SHOWN_BY = {
     SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
@@ -49,6 +52,7 @@ class PlainBeam:
     elastic: float
     apart: float
     ratios: Mapping[str, float]
+    """What the rule values say by their keys; `beam.sideways-constant` is a pressure."""
     values: tuple[SelectedValue, ...]
 
     def given(self, sheet: Sheet) -> Mapping[str, float]:
@@ -138,7 +142,10 @@ def _plain_beam(
         yield_strength=read_of("yield_strength", section, place),
         elastic=limit_of(texts[ELASTIC], PRESSURE),
         apart=limit_of(apart, RATIO),
-        ratios={key: limit_of(one, RATIO) for key, one in texts.items() if key != ELASTIC},
+        ratios={
+            key: limit_of(one, PRESSURE if key in _PRESSURES else RATIO)
+            for key, one in texts.items()
+        },
         values=(*factors, *texts.values(), *(() if table is None else (table, apart))),
     )
 

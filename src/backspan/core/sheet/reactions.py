@@ -64,6 +64,29 @@ class TwoStands:
         )
 
 
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A beam whose front stays down; `idle` is what the rear carries then."""
+
+    stands: TwoStands
+    idle: float
+    in_full: bool
+    """Whether nothing is taken off at the front for what the rear stand carries."""
+
+    def front(self, sheet: Sheet, load: float) -> float:
+        """What the fulcrum carries under a load on the line."""
+        return most_in_front(sheet, self.stands, load, in_full=self.in_full)
+
+
+def standing(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> Standing:
+    """A beam on its two stands; outside its domain where its front lifts."""
+    stands = on_two_stands(sheet, beam, rear_stand)
+    idle = most_behind(sheet, stands, beam)
+    # Less than nothing at the front: the beam would lift off and turn about its rear stand.
+    sheet.positive("front", stands.front(sheet, 0.0, carried_behind=idle))
+    return Standing(stands, idle, stands.in_doubt_behind(beam))
+
+
 def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
     """A beam with its stack and its own weight; outside its domain where the stand is in front."""
     built = as_built(sheet, beam)

@@ -110,6 +110,11 @@ STRENGTH: dict[str, str] = {
         "The beam's plates are so thin that they buckle before its section yields: use another, or"
         " have an engineer rate it."
     ),
+    "no-rating.refer": (
+        "The beam has no label and no section of it is stated: what it may carry is not judged"
+        " here."
+    ),
+    "need.no-rating": "Say what beam {beam} may carry at its reach and backspan, and sign.",
     "na.rated-by-label": "The maker's label rates this beam.",
     "na.no-section": "No section of the beam is stated.",
     "na.by-its-section": "No maker's label: the beam is reckoned by its section.",
@@ -163,10 +168,34 @@ WEB: dict[str, str] = {
         "No length of bearing is counted at the fulcrum: nobody said how much of the beam lies"
         " on it."
     ),
-    "note.web-not-asked": (
-        "Not asked: the web where the line hangs and the stack lies, and whether it buckles"
-        " sideways over a fulcrum at which nothing holds both flanges."
+    "note.web-not-asked": "Not asked: the web where the line hangs and where the stack lies.",
+    "sideways-four.pass": (
+        "Four times what the fulcrum carries presses the web with {force}; it buckles sideways at"
+        " {takes}."
     ),
+    "sideways-four.refer": (
+        "Four times what the fulcrum carries presses the web with {force}; between flanges that"
+        " nothing holds it may buckle sideways at {takes}."
+    ),
+    "sideways-service.pass": (
+        "The fulcrum presses the web with {force}; {takes} is allowed before it buckles sideways."
+    ),
+    "sideways-service.refer": (
+        "The fulcrum presses the web with {force}; between flanges that nothing holds only {takes}"
+        " is allowed before it may buckle sideways."
+    ),
+    "sideways-held.pass": (
+        "The beam is held sideways so near that its web does not buckle over the fulcrum."
+    ),
+    "sideways.missing": (
+        "Whether the web of the beam buckles sideways over its fulcrum is not known."
+    ),
+    "need.sideways": (
+        "Say how both flanges of beam {beam} are held over its fulcrum, or that its web is"
+        " stiffened there, and sign."
+    ),
+    "na.no-open-web": "No web between two flanges.",
+    "outside.unbraced": "The beam has no length between what holds it: measure it again.",
     "outside.thin_web": (
         "The beam's web is so thin that it buckles in shear before it yields: use another, or have"
         " an engineer rate it."

@@ -93,6 +93,7 @@ BY_MESSAGE: dict[str, str] = {
     "web-rear.fail": "Move the rear stand in from the beam's end, or use another beam.",
     "outside.thin_web": "Use another beam.",
     "outside.no_web": "Measure the beam again.",
+    "outside.unbraced": "Measure again between what the beam is held.",
     "label-load.fail": "Use a beam rated for the hoist, or a smaller hoist; have it reviewed.",
     "label-reach.fail": "Bring the line in, or use a beam rated for this reach.",
     "label-backspan.fail": "Move the stack back, or use a beam rated for this backspan.",

@@ -87,6 +87,12 @@ SENTENCES: dict[str, str] = {
         " ingeniero le asigne carga."
     ),
     "na.rated-by-label": "La etiqueta del fabricante asigna carga a esta viga.",
+    "no-rating.refer": (
+        "La viga no tiene etiqueta ni sección declarada: lo que puede llevar no se juzga aquí."
+    ),
+    "need.no-rating": (
+        "Decir qué puede llevar la viga {beam} con su voladizo y su brazo trasero, y firmarlo."
+    ),
     "na.no-section": "No hay sección de la viga declarada.",
     "na.by-its-section": "Sin etiqueta de fabricante: la viga se calcula por su sección.",
     "label-load.pass": "El aparejo sube {load}; la etiqueta de la viga admite {most_load}.",

@@ -24,6 +24,8 @@ FORMULAS: dict[str, str] = {
     "web_yields_at_end": "Fuerza en un ala con la que fluye el alma, cerca del extremo",
     "web_cripples": "Fuerza en un ala con la que se arruga el alma, lejos del extremo",
     "web_cripples_at_end": "Fuerza en un ala con la que se arruga el alma, cerca del extremo",
+    "sideways_slenderness": "Esbeltez del alma entre la de su ala sin sujetar",
+    "web_sideways": "Fuerza en un ala con la que el alma pandea de lado",
     "allowed_force": "Fuerza admitida en servicio",
 }
 
@@ -77,10 +79,32 @@ SENTENCES: dict[str, str] = {
         "No se cuenta ninguna longitud de apoyo en el fulcro: nadie dijo cuánto de la viga descansa"
         " en él."
     ),
-    "note.web-not-asked": (
-        "No se pregunta: el alma donde cuelga el cable y donde está la pila, ni si pandea de lado"
-        " sobre un fulcro en el que nada sujeta las dos alas."
+    "note.web-not-asked": ("No se pregunta: el alma donde cuelga el cable y donde está la pila."),
+    "sideways-four.pass": (
+        "Cuatro veces lo que lleva el fulcro aprieta el alma con {force}; pandea de lado con"
+        " {takes}."
     ),
+    "sideways-four.refer": (
+        "Cuatro veces lo que lleva el fulcro aprieta el alma con {force}; entre alas que nada"
+        " sujeta puede pandear de lado con {takes}."
+    ),
+    "sideways-service.pass": (
+        "El fulcro aprieta el alma con {force}; se admite {takes} antes de que pandee de lado."
+    ),
+    "sideways-service.refer": (
+        "El fulcro aprieta el alma con {force}; entre alas que nada sujeta solo se admite {takes}"
+        " antes de que pueda pandear de lado."
+    ),
+    "sideways-held.pass": (
+        "La viga está sujeta de lado tan cerca que su alma no pandea sobre el fulcro."
+    ),
+    "sideways.missing": "No se sabe si el alma de la viga pandea de lado sobre su fulcro.",
+    "need.sideways": (
+        "Decir cómo se sujetan las dos alas de la viga {beam} sobre su fulcro, o que su alma está"
+        " rigidizada ahí, y firmarlo."
+    ),
+    "na.no-open-web": "No hay alma entre dos alas.",
+    "outside.unbraced": "La viga no tiene longitud entre lo que la sujeta: medirla otra vez.",
     "outside.thin_web": (
         "El alma de la viga es tan delgada que pandea por cortante antes de fluir: usar otra, o que"
         " un ingeniero le asigne carga."
@@ -97,6 +121,10 @@ MENDS: dict[str, str] = {
     "web-rear.fail": "Alejar el soporte trasero del extremo de la viga, o usar otra viga.",
     "outside.thin_web": "Usar otra viga.",
     "outside.no_web": "Medir otra vez la viga.",
+    "outside.unbraced": "Medir otra vez entre qué está sujeta la viga.",
 }
 
-CHECKS: dict[str, str] = {"beam-web": "Alma de la viga"}
+CHECKS: dict[str, str] = {
+    "beam-web": "Alma de la viga",
+    "beam-sideways": "Pandeo lateral del alma",
+}

@@ -135,6 +135,9 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("web_height", "h", "clear height of the web, or of a tube's side", LENGTH),
     Symbol("slender_limit", "c_w", "slenderness of a web times the root of F_y / E", RATIO),
     Symbol("shear_stress", "F_cr", "shear stress at which a pipe yields or buckles", PRESSURE),
+    Symbol("web_slenderness", "v_w", "clear height of the web over its thickness", RATIO),
+    Symbol("sideways_slenderness", "v_s", "slenderness of web over that of its flange", RATIO),
+    Symbol("sideways_constant", "C_r", "constant by which a web buckles sideways", PRESSURE),
     Symbol("nominal_force", "R_n", "force at which the web gives way", FORCE),
     # Moments
     Symbol("plastic_moment", "M_p", "moment at which all of the section yields", MOMENT),

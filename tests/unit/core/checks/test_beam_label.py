@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.findings import Finding, Verdict
+from backspan.core.findings import Decider, Finding, Verdict
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
@@ -51,6 +51,17 @@ def test_a_beam_whose_label_cannot_be_read_is_not_used(state: LabelState) -> Non
     (found,) = label(put(PROJECT, STATE, seen(state)))
     assert found.verdict is Verdict.FAIL
     assert found.message.id == "label-state.fail"
+
+
+@pytest.mark.parametrize("without", [None, BeamLabel()])
+def test_a_kit_that_never_had_a_label_is_for_an_engineer(without: BeamLabel | None) -> None:
+    kit = put(put(PROJECT, LABEL, without), STATE, seen(LabelState.NONE))
+    (found,) = label(kit)
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "no-rating.refer")
+    assert found.not_judged
+    assert [one.who for one in found.needs] == [Decider.LICENSED_ENGINEER]
+    (gone,) = label(put(kit, STATE, seen(LabelState.UNREADABLE)))
+    assert gone.verdict is Verdict.FAIL
 
 
 def test_a_label_nobody_looked_for_is_missing() -> None:

@@ -58,7 +58,7 @@ from tests.unit.core.words.lacking_beams import BEAMS
 from tests.unit.core.words.lacking_falls import FALLS
 from tests.unit.core.words.lacking_lines import LINES
 from tests.unit.core.words.lacking_stages import STAGES
-from tests.unit.core.words.plain_beams import BY_SECTION, OF_WEB
+from tests.unit.core.words.plain_beams import BY_SECTION, OF_WEB, SIDEWAYS
 
 GROUP = (*STACK, "groups", 0, "count")
 OUTBOARD = put(put(PROJECT, (*ARM, "reach"), length("9 ft")), (*ARM, "backspan"), length("8 ft"))
@@ -182,6 +182,7 @@ RIGS = [
     put(PROJECT, (*BEAM, "label"), labelled(None, "5000 lb")),
     *BY_SECTION,
     *OF_WEB,
+    *SIDEWAYS,
     put(PROJECT, (*BEAM, "label", "most_load"), force("999 lb")),
     put(PROJECT, (*BEAM, "label", "least_backspan"), RATED_FROM),
     put(put(PROJECT, (*ARM, "backspan"), None), (*BEAM, "label", "least_backspan"), RATED_FROM),

@@ -51,8 +51,18 @@ BY_SECTION = (
     put(replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)), (*ARM, "reach"), length("14 ft")),
     put(SOUND, (*BEAM, "mass"), None),
     put(SOUND, (*BEAM, "label"), labelled()),
+    put(SOUND, (*BEAM, "section"), None),
 )
 
+_NEAR, _FAR = (put(SOUND, (*ARM, "unbraced_length"), length(text)) for text in ("3 ft", "15 ft"))
+_NONE = put(SOUND, (*ARM, "unbraced_length"), length("1 in", tolerance="1 in"))
+#: Each brings up another sentence on the web that buckles sideways.
+SIDEWAYS = (
+    *(_NEAR, _FAR, _NONE, put(SOUND, (*ARM, "unbraced_length"), length("7 ft"))),
+    put(in_service(SOUND), (*ARM, "unbraced_length"), length("7 ft")),
+    put(in_service(SOUND), (*ARM, "unbraced_length"), length("17 ft")),
+    put(_FAR, (*ARM, "rear_stand"), None),
+)
 #: Each brings up another sentence on the web.
 OF_WEB = (
     PLAIN,
