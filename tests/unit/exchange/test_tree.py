@@ -155,7 +155,8 @@ def test_a_text_beyond_a_limit_is_refused_soon(text: str, message: str) -> None:
     started = time.perf_counter()
     with pytest.raises(ProjectError, match=message):
         read_tree(text, "a.yaml")
-    assert time.perf_counter() - started < 5
+    # What grows with every alias or level would take hours; a busy machine takes seconds.
+    assert time.perf_counter() - started < 60
 
 
 def test_a_text_at_its_limits_is_read() -> None:

@@ -135,7 +135,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
             "355 * (section_depth * section_depth * section_depth * section_depth - (section_depth - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall)) / 7232"
         ),
         "second_moment_of_tube": (
-            "(flange_width * section_depth * section_depth * section_depth - (flange_width - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall)) / 12 - 34336 * wall * wall * (section_depth / 2 - 4468 * wall / 10000) * (section_depth / 2 - 4468 * wall / 10000) / 10000 + 8584 * wall * wall * (section_depth / 2 - 12234 * wall / 10000) * (section_depth / 2 - 12234 * wall / 10000) / 10000"
+            "(flange_width * section_depth * section_depth * section_depth - (flange_width - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall)) / 12 - 34336 * wall * wall * (section_depth / 2 - 4468 * wall / 10000) * (section_depth / 2 - 4468 * wall / 10000) / 10000 + 8584 * wall * wall * (section_depth / 2 - 12234 * wall / 10000) * (section_depth / 2 - 12234 * wall / 10000) / 10000 - 4527 * wall * wall * wall * wall / 10000"
         ),
         "share_lost": "drop / supply_voltage",
         "share_of_load": "placed_load * arm / stirrup_spacing",

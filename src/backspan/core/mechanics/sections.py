@@ -123,7 +123,8 @@ def second_moment_of_tube(
 ) -> SecondMoment:
     """Second moment of a rectangular tube with round corners, across its depth.
 
-    Source: geometry: the sharp tube less its outer corners, with its inner ones.
+    Source: geometry: the sharp tube less its outer corners, with its inner ones; the last term is
+    what they have about themselves.
     """
     return (
         (
@@ -146,6 +147,7 @@ def second_moment_of_tube(
         * (section_depth / 2 - 12234 * wall / 10000)
         * (section_depth / 2 - 12234 * wall / 10000)
         / 10000
+        - 4527 * wall * wall * wall * wall / 10000
     )
 
 
