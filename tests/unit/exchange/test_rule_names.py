@@ -75,7 +75,7 @@ LABEL = "      label: {most_pieces"
         ("shape: W7x12", "the shape 'W7x12', which is not there"),
         (
             "shape: W6x12, flange_width: {value: 4 in, evidence: label}",
-            "a size that the table has for the shape W6x12",
+            "what the table has for the shape W6x12",
         ),
         ("shape: W6x12, depth: 6 in", "the unknown key 'depth'"),
         ("wall: {value: 0 in, evidence: label}", "wall"),

@@ -31,6 +31,7 @@ from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import FactorOnLoad, Section, SectionForm
 from backspan.core.sheet.beam_section import (
+    OPEN,
     SIZES_OF,
     SLENDER,
     SLENDER_OF,
@@ -107,6 +108,8 @@ def answer_beam(asked: Asked) -> Answer:
     of_plates = (slender[name] for name in SLENDER_OF[one.form])
     rules = (four, safety, elastic, *of_plates, *(() if one.rule is None else (one.rule,)))
     waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
+    if one.form is SectionForm.CHANNEL:
+        waits = (Need(Decider.LICENSED_ENGINEER, Message("ask.need-of-channel")), *waits)
     untold = tuple(_need(name) for name in OWN if name not in asked.values)
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
     if untold:
@@ -117,7 +120,7 @@ def answer_beam(asked: Asked) -> Answer:
         ending, verdict, waits = "over", Verdict.FAIL, ()
     told_as = {"beam-moment": service, "beam-takes": nominal.moment, "beam-allowed": allowed}
     lines = [Line(name, Amount(number, MOMENT)) for name, number in told_as.items()]
-    if ending != "thin" and "unbraced" in asked.values:
+    if ending != "thin" and "unbraced" in asked.values and one.form is not SectionForm.CHANNEL:
         longest = (nominal.moment - over["own_outboard"]) / (_factor(four) * load)
         told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)
         lines.append(Line("beam-longest-reach", told))
@@ -158,8 +161,10 @@ def _section(asked: Asked, shapes: SelectedRules) -> Asking:
         found = "neither" if shape is None else "both"
         raise QuestionError(f"{found} of shape and sizes is given; give shape=W6x12 or its sizes")
     if shape is not None:
+        if asked.word("form") is not None:
+            raise QuestionError("form: a shape of the table has its own; give it with sizes alone")
         return _of_table(shape, shapes)
-    form = next((one for one, names in SIZES_OF.items() if set(names) == set(sizes)), None)
+    form = _form(asked.word("form"), sizes)
     if form is None:
         asked_by = [
             " ".join(f"{QUANTITIES[name].asked}=" for name in names) for names in SIZES_OF.values()
@@ -169,31 +174,34 @@ def _section(asked: Asked, shapes: SelectedRules) -> Asking:
     if not surely_below(thick + thick, limit=sizes["section_depth"]):
         raise QuestionError("depth: a section is deeper than twice its flange or wall")
     wide = sizes.get("flange_width")
-    narrow = sizes.get("web_thickness", 0.0) if form is SectionForm.I_SHAPE else thick + thick
+    narrow = sizes.get("web_thickness", 0.0) if form in OPEN else thick + thick
     if wide is not None and not surely_below(narrow, limit=wide):
         raise QuestionError("width: a section is wider than its web or twice its wall")
     return Asking(form, sizes, None)
 
 
+def _form(word: str | None, sizes: Mapping[str, float]) -> SectionForm | None:
+    """The form that is named, else the one that the sizes make; none where they make no such."""
+    for form, names in SIZES_OF.items():
+        if set(names) == set(sizes) and word in {None, str(form)}:
+            return form
+    return None
+
+
 def _of_table(shape: str, shapes: SelectedRules) -> Asking:
-    known = {}
+    known: dict[str, tuple[SelectedValue, Section]] = {}
     for value in shapes.topic("beam"):
         if isinstance(value.content, Section):
-            known[value.content.shape.casefold()] = value
+            known[value.content.shape.casefold()] = (value, value.content)
     found = known.get(shape.casefold().replace("×", "x"))
     if found is None:
-        names = [one.content.shape for one in known.values() if isinstance(one.content, Section)]
+        names = [section.shape for _, section in known.values()]
         raise QuestionError(
             f"shape: found {quoted(shape)}, which is not in the table;"
             f" {suggested(shape, names, what='shapes')}"
         )
-    section = found.content
-    if not isinstance(section, Section) or section.form not in SIZES_OF:
-        raise QuestionError(
-            f"shape: {shape} is a single channel, which turns about its own length; an engineer"
-            " decides"
-        )
-    return Asking(section.form, section.numbers, found)
+    rule, section = found
+    return Asking(section.form, section.numbers, rule)
 
 
 def _unbraced(asked: Asked, reach: float) -> float:
@@ -255,4 +263,5 @@ def _notes(asked: Asked, one: Asking) -> tuple[Message, ...]:
     names += [] if all(name in asked.values for name in OWN) else ["own-weight-left-out"]
     names += [] if "unbraced" in asked.values else ["whole-beam-unbraced"]
     names += ["without-fillets"] if one.rule is None else []
+    names += ["channel-twists"] if one.form is SectionForm.CHANNEL else []
     return (*(Message(f"note.{name}") for name in names), _VOUCHED)

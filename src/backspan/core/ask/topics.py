@@ -343,10 +343,9 @@ TOPICS: tuple[Topic, ...] = (
         "Does this beam take its line's load over the fulcrum, and how far may it reach?",
         (
             Parameter("shape", "shape of the table, such as W6x12", Kind.WORD, needed=False),
+            Parameter("form", "channel, where the sizes are of one", Kind.WORD, needed=False),
             *(parameter_of(name, needed=False) for name in BEAM_SIZES),
-            parameter_of("yield_strength", needed=True),
-            parameter_of("rated_load", needed=True),
-            parameter_of("reach", needed=True),
+            *(parameter_of(one, needed=True) for one in ("yield_strength", "rated_load", "reach")),
             parameter_of("unbraced_length", needed=False),
             parameter_of("backspan", needed=False),
             *(parameter_of(name, needed=False) for name in ("beam_mass", "beam_length")),

@@ -8,6 +8,8 @@ fulcrum and rear stand makes it sag, one behind the stand bends it over that.
 Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. Sagging
 is most where the stack stands halfway; within a tape's doubt of that the ends of the doubt differ
 from it by its square over the span, far less than a pound foot.
+
+A single channel that would hold is left to an engineer: it twists besides.
 """
 
 from __future__ import annotations
@@ -43,7 +45,7 @@ from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import PlainBeam, plain_beams
+from backspan.core.sheet.plain_beam import PlainBeam, plain_beams, unless_it_twists
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -156,7 +158,8 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("unbraced_length", subject.support, subject.place),
             read_of("rear_stand", subject.support, subject.place),
         )
-        yield QUESTION.judge(case, Asked(one, subject.name, subject.place, plain.values))
+        found = QUESTION.judge(case, Asked(one, subject.name, subject.place, plain.values))
+        yield unless_it_twists(case, plain, found, "beam-twists")
 
 
 CHECK = Check(ID, Topic.BEAM, judge)

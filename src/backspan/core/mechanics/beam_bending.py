@@ -58,6 +58,21 @@ def share_of_torsion(
     return torsion_constant / (elastic_modulus_x * between_flanges)
 
 
+@formula(symbol="s_t")
+def share_of_torsion_of_channel(
+    *,
+    torsion_constant: SecondMoment,
+    elastic_modulus_x: SectionModulus,
+    warping_distance: Length,
+) -> Ratio:
+    """How much of its resistance to turning over a channel has from torsion alone.
+
+    Source: AISC 360-16, equations F2-4 and F2-8b (from memory): J c / (S_x h_o) with
+    c = h_o / 2 root(I_y / C_w), which is h_o / h_i.
+    """
+    return torsion_constant / (elastic_modulus_x * warping_distance)
+
+
 @formula(symbol="L_el")
 def length_elastic(
     *,

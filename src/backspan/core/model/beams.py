@@ -8,18 +8,21 @@ from typing import Any, ClassVar
 
 from backspan.core.model.evidence import STRICT, Stated, StatedPositive
 from backspan.core.quantities import Length, Pressure
+from backspan.core.rules.shape import SectionForm
 
 
 @dataclass(frozen=True, slots=True)
 class BeamSection:
     """The steel section of a beam: a shape of a table by its name, or the sizes of its plates.
 
-    An I has flanges and a web, a tube a width and a wall, a pipe a wall alone.
+    An I has flanges and a web, a tube a width and a wall, a pipe a wall alone. A channel has the
+    plates of an I: that it is one its `form` says, which nobody needs to state of the others.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     shape: str | None = None
+    form: SectionForm | None = None
     section_depth: StatedPositive[Length] | None = None
     flange_width: StatedPositive[Length] | None = None
     web_thickness: StatedPositive[Length] | None = None

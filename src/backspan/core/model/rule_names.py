@@ -65,7 +65,7 @@ def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problem
         if one.name not in _BESIDE_A_SHAPE and getattr(section, one.name) is not None
     )
     for name in sizes:
-        found = f"a size that the table has for the shape {section.shape}"
+        found = f"what the table has for the shape {section.shape}"
         expected = "only depth and thickness beside a shape, by which it is known again"
         yield ReferenceProblem((*path, name), found, expected)
 

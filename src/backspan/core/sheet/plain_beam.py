@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
 from backspan.core.model.beams import BeamSection, Joined
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
@@ -30,9 +30,11 @@ ELASTIC, APART = "beam.elastic-constant", "beam.shape-sizes"
 #: By what a shape is known again, of those that can be measured on a beam.
 SHOWN_BY = {
     SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
+    SectionForm.CHANNEL: ("section_depth", "flange_thickness"),
     SectionForm.TUBE: ("section_depth", "wall"),
     SectionForm.PIPE: ("section_depth", "wall"),
 }
+_HOLDS = frozenset({Verdict.PASS, Verdict.REFER})
 #: The keys of the ratios by which a form is reckoned.
 KeysOf = Callable[[SectionForm], tuple[str, ...]]
 
@@ -106,6 +108,27 @@ def left_to_engineer(
     )
 
 
+def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) -> Finding:
+    """The finding; of a channel that would hold, left to an engineer, whatever else is stated.
+
+    A load in or beside the web of a channel goes past its shear centre and turns the beam about its
+    own length. Its line hangs at a tip that nothing holds, and that a beam cannot move sideways is
+    not that it cannot turn: nothing that a project states takes the twist away, so that no single
+    channel passes here. One that fails without twist fails.
+    """
+    if plain.form is not SectionForm.CHANNEL or found.verdict not in _HOLDS:
+        return found
+    beam = (("beam", case.beam(plain.subject.support.beam).id),)
+    who = Need(Decider.LICENSED_ENGINEER, Message("need.beam-twists", beam))
+    return replace(
+        found,
+        verdict=Verdict.REFER,
+        message=Message(f"{says}.refer", found.message.values),
+        needs=(who, *found.needs),
+        not_judged=not found.needs,
+    )
+
+
 def _plain_beam(
     case: Case,
     subject: BeamSubject,
@@ -121,8 +144,6 @@ def _plain_beam(
     form, table = _form_of(case, section)
     if steel is None or (section.shape is not None and table is None):
         return "beam-silent"
-    if form not in SIZES_OF:
-        return "beam-form"
     texts = _texts(steel[0], (safety, ELASTIC, *keys_of(form)))
     if texts is None:
         return "beam-silent"
@@ -156,6 +177,8 @@ def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedVal
             shape = value.content
             if isinstance(shape, Section) and shape.shape == section.shape:
                 return shape.form, value
+    if section.form is not None:
+        return section.form, None
     if section.wall is None:
         return SectionForm.I_SHAPE, None
     return (SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE), None

@@ -100,8 +100,14 @@ STRENGTH: dict[str, str] = {
         "Reckon beam {beam} for the load of its line and sign it, or name a text for it in the"
         " basis."
     ),
-    "beam-form.refer": "The beam is a single channel, which turns about its own length.",
-    "need.beam-form": "Reckon beam {beam} for the load of its line, and sign it.",
+    "beam-twists.refer": (
+        "Bending alone, {takes} stands against {moment}. But the beam is a single channel: a load"
+        " beside its shear centre twists it about its own length, and that is not judged here."
+    ),
+    "need.beam-twists": (
+        "Reckon beam {beam} for the load of its line with the twist of a single channel, and sign"
+        " it."
+    ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
     "outside.other_shape": (
         "The beam is thinner or less deep than the shape that is named: find out which it is."
@@ -150,6 +156,10 @@ WEB: dict[str, str] = {
     "web-bears.fail": "The fulcrum presses the web with {force}; only {takes} is allowed.",
     "web-rear.pass": "Idle, the rear stand presses the web with {force}; {takes} is allowed.",
     "web-rear.fail": "Idle, the rear stand presses the web with {force}; only {takes} is allowed.",
+    "web-twists.refer": (
+        "Upright, its web takes {takes} against {force}. But the beam is a single channel, whose"
+        " flanges bear to one side of it, and that is not judged here."
+    ),
     "web-force.missing": "What presses the web of the beam, or what it takes, is not known.",
     "web-wall.refer": (
         "Whether the wall of a tube or pipe takes what presses it over its stands is not judged"

@@ -105,6 +105,7 @@ SENTENCES: dict[str, str] = {
     "ask.need-of-drop": (
         "the hoist maker's word that it runs on a cord that loses {lost}, or a thicker cord"
     ),
+    "ask.need-of-channel": "the beam reckoned with the twist of a single channel, and signed",
     # notes
     "note.label-first": (
         "The maker's label or table goes before any of this; a kit of tubes or of two channels"
@@ -124,6 +125,9 @@ SENTENCES: dict[str, str] = {
         " given."
     ),
     "note.without-fillets": "By its plates alone, without the fillets of a rolled shape.",
+    "note.channel-twists": (
+        "A single channel also twists about its own length under its load: nothing passes here."
+    ),
     "note.resistance-alone": (
         "Resistance alone, power factor 1: a thick cord's reactance is left out. Cords of copper at"
         " 75 C."

@@ -18,6 +18,18 @@ INPUTS: dict[str, str] = {
 FORMULAS: dict[str, str] = {
     "area_of_i": "Área de dos alas y un alma",
     "second_moment_of_i": "Momento de inercia de dos alas y un alma",
+    "weak_second_moment_of_channel": (
+        "Momento de inercia de un perfil en U, por el eje del alma, de alas más delgadas al borde"
+    ),
+    "torsion_of_channel": "Constante de torsión de un perfil en U",
+    "warping_distance_of_channel": (
+        "Distancia entre las alas de una doble T que se alabea como el perfil en U"
+    ),
+    "turning_radius_of_channel": "Radio con el que vuelca de lado un perfil en U",
+    "slenderness_of_channel_flange": "Todo el ancho del ala de un perfil en U entre su espesor",
+    "share_of_torsion_of_channel": (
+        "Parte de la resistencia al vuelco de un perfil en U que viene de la torsión sola"
+    ),
     "plastic_modulus_of_i": "Módulo plástico de dos alas y un alma",
     "weak_second_moment_of_i": "Momento de inercia de dos alas y un alma, por el eje del alma",
     "torsion_of_i": "Constante de torsión de placas delgadas en sección abierta",
@@ -76,8 +88,14 @@ SENTENCES: dict[str, str] = {
     "need.beam-silent": (
         "Calcular la viga {beam} para su cable y firmarlo, o nombrar un texto para ello en la base."
     ),
-    "beam-form.refer": "La viga es un solo perfil en U, que gira sobre su propia longitud.",
-    "need.beam-form": "Calcular la viga {beam} para su cable, y firmarlo.",
+    "beam-twists.refer": (
+        "Solo a flexión, {takes} resiste {moment}. Pero la viga es un solo perfil en U: una carga"
+        " al lado de su centro de cortante la tuerce sobre su propia longitud, y eso aquí no se"
+        " juzga."
+    ),
+    "need.beam-twists": (
+        "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
+    ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
     "outside.other_shape": (
         "La viga es más delgada o de menos canto que el perfil nombrado: averiguar cuál es."
@@ -118,6 +136,10 @@ SENTENCES: dict[str, str] = {
     ),
     "ask.beam-thin": (
         "Sus placas son tan delgadas que pueden pandear antes de {nominal}: decide un ingeniero."
+    ),
+    "ask.need-of-channel": "la viga calculada con la torsión de un solo perfil en U, y firmada",
+    "note.channel-twists": (
+        "Un solo perfil en U además se tuerce sobre su propia longitud: aquí nada pasa."
     ),
     "note.label-first": (
         "La etiqueta o la tabla del fabricante va antes que esto; un equipo de tubos o de dos"

@@ -65,6 +65,10 @@ SENTENCES: dict[str, str] = {
     "web-rear.fail": (
         "Sin carga, el soporte trasero aprieta el alma con {force}; solo se admite {takes}."
     ),
+    "web-twists.refer": (
+        "De pie, el alma resiste {takes} frente a {force}. Pero la viga es un solo perfil en U,"
+        " cuyas alas apoyan a un lado del alma, y eso aquí no se juzga."
+    ),
     "web-force.missing": "No se sabe qué aprieta el alma de la viga, o qué resiste.",
     "web-wall.refer": (
         "Aquí no se juzga si la pared de un tubo resiste lo que la aprieta sobre sus apoyos."

@@ -86,13 +86,28 @@ def test_plates_too_thin_for_the_equations_are_for_an_engineer() -> None:
     assert found.message.id == "ask.beam-thin"
 
 
+def test_a_single_channel_is_an_engineers_even_where_it_bends_little() -> None:
+    rolled = "shape=C6x8.2 yield=36ksi rated=500lb reach=1ft unbraced=4ft"
+    found = ask("beam", rolled, OWN, confirmations=CONFIRMED)
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "ask.beam-holds")
+    assert [one.what.id for one in found.needs] == ["ask.need-of-channel"]
+    assert "note.channel-twists" in notes(found)
+    assert "beam-longest-reach" not in ids(found)
+    plates = "form=channel depth=6in width=1.92in web=0.2in flange=0.343in yield=36ksi"
+    by_sizes = ask("beam", plates, "rated=500lb reach=1ft unbraced=4ft")
+    assert 0.95 < amount(by_sizes, "beam-takes") / amount(found, "beam-takes") < 1.0
+    far = ask("beam", "shape=C6x8.2 yield=36ksi rated=2000lb reach=6ft unbraced=10ft")
+    assert far.verdict is Verdict.FAIL
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [
         ("yield=50ksi", "neither of shape and sizes"),
         ("shape=W6x12 depth=6in yield=50ksi", "both of shape and sizes"),
         ("shape=W7x12 yield=50ksi", "shape: found 'W7x12'"),
-        ("shape=C6x8.2 yield=50ksi", "single channel"),
+        ("shape=C6x8.2 form=channel yield=50ksi", "form: a shape of the table"),
+        ("form=angle depth=6in width=2in web=0.2in flange=0.3in yield=50ksi", "make no section"),
         ("depth=6in yield=50ksi", "the sizes make no section"),
         ("depth=6in width=4in wall=3in yield=50ksi", "depth: a section is deeper"),
         ("depth=6in width=0.4in wall=0.25in yield=50ksi", "width: a section is wider"),

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from typing import Any
 
 import pytest
 
-from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Verdict
 from backspan.core.model.basis import Confirmation, RuleChoice
-from backspan.core.model.beams import BeamSection, BeamSplice, Joined
+from backspan.core.model.beams import BeamSection, BeamSplice, Joined, Restraint
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
 from backspan.core.model.units import LabelState
 from backspan.core.quantities import MOMENT, PRESSURE, parse
 from backspan.core.review.run import answers_of, case_of
+from backspan.core.rules.shape import SectionForm
+from backspan.core.wire.code import configuration, configuration_code
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -56,6 +59,12 @@ W6X12 = BeamSection(
     shape="W6x12",
     section_depth=on_label(length("6 in")),
     flange_thickness=on_label(length("0.28 in")),
+    yield_strength=FIFTY,
+)
+CHANNEL = BeamSection(
+    shape="C6x8.2",
+    section_depth=on_label(length("6 in")),
+    flange_thickness=on_label(length("0.343 in")),
     yield_strength=FIFTY,
 )
 SIZES = BeamSection(
@@ -186,7 +195,6 @@ def test_sizes_that_somebody_told_of_are_not_good_enough() -> None:
 @pytest.mark.parametrize(
     ("project", "message"),
     [
-        (by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)), "beam-form.refer"),
         (put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)), "beam-spliced.refer"),
         (put(SOUND, (*ARM, "splices"), (BeamSplice("J1"),)), "beam-spliced.refer"),
         (replace(SOUND, basis=replace(SOUND.basis, beam=())), "beam-silent.refer"),
@@ -197,6 +205,61 @@ def test_what_only_an_engineer_can_reckon(project: Project, message: str) -> Non
     found = strength(project)
     assert (found.verdict, found.message.id) == (Verdict.REFER, message)
     assert found.not_judged
+
+
+def test_a_channel_that_would_hold_is_an_engineers_for_its_twist() -> None:
+    """4 x 1,000 lb over 2 ft and the beam itself, 8,034.7 lb ft, as of an I; it takes less."""
+    found = strength(by(CHANNEL, SOUND))
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "beam-twists.refer")
+    assert found.not_judged
+    assert [one.who for one in found.needs] == [Decider.LICENSED_ENGINEER]
+    assert lb_ft(found.demand) == pytest.approx(8034.7, rel=1e-4)
+    # F_y Z_x = 50 ksi x 5.16 in3 = 21.5 kip ft at most; at 10 ft it turns over before.
+    assert 8_100 < lb_ft(found.capacity) < 12_000
+    assert not strength(replace(by(CHANNEL, SOUND), confirmations=())).not_judged
+
+
+def test_nothing_that_is_stated_lets_a_single_channel_pass() -> None:
+    """Held sideways at short intervals, restrained against moving, a small load: still refer."""
+    held = put(by(CHANNEL, SOUND), (*ARM, "unbraced_length"), length("2 ft 6 in"))
+    calm = put(held, (*ARM, "found", "restrained"), seen(Restraint.RESTRAINED))
+    near = put(calm, (*ARM, "reach"), length("6 in"))
+    assert strength(near).verdict is Verdict.REFER
+
+
+def test_a_channel_that_does_not_hold_fails_and_one_not_known_is_missing() -> None:
+    far = put(by(CHANNEL, SOUND), (*ARM, "reach"), length("5 ft"))
+    assert strength(far).message.id == "beam-four-times.fail"
+    unknown = strength(by(replace(CHANNEL, yield_strength=None), SOUND))
+    assert unknown.verdict is Verdict.MISSING
+    other = replace(CHANNEL, flange_thickness=on_label(length("0.28 in")))
+    assert strength(by(other, SOUND)).message.id == "outside.other_shape"
+
+
+def test_sizes_are_a_channel_s_only_where_its_form_says_so() -> None:
+    """The same plates are an I that passes where nobody says more."""
+    narrow = replace(SIZES, flange_width=on_label(length("2 in")))
+    near = put(SOUND, (*ARM, "reach"), length("1 ft"))
+    assert strength(by(replace(narrow, form=SectionForm.CHANNEL), near)).verdict is Verdict.REFER
+    assert strength(by(narrow, near)).verdict is Verdict.PASS
+    named = strength(by(replace(SIZES, form=SectionForm.I_SHAPE), SOUND))
+    assert named.capacity == strength(by(SIZES, SOUND)).capacity
+    missing = strength(by(replace(SIZES, form=SectionForm.TUBE), SOUND))
+    assert ("need.input", "wall") in needs(missing)
+
+
+def test_a_channel_s_flange_that_is_not_compact_is_refused() -> None:
+    """All of its width counts: 4 in over 0.28 in is 14.3, more than 0.38 root(E / F_y) = 9.15."""
+    found = strength(by(replace(SIZES, form=SectionForm.CHANNEL), SOUND))
+    assert found.message.id == "outside.thin_plates"
+
+
+def test_a_form_is_of_the_configuration_only_where_it_is_stated() -> None:
+    bare, named = (by(one, SOUND) for one in (SIZES, replace(SIZES, form=SectionForm.CHANNEL)))
+    codes = [configuration_code(one, one.drops[0]) for one in (bare, named)]
+    assert codes[0] != codes[1]
+    told = [json.dumps(configuration(one, one.drops[0])) for one in (bare, named)]
+    assert ['"form"' in one for one in told] == [False, True]
 
 
 def test_the_label_goes_first() -> None:

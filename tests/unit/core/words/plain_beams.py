@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from backspan.core.model.beams import BeamSection, Joined
 from tests.unit.core.checks.test_beam_strength import (
+    CHANNEL,
     FIFTY,
     SIZES,
     SOUND,
@@ -44,7 +45,7 @@ BY_SECTION = (
     by(replace(W6X12, yield_strength=None), SOUND),
     by(_WIDE, SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
-    by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)),
+    by(CHANNEL, SOUND),
     put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
     replace(SOUND, basis=replace(SOUND.basis, beam=())),
     replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)),
@@ -68,6 +69,7 @@ OF_WEB = (
     pieces(60),
     in_service(of(of_steel("5 ksi", W6X12), pieces(60))),
     of(PIPE),
+    of(CHANNEL),
     of(replace(SIZES, web_thickness=on_label(length("0.08 in")))),
     of(replace(TUBE, wall=on_label(length("1.4 in")))),
 )
