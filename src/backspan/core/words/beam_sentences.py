@@ -109,6 +109,10 @@ STRENGTH: dict[str, str] = {
         " it."
     ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
+    "note.beam-bends": (
+        "No rule limits how far the beam bends: by its section alone the hoist's rated load takes"
+        " the line's end {tip_down} down and bows it {bow_up} up behind the fulcrum."
+    ),
     "outside.other_shape": (
         "The beam is thinner or less deep than the shape that is named: find out which it is."
     ),

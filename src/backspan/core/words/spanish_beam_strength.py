@@ -97,6 +97,11 @@ SENTENCES: dict[str, str] = {
         "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
     ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
+    "note.beam-bends": (
+        "Ninguna regla limita cuánto se dobla la viga: por su sección sola, la carga nominal del"
+        " aparejo baja {tip_down} el extremo del cable y la arquea {bow_up} hacia arriba por"
+        " dentro del fulcro."
+    ),
     "outside.other_shape": (
         "La viga es más delgada o de menos canto que el perfil nombrado: averiguar cuál es."
     ),

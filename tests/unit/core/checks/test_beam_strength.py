@@ -15,10 +15,11 @@ from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
 from backspan.core.model.units import LabelState
-from backspan.core.quantities import MOMENT, PRESSURE, parse
+from backspan.core.quantities import MOMENT, PRESSURE, Style, parse
 from backspan.core.review.run import answers_of, case_of
 from backspan.core.rules.shape import SectionForm
 from backspan.core.wire.code import configuration, configuration_code
+from backspan.core.words import say
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -145,6 +146,34 @@ def test_a_thickness_that_may_be_less_is_taken_less() -> None:
     thin = replace(SIZES, flange_thickness=on_label(length("0.28 in", tolerance="0.03 in")))
     exact, doubtful = strength(by(SIZES, SOUND)), strength(by(thin, SOUND))
     assert lb_ft(doubtful.capacity) < lb_ft(exact.capacity)
+
+
+def test_how_far_it_bends_is_told_and_decides_nothing() -> None:
+    """1,000 lb, 2 ft and 14 ft of W6x12: 1000 x 24^2 x 192 / (3 x 29e6 x 22.1) = 0.0575 in."""
+    exact = put(SOUND, (*ARM, "reach"), length("2 ft", tolerance="0 in"))
+    found = strength(put(exact, (*ARM, "rear_stand"), length("14 ft", tolerance="0 in")))
+    inches = {name: one.value / 0.0254 for name, one in found.figures}
+    assert inches["tip_down"] == pytest.approx(0.0575, rel=1e-3)
+    # P a c2 / (9 sqrt(3) E I) = 1000 x 24 x 168^2 / (15.588 x 29e6 x 22.1) = 0.0678 in
+    assert inches["bow_up"] == pytest.approx(0.0678, rel=1e-3)
+    assert "note.beam-bends" in {one.id for one in found.notes}
+    assert found.message.id == "beam-four-times.pass"
+    told = say(next(one for one in found.notes if one.id == "note.beam-bends"), Style.US)
+    # As a tape shows them, no less than they are.
+    assert "1/16 in down" in told or '1/16" down' in told
+    assert '1/8"' in told or "1/8 in" in told
+    unknown = strength(put(SOUND, (*ARM, "rear_stand"), None))
+    assert not {one.id for one in unknown.notes} & {"note.beam-bends"}
+
+
+def test_a_stack_behind_the_rear_stand_is_where_the_beam_is_held() -> None:
+    """The further of the two: it bends more there, never less."""
+    near, far = (
+        dict(strength(put(SOUND, (*ARM, "rear_stand"), length(one))).figures)["tip_down"].value
+        for one in ("4 ft", "14 ft")
+    )
+    assert near <= far
+    assert near > 0.0
 
 
 def test_values_nobody_confirmed_leave_a_pass_to_the_office() -> None:
