@@ -52,7 +52,12 @@ from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import PlainBeam, plain_beams, unless_it_twists
+from backspan.core.sheet.plain_beam import (
+    PlainBeam,
+    plain_beams,
+    unless_it_twists,
+    with_plates,
+)
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -150,7 +155,7 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
 def _nominal(sheet: Sheet, one: BySection) -> Taken:
     plain, whole = one.plain, one.unbraced.stated is None
     unbraced = sheet.read(one.support.beam.length if whole else one.unbraced)
-    given = plain.given(sheet)
+    given = with_plates(sheet, plain.form, plain.given(sheet))
     slender = {name: plain.ratios[key] for name, key in _slender(plain.form).items()}
     steel = Steel(sheet.read(plain.yield_strength), plain.elastic, slender)
     numbers = section_numbers(sheet.do, plain.form, given)

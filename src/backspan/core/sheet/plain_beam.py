@@ -11,17 +11,18 @@ from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
 from backspan.core.model.beams import BeamSection, Joined
+from backspan.core.numbers import at_most, surely_above
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import Section, SectionForm
-from backspan.core.sheet.beam_section import SIZES_OF, by_its_section
+from backspan.core.sheet.beam_section import OPEN, SIZES_OF, by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.moments import factor_values
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force
 
@@ -106,6 +107,18 @@ def left_to_engineer(
         ),
         not_judged=True,
     )
+
+
+def with_plates(sheet: Sheet, form: SectionForm, given: Mapping[str, float]) -> Mapping[str, float]:
+    """The numbers of a section whose sizes leave it a web and flanges; else its domain is left."""
+    if form not in OPEN:
+        return given
+    depth, thick = given["section_depth"], given["flange_thickness"]
+    width, web = given["flange_width"], given["web_thickness"]
+    between = sheet.positive("no_web", depth - thick - thick)
+    beside = sheet.positive("no_flange", width - web)
+    known = surely_above(at_most(between, most=beside), limit=0.0)
+    return given if known else {**given, "section_depth": UNKNOWN, "flange_width": UNKNOWN}
 
 
 def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) -> Finding:

@@ -185,5 +185,6 @@ WEB: dict[str, str] = {
         "The beam's web is so thin that it buckles in shear before it yields: use another, or have"
         " an engineer rate it."
     ),
+    "outside.no_flange": "Its sizes leave the beam no flange beside its web: measure them again.",
     "outside.no_web": "Its sizes leave the beam no web between its flanges: measure them again.",
 }

@@ -89,6 +89,7 @@ SENTENCES: dict[str, str] = {
         "El alma de la viga es tan delgada que pandea por cortante antes de fluir: usar otra, o que"
         " un ingeniero le asigne carga."
     ),
+    "outside.no_flange": "Las medidas no dejan ala al lado del alma de la viga: medirlas otra vez.",
     "outside.no_web": "Las medidas no dejan alma entre las alas de la viga: medirlas otra vez.",
 }
 
@@ -100,6 +101,7 @@ MENDS: dict[str, str] = {
     "web-bears.fail": "Declarar cuánto de la viga descansa en el fulcro, o usar otra viga.",
     "web-rear.fail": "Alejar el soporte trasero del extremo de la viga, o usar otra viga.",
     "outside.thin_web": "Usar otra viga.",
+    "outside.no_flange": "Medir otra vez la viga.",
     "outside.no_web": "Medir otra vez la viga.",
 }
 

@@ -283,6 +283,24 @@ def test_a_channel_s_flange_that_is_not_compact_is_refused() -> None:
     assert found.message.id == "outside.thin_plates"
 
 
+@pytest.mark.parametrize("form", [None, SectionForm.CHANNEL])
+@pytest.mark.parametrize(
+    ("size", "far", "message"),
+    [
+        ("flange_width", "0.2 in", "outside.no_flange"),
+        ("flange_width", "0.05 in", "outside.no_flange"),
+        ("flange_thickness", "3.1 in", "outside.no_web"),
+        ("flange_thickness", "7 in", "outside.no_web"),
+    ],
+)
+def test_sizes_of_no_section_are_refused(
+    form: SectionForm | None, size: str, far: str, message: str
+) -> None:
+    plain = by(replace(SIZES, form=form), SOUND)
+    found = strength(put(plain, (*BEAM, "section", size), on_label(length(far))))
+    assert (found.verdict, found.message.id) == (Verdict.FAIL, message)
+
+
 def test_a_form_is_of_the_configuration_only_where_it_is_stated() -> None:
     bare, named = (by(one, SOUND) for one in (SIZES, replace(SIZES, form=SectionForm.CHANNEL)))
     codes = [configuration_code(one, one.drops[0]) for one in (bare, named)]

@@ -46,6 +46,7 @@ BY_SECTION = (
     by(_WIDE, SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
     by(CHANNEL, SOUND),
+    by(replace(SIZES, flange_width=on_label(length("0.2 in")))),
     put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
     replace(SOUND, basis=replace(SOUND.basis, beam=())),
     replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)),
