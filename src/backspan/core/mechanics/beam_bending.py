@@ -33,6 +33,15 @@ def moment_of_plastic_section(
     return yield_strength * plastic_modulus
 
 
+@formula(symbol="M_n")
+def moment_at_the_edge(*, edge_strength: Pressure, elastic_modulus_x: SectionModulus) -> Moment:
+    """Moment at which the outermost fibre of a section comes to a stress.
+
+    Source: statics of an elastic section; what the section has beyond is given no credit.
+    """
+    return edge_strength * elastic_modulus_x
+
+
 @formula(symbol="L_p")
 def length_still_plastic(
     *, radius_y: Length, elastic_constant: Pressure, yield_strength: Pressure

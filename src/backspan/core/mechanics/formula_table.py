@@ -84,6 +84,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "lowest_in_time": "(distance + elongation * above_level) / (1 + elongation)",
         "metal_area": "metal_share * rope_diameter * rope_diameter",
         "moment_about_tail": "moment_before + counterweight * centroid",
+        "moment_at_the_edge": "edge_strength * elastic_modulus_x",
         "moment_of_plastic_section": "yield_strength * plastic_modulus",
         "most_clip_torque": "factor * sheet_torque",
         "own_moment_outboard": (

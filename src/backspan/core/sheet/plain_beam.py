@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
-from backspan.core.model.beams import BeamSection, Joined
+from backspan.core.model.beams import BeamSection, Joined, Metal
 from backspan.core.numbers import at_most, surely_above
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
@@ -153,6 +153,8 @@ def _plain_beam(
     support, beam = subject.support, case.beam(subject.support.beam)
     if support.splices or (support.joined and support.joined.value is Joined.SECTIONS):
         return "beam-spliced"
+    if section.material not in {None, Metal.STEEL}:
+        return "beam-aluminium"
     steel = next(iter(in_force(case, safety)), None)
     form, table = _form_of(case, section)
     if steel is None or (section.shape is not None and table is None):
@@ -190,8 +192,13 @@ def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedVal
             shape = value.content
             if isinstance(shape, Section) and shape.shape == section.shape:
                 return shape.form, value
+    return form_by_sizes(section), None
+
+
+def form_by_sizes(section: BeamSection) -> SectionForm:
+    """The form that is stated of a section, else the one that its sizes make."""
     if section.form is not None:
-        return section.form, None
+        return section.form
     if section.wall is None:
-        return SectionForm.I_SHAPE, None
-    return (SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE), None
+        return SectionForm.I_SHAPE
+    return SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE

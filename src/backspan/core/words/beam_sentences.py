@@ -109,6 +109,22 @@ STRENGTH: dict[str, str] = {
         " it."
     ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
+    "beam-aluminium.refer": (
+        "The beam is of aluminium: how it turns over, its thin plates and its web are not judged"
+        " here."
+    ),
+    "need.beam-aluminium": (
+        "Reckon beam {beam} of aluminium with its welds for the load of its line, and sign it."
+    ),
+    "aluminium-holds.refer": (
+        "Before it yields or breaks, {takes} stands against {moment}. But whether a beam of"
+        " aluminium turns over or its thin plates buckle is not judged here."
+    ),
+    "note.maybe-welded": (
+        "The strength beside a weld is counted: nobody said that there is none over the fulcrum."
+    ),
+    "na.no-aluminium": "The beam is not reckoned as one of aluminium.",
+    "na.sections-joined": "The beam is joined of sections: its joints decide.",
     "note.beam-bends": (
         "No rule limits how far the beam bends: by its section alone the hoist's rated load takes"
         " the line's end {tip_down} down and bows it {bow_up} up behind the fulcrum."

@@ -146,6 +146,7 @@ CHECKS: dict[str, str] = {
     "beam-label": "Label of the beam",
     "beam-strength": "Strength of the beam",
     "beam-web": "Web of the beam",
+    "beam-aluminium": "Aluminium of the beam",
     "beam-seen": "What was found of the beam",
     "splice-clear": "Joints of the beam's sections",
     "beam-proportion": "Inboard against outboard arm",

@@ -47,6 +47,7 @@ FORMULAS: dict[str, str] = {
     "flanges_apart": "Distancia entre los medios de las alas",
     "slenderness_of_flange": "Medio ancho de un ala entre su espesor",
     "moment_of_plastic_section": "Momento con el que toda la sección fluye",
+    "moment_at_the_edge": "Momento con el que la fibra extrema llega a una tensión",
     "length_still_plastic": "Mayor longitud sin sujeción con la que una doble T aún es plástica",
     "share_of_torsion": "Parte de la resistencia al vuelco que viene de la torsión sola",
     "length_elastic": "Longitud sin sujeción desde la que una doble T vuelca aún elástica",
@@ -97,6 +98,22 @@ SENTENCES: dict[str, str] = {
         "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
     ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
+    "beam-aluminium.refer": (
+        "La viga es de aluminio: si vuelca de lado, sus placas delgadas y su alma aquí no se"
+        " juzgan."
+    ),
+    "need.beam-aluminium": (
+        "Calcular la viga de aluminio {beam} con sus soldaduras para su cable, y firmarlo."
+    ),
+    "aluminium-holds.refer": (
+        "Antes de fluir o romper, {takes} resiste {moment}. Pero si una viga de aluminio vuelca de"
+        " lado o pandean sus placas delgadas aquí no se juzga."
+    ),
+    "note.maybe-welded": (
+        "Se cuenta la resistencia junto a una soldadura: nadie dijo que no la hay sobre el fulcro."
+    ),
+    "na.no-aluminium": "La viga no se calcula como de aluminio.",
+    "na.sections-joined": "La viga es de tramos unidos: deciden sus uniones.",
     "note.beam-bends": (
         "Ninguna regla limita cuánto se dobla la viga: por su sección sola, la carga nominal del"
         " aparejo baja {tip_down} el extremo del cable y la arquea {bow_up} hacia arriba por"
@@ -188,4 +205,7 @@ MENDS: dict[str, str] = {
     "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
 }
 
-CHECKS: dict[str, str] = {"beam-strength": "Resistencia de la viga"}
+CHECKS: dict[str, str] = {
+    "beam-strength": "Resistencia de la viga",
+    "beam-aluminium": "Aluminio de la viga",
+}

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from backspan.core.model.beams import BeamSection, Joined
+from tests.unit.core.checks.test_beam_aluminium import ALLOY
+from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
 from tests.unit.core.checks.test_beam_strength import (
     CHANNEL,
     FIFTY,
@@ -46,6 +48,9 @@ BY_SECTION = (
     by(_WIDE, SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
     by(CHANNEL, SOUND),
+    of_alloy(ALLOY),
+    of_alloy(replace(ALLOY, weld=None)),
+    put(of_alloy(ALLOY), (*ARM, "joined"), seen(Joined.SECTIONS)),
     by(replace(SIZES, flange_width=on_label(length("0.2 in")))),
     put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
     replace(SOUND, basis=replace(SOUND.basis, beam=())),
