@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from backspan.core.ask.answering import posed
-from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
+from backspan.core.ask.shape import Answer, Asked, Kind, Line, Parameter, QuestionError
 from backspan.core.checks.beam_strength import SAFETY
 from backspan.core.errors import quoted
 from backspan.core.findings import Decider, Message, MessageValue, Need, Verdict
@@ -46,6 +46,13 @@ from backspan.core.worked.formula import AnyFormula, Step
 
 FOUR_TIMES = "beam.four-times"
 SIZES = tuple(dict.fromkeys(name for names in SIZES_OF.values() for name in names))
+#: What is said of a section in words.
+WORDS = (
+    Parameter("shape", "shape of the table, such as W6x12", Kind.WORD, needed=False),
+    Parameter("form", "channel, where the sizes are of one", Kind.WORD, needed=False),
+    Parameter("material", "steel, 6061-T6 or 6063-T6; steel if not given", Kind.WORD, needed=False),
+    Parameter("weld", "no, where an alloy has none over the fulcrum", Kind.WORD, needed=False),
+)
 #: What tells the beam's own weight, by how it is asked: it harms outboard, and is counted there.
 OWN = {QUANTITIES[name].asked: name for name in ("beam_mass", "beam_length")}
 _VOUCHED = Message("note.asker-vouches")
@@ -77,9 +84,9 @@ def answer_beam(asked: Asked) -> Answer:
     """Whether the beam takes the load of its line at this reach, and how long a reach it takes."""
     case, do = posed(asked).case, Noted()
     steel = selected_rules(case.project, OF_STEEL, asked.library)
-    one = _section(asked, selected_rules(case.project, OF_SHAPES, asked.library))
+    one = section_of(asked, selected_rules(case.project, OF_SHAPES, asked.library))
     safety, elastic = needed_value(steel, SAFETY), needed_value(steel, ELASTIC)
-    four = _four_times(case.topics["tipping"])
+    four = four_times(case.topics["tipping"])
     slender = {name: needed_value(steel, key) for name, key in SLENDER.items()}
     made_of = Steel(
         asked.number("yield") or 0.0,
@@ -90,9 +97,9 @@ def answer_beam(asked: Asked) -> Answer:
     unbraced = _unbraced(asked, reach)
     numbers = section_numbers(do, one.form, one.given)
     nominal = nominal_moment(do, one.form, numbers, made_of, unbraced)
-    over = {"load": load, "reach": reach, "own_outboard": _own_outboard(asked, do, reach)}
+    over = {"load": load, "reach": reach, "own_outboard": own_outboard(asked, do, reach)}
     service = do(hogging_moment, factor=1.0, **over)
-    factored = do(hogging_moment, factor=_factor(four), **over)
+    factored = do(hogging_moment, factor=factor_of(four), **over)
     allowed = do(
         allowed_moment, nominal_moment=nominal.moment, safety_factor=limit_of(safety, RATIO)
     )
@@ -110,7 +117,7 @@ def answer_beam(asked: Asked) -> Answer:
     waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
     if one.form is SectionForm.CHANNEL:
         waits = (Need(Decider.LICENSED_ENGINEER, Message("ask.need-of-channel")), *waits)
-    untold = tuple(_need(name) for name in OWN if name not in asked.values)
+    untold = tuple(need_of(name) for name in OWN if name not in asked.values)
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
     if untold:
         verdict, waits = Verdict.MISSING, (*untold, *waits)
@@ -121,7 +128,7 @@ def answer_beam(asked: Asked) -> Answer:
     told_as = {"beam-moment": service, "beam-takes": nominal.moment, "beam-allowed": allowed}
     lines = [Line(name, Amount(number, MOMENT)) for name, number in told_as.items()]
     if ending != "thin" and "unbraced" in asked.values and one.form is not SectionForm.CHANNEL:
-        longest = (nominal.moment - over["own_outboard"]) / (_factor(four) * load)
+        longest = (nominal.moment - over["own_outboard"]) / (factor_of(four) * load)
         told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)
         lines.append(Line("beam-longest-reach", told))
     lines += _bends(asked, do, numbers["second_moment"], made_of)
@@ -136,11 +143,13 @@ def answer_beam(asked: Asked) -> Answer:
     )
 
 
-def _factor(value: SelectedValue) -> float:
+def factor_of(value: SelectedValue) -> float:
+    """The factor of a rule on the load."""
     return value.content.factor if isinstance(value.content, FactorOnLoad) else 0.0
 
 
-def _four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
+def four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
+    """The first rule value in force on the strength of a beam; QuestionError where none is."""
     for rules in rule_sets:
         found = rules.find(FOUR_TIMES)
         if found is not None and isinstance(found.content, FactorOnLoad):
@@ -149,7 +158,7 @@ def _four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
     raise QuestionError(f"rules: {names} says no number for the strength of a beam")
 
 
-def _section(asked: Asked, shapes: SelectedRules) -> Asking:
+def section_of(asked: Asked, shapes: SelectedRules) -> Asking:
     """The shape that is named, or the form that the sizes given make."""
     shape = asked.word("shape")
     sizes = {
@@ -218,7 +227,7 @@ def _unbraced(asked: Asked, reach: float) -> float:
     return reach + backspan
 
 
-def _own_outboard(asked: Asked, do: Noted, reach: float) -> float:
+def own_outboard(asked: Asked, do: Noted, reach: float) -> float:
     """What the beam itself does over the fulcrum; nothing, as long as nobody tells its weight."""
     mass, length = (asked.number(name) for name in OWN)
     if mass is None or length is None:
@@ -235,7 +244,8 @@ def _own_outboard(asked: Asked, do: Noted, reach: float) -> float:
     )
 
 
-def _need(name: str) -> Need:
+def need_of(name: str) -> Need:
+    """Whoever asks has to tell of the beam what this parameter is."""
     said = (("input", OWN[name]), ("parameter", name))
     return Need(Decider.MEASURER, Message("ask.need", said))
 

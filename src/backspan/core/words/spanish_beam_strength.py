@@ -159,6 +159,18 @@ SENTENCES: dict[str, str] = {
     "ask.beam-thin": (
         "Sus placas son tan delgadas que pueden pandear antes de {nominal}: decide un ingeniero."
     ),
+    "ask.beam-aluminium": (
+        "Sobre el fulcro la carga hace {moment}, cuatro veces eso es {factored}; la aleación"
+        " resiste {nominal} antes de fluir o romper, {allowed} en servicio. El vuelco de lado no se"
+        " pregunta."
+    ),
+    "ask.need-of-aluminium": (
+        "la viga de aluminio calculada por un ingeniero: vuelco, placas delgadas, soldaduras, alma"
+    ),
+    "note.aluminium-alone": (
+        "Solo flexión en el borde de la sección de una aleación; si la viga vuelca de lado o"
+        " pandean sus placas delgadas aquí no se calcula: nada pasa."
+    ),
     "ask.need-of-channel": "la viga calculada con la torsión de un solo perfil en U, y firmada",
     "note.channel-twists": (
         "Un solo perfil en U además se tuerce sobre su propia longitud: aquí nada pasa."
