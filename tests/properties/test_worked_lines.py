@@ -15,7 +15,14 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as some
 
-from backspan.core.mechanics import FORMULAS, beam_bending, beam_loading, beam_web, sections
+from backspan.core.mechanics import (
+    FORMULAS,
+    beam_bending,
+    beam_loading,
+    beam_web,
+    channels,
+    sections,
+)
 from backspan.core.quantities import (
     DIMENSIONS,
     FORCE,
@@ -40,7 +47,7 @@ DESCRIPTIONS = describe_all(FORMULAS)
 A_THIRD = settings(max_examples=settings().max_examples // 3)
 
 #: Sizes of a section and what follows from them: below nothing they are none.
-OF_SECTIONS = {one.__name__ for one in (sections, beam_bending, beam_loading, beam_web)}
+OF_SECTIONS = {one.__name__ for one in (sections, channels, beam_bending, beam_loading, beam_web)}
 THICK = (0.003, 0.02)
 SIZES = {
     "section_depth": (0.1, 0.5),

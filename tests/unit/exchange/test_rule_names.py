@@ -75,8 +75,14 @@ LABEL = "      label: {most_pieces"
         ("shape: W7x12", "the shape 'W7x12', which is not there"),
         (
             "shape: W6x12, flange_width: {value: 4 in, evidence: label}",
-            "a size that the table has for the shape W6x12",
+            "what the table has for the shape W6x12",
         ),
+        (
+            "shape: W6x12, material: aluminium 6061-T6",
+            "what the table has for the shape W6x12",
+        ),
+        ("shape: W6x12, form: channel", "what the table has for the shape W6x12"),
+        ("material: aluminium", "material"),
         ("shape: W6x12, depth: 6 in", "the unknown key 'depth'"),
         ("wall: {value: 0 in, evidence: label}", "wall"),
     ],
@@ -86,3 +92,12 @@ def test_a_section_that_is_none(section: str, told: str) -> None:
     line = RIG[: RIG.index(LABEL)].count("\n") + 1
     with pytest.raises(BackspanError, match=rf"(?s)rig.yaml:{line}:.*{told}"):
         parse_project(text, "rig.yaml", LIBRARY)
+
+
+@pytest.mark.parametrize(
+    "section", ["shape: W6x12, material: steel", "form: channel, material: aluminium 6063-T6"]
+)
+def test_a_section_that_says_what_it_is(section: str) -> None:
+    parse_project(
+        RIG.replace(LABEL, f"      section: {{{section}}}\n{LABEL}", 1), "rig.yaml", LIBRARY
+    )

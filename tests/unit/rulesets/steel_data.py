@@ -7,6 +7,7 @@ from backspan.core.rules.shape import Section
 from tests.unit.rulesets.shipped import BY_ID, OSHA
 
 SHAPES, STEEL = "us-aisc-shapes", "us-aisc-360"
+ALUMINIUM = "us-aluminum-design-manual"
 
 STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.safety-bending": ("1.67", RATIO),
@@ -27,7 +28,23 @@ STEEL_LIMITS: dict[str, tuple[str, Dimension]] = {
     "beam.sideways-ratio": ("1.7", RATIO),
     "beam.sideways-constant": ("480000 ksi", PRESSURE),
 }
-STEEL_REMEMBERED = {(STEEL, key) for key in STEEL_LIMITS}
+ALUMINIUM_LIMITS: dict[str, tuple[str, Dimension]] = {
+    "beam.safety-aluminium-yielding": ("1.65", RATIO),
+    "beam.safety-aluminium-rupture": ("1.95", RATIO),
+    "beam.yield-6061-t6": ("35 ksi", PRESSURE),
+    "beam.rupture-6061-t6": ("38 ksi", PRESSURE),
+    "beam.yield-6061-t6-weld": ("15 ksi", PRESSURE),
+    "beam.rupture-6061-t6-weld": ("24 ksi", PRESSURE),
+    "beam.yield-6063-t6": ("25 ksi", PRESSURE),
+    "beam.rupture-6063-t6": ("30 ksi", PRESSURE),
+    "beam.yield-6063-t6-weld": ("8 ksi", PRESSURE),
+    "beam.rupture-6063-t6-weld": ("17 ksi", PRESSURE),
+}
+STEEL_REMEMBERED = {
+    *((STEEL, key) for key in STEEL_LIMITS),
+    *((ALUMINIUM, key) for key in ALUMINIUM_LIMITS),
+}
+STEEL_LIMITS |= ALUMINIUM_LIMITS
 STEEL_LIMITS |= {"beam.shape-sizes": ("8 %", RATIO)}
 STEEL_COPIED = {
     (OSHA, "beam.four-times"),

@@ -53,6 +53,7 @@ EDITIONS = {
     "uk-bs-5974": "undated",
     SHAPES: "15",
     "us-aisc-360": "2016",
+    "us-aluminum-design-manual": "2015",
     OSHA: "1996",
     "us-wa-wac-296-870": "undated",
     "us-wa-wac-296-874": "2007",

@@ -163,6 +163,7 @@ def test_texts_without_a_number_to_compare_give_remarks_only() -> None:
         "trade-practice",
         "us-aisc-360",
         "us-aisc-shapes",
+        "us-aluminum-design-manual",
         "us-wa-wac-296-870",
     }
 

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from backspan.core.ask.answering import posed
-from backspan.core.ask.shape import Answer, Asked, Line, QuestionError
+from backspan.core.ask.shape import Answer, Asked, Kind, Line, Parameter, QuestionError
 from backspan.core.checks.beam_strength import SAFETY
 from backspan.core.errors import quoted
 from backspan.core.findings import Decider, Message, MessageValue, Need, Verdict
@@ -31,6 +31,7 @@ from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import FactorOnLoad, Section, SectionForm
 from backspan.core.sheet.beam_section import (
+    OPEN,
     SIZES_OF,
     SLENDER,
     SLENDER_OF,
@@ -45,6 +46,13 @@ from backspan.core.worked.formula import AnyFormula, Step
 
 FOUR_TIMES = "beam.four-times"
 SIZES = tuple(dict.fromkeys(name for names in SIZES_OF.values() for name in names))
+#: What is said of a section in words.
+WORDS = (
+    Parameter("shape", "shape of the table, such as W6x12", Kind.WORD, needed=False),
+    Parameter("form", "channel, where the sizes are of one", Kind.WORD, needed=False),
+    Parameter("material", "steel, 6061-T6 or 6063-T6; steel if not given", Kind.WORD, needed=False),
+    Parameter("weld", "no, where an alloy has none over the fulcrum", Kind.WORD, needed=False),
+)
 #: What tells the beam's own weight, by how it is asked: it harms outboard, and is counted there.
 OWN = {QUANTITIES[name].asked: name for name in ("beam_mass", "beam_length")}
 _VOUCHED = Message("note.asker-vouches")
@@ -76,9 +84,9 @@ def answer_beam(asked: Asked) -> Answer:
     """Whether the beam takes the load of its line at this reach, and how long a reach it takes."""
     case, do = posed(asked).case, Noted()
     steel = selected_rules(case.project, OF_STEEL, asked.library)
-    one = _section(asked, selected_rules(case.project, OF_SHAPES, asked.library))
+    one = section_of(asked, selected_rules(case.project, OF_SHAPES, asked.library))
     safety, elastic = needed_value(steel, SAFETY), needed_value(steel, ELASTIC)
-    four = _four_times(case.topics["tipping"])
+    four = four_times(case.topics["tipping"])
     slender = {name: needed_value(steel, key) for name, key in SLENDER.items()}
     made_of = Steel(
         asked.number("yield") or 0.0,
@@ -89,9 +97,9 @@ def answer_beam(asked: Asked) -> Answer:
     unbraced = _unbraced(asked, reach)
     numbers = section_numbers(do, one.form, one.given)
     nominal = nominal_moment(do, one.form, numbers, made_of, unbraced)
-    over = {"load": load, "reach": reach, "own_outboard": _own_outboard(asked, do, reach)}
+    over = {"load": load, "reach": reach, "own_outboard": own_outboard(asked, do, reach)}
     service = do(hogging_moment, factor=1.0, **over)
-    factored = do(hogging_moment, factor=_factor(four), **over)
+    factored = do(hogging_moment, factor=factor_of(four), **over)
     allowed = do(
         allowed_moment, nominal_moment=nominal.moment, safety_factor=limit_of(safety, RATIO)
     )
@@ -107,7 +115,9 @@ def answer_beam(asked: Asked) -> Answer:
     of_plates = (slender[name] for name in SLENDER_OF[one.form])
     rules = (four, safety, elastic, *of_plates, *(() if one.rule is None else (one.rule,)))
     waits = tuple(to_confirm(rule) for rule in rules if rule.only_remembered)
-    untold = tuple(_need(name) for name in OWN if name not in asked.values)
+    if one.form is SectionForm.CHANNEL:
+        waits = (Need(Decider.LICENSED_ENGINEER, Message("ask.need-of-channel")), *waits)
+    untold = tuple(need_of(name) for name in OWN if name not in asked.values)
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
     if untold:
         verdict, waits = Verdict.MISSING, (*untold, *waits)
@@ -117,8 +127,8 @@ def answer_beam(asked: Asked) -> Answer:
         ending, verdict, waits = "over", Verdict.FAIL, ()
     told_as = {"beam-moment": service, "beam-takes": nominal.moment, "beam-allowed": allowed}
     lines = [Line(name, Amount(number, MOMENT)) for name, number in told_as.items()]
-    if ending != "thin" and "unbraced" in asked.values:
-        longest = (nominal.moment - over["own_outboard"]) / (_factor(four) * load)
+    if ending != "thin" and "unbraced" in asked.values and one.form is not SectionForm.CHANNEL:
+        longest = (nominal.moment - over["own_outboard"]) / (factor_of(four) * load)
         told = Amount(step_down(longest, step=TAPE_STEP[asked.style]), LENGTH)
         lines.append(Line("beam-longest-reach", told))
     lines += _bends(asked, do, numbers["second_moment"], made_of)
@@ -133,11 +143,13 @@ def answer_beam(asked: Asked) -> Answer:
     )
 
 
-def _factor(value: SelectedValue) -> float:
+def factor_of(value: SelectedValue) -> float:
+    """The factor of a rule on the load."""
     return value.content.factor if isinstance(value.content, FactorOnLoad) else 0.0
 
 
-def _four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
+def four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
+    """The first rule value in force on the strength of a beam; QuestionError where none is."""
     for rules in rule_sets:
         found = rules.find(FOUR_TIMES)
         if found is not None and isinstance(found.content, FactorOnLoad):
@@ -146,7 +158,7 @@ def _four_times(rule_sets: tuple[SelectedRules, ...]) -> SelectedValue:
     raise QuestionError(f"rules: {names} says no number for the strength of a beam")
 
 
-def _section(asked: Asked, shapes: SelectedRules) -> Asking:
+def section_of(asked: Asked, shapes: SelectedRules) -> Asking:
     """The shape that is named, or the form that the sizes given make."""
     shape = asked.word("shape")
     sizes = {
@@ -158,8 +170,10 @@ def _section(asked: Asked, shapes: SelectedRules) -> Asking:
         found = "neither" if shape is None else "both"
         raise QuestionError(f"{found} of shape and sizes is given; give shape=W6x12 or its sizes")
     if shape is not None:
+        if asked.word("form") is not None:
+            raise QuestionError("form: a shape of the table has its own; give it with sizes alone")
         return _of_table(shape, shapes)
-    form = next((one for one, names in SIZES_OF.items() if set(names) == set(sizes)), None)
+    form = _form(asked.word("form"), sizes)
     if form is None:
         asked_by = [
             " ".join(f"{QUANTITIES[name].asked}=" for name in names) for names in SIZES_OF.values()
@@ -169,31 +183,34 @@ def _section(asked: Asked, shapes: SelectedRules) -> Asking:
     if not surely_below(thick + thick, limit=sizes["section_depth"]):
         raise QuestionError("depth: a section is deeper than twice its flange or wall")
     wide = sizes.get("flange_width")
-    narrow = sizes.get("web_thickness", 0.0) if form is SectionForm.I_SHAPE else thick + thick
+    narrow = sizes.get("web_thickness", 0.0) if form in OPEN else thick + thick
     if wide is not None and not surely_below(narrow, limit=wide):
         raise QuestionError("width: a section is wider than its web or twice its wall")
     return Asking(form, sizes, None)
 
 
+def _form(word: str | None, sizes: Mapping[str, float]) -> SectionForm | None:
+    """The form that is named, else the one that the sizes make; none where they make no such."""
+    for form, names in SIZES_OF.items():
+        if set(names) == set(sizes) and word in {None, str(form)}:
+            return form
+    return None
+
+
 def _of_table(shape: str, shapes: SelectedRules) -> Asking:
-    known = {}
+    known: dict[str, tuple[SelectedValue, Section]] = {}
     for value in shapes.topic("beam"):
         if isinstance(value.content, Section):
-            known[value.content.shape.casefold()] = value
+            known[value.content.shape.casefold()] = (value, value.content)
     found = known.get(shape.casefold().replace("×", "x"))
     if found is None:
-        names = [one.content.shape for one in known.values() if isinstance(one.content, Section)]
+        names = [section.shape for _, section in known.values()]
         raise QuestionError(
             f"shape: found {quoted(shape)}, which is not in the table;"
             f" {suggested(shape, names, what='shapes')}"
         )
-    section = found.content
-    if not isinstance(section, Section) or section.form not in SIZES_OF:
-        raise QuestionError(
-            f"shape: {shape} is a single channel, which turns about its own length; an engineer"
-            " decides"
-        )
-    return Asking(section.form, section.numbers, found)
+    rule, section = found
+    return Asking(section.form, section.numbers, rule)
 
 
 def _unbraced(asked: Asked, reach: float) -> float:
@@ -210,7 +227,7 @@ def _unbraced(asked: Asked, reach: float) -> float:
     return reach + backspan
 
 
-def _own_outboard(asked: Asked, do: Noted, reach: float) -> float:
+def own_outboard(asked: Asked, do: Noted, reach: float) -> float:
     """What the beam itself does over the fulcrum; nothing, as long as nobody tells its weight."""
     mass, length = (asked.number(name) for name in OWN)
     if mass is None or length is None:
@@ -227,7 +244,8 @@ def _own_outboard(asked: Asked, do: Noted, reach: float) -> float:
     )
 
 
-def _need(name: str) -> Need:
+def need_of(name: str) -> Need:
+    """Whoever asks has to tell of the beam what this parameter is."""
     said = (("input", OWN[name]), ("parameter", name))
     return Need(Decider.MEASURER, Message("ask.need", said))
 
@@ -255,4 +273,5 @@ def _notes(asked: Asked, one: Asking) -> tuple[Message, ...]:
     names += [] if all(name in asked.values for name in OWN) else ["own-weight-left-out"]
     names += [] if "unbraced" in asked.values else ["whole-beam-unbraced"]
     names += ["without-fillets"] if one.rule is None else []
+    names += ["channel-twists"] if one.form is SectionForm.CHANNEL else []
     return (*(Message(f"note.{name}") for name in names), _VOUCHED)

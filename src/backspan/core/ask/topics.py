@@ -12,7 +12,8 @@ from collections.abc import Mapping, Sequence
 from functools import partial
 
 from backspan.core.ask.beam import SIZES as BEAM_SIZES
-from backspan.core.ask.beam import answer_beam
+from backspan.core.ask.beam import WORDS as BEAM_WORDS
+from backspan.core.ask.beam_aluminium import answer_beam_of
 from backspan.core.ask.dry_run import dry_run
 from backspan.core.ask.imagined import DEFAULT_RULES
 from backspan.core.ask.on_stage import LOADS, answer_clearance, answer_lifeline, answer_share
@@ -342,11 +343,9 @@ TOPICS: tuple[Topic, ...] = (
         "beam",
         "Does this beam take its line's load over the fulcrum, and how far may it reach?",
         (
-            Parameter("shape", "shape of the table, such as W6x12", Kind.WORD, needed=False),
+            *BEAM_WORDS,
             *(parameter_of(name, needed=False) for name in BEAM_SIZES),
-            parameter_of("yield_strength", needed=True),
-            parameter_of("rated_load", needed=True),
-            parameter_of("reach", needed=True),
+            *(parameter_of(one, needed=True) for one in ("yield_strength", "rated_load", "reach")),
             parameter_of("unbraced_length", needed=False),
             parameter_of("backspan", needed=False),
             *(parameter_of(name, needed=False) for name in ("beam_mass", "beam_length")),
@@ -355,7 +354,7 @@ TOPICS: tuple[Topic, ...] = (
         ),
         "shape=W6x12 yield=50ksi rated=1000lb reach=5ft backspan=10ft unbraced=12ft beam=18ft"
         " beam-mass=216lb tip=6in",
-        answer_beam,
+        answer_beam_of,
     ),
     Topic(
         "moment",

@@ -1,4 +1,4 @@
-"""Does the web of an I without a rating stay upright over the fulcrum that presses it.
+"""Does the web of an I or a channel without a rating stay upright over the fulcrum that presses it.
 
 Outboard loads press the lower flange over the fulcrum: between flanges that nothing holds the web
 may buckle sideways there, the sooner the longer the beam lies unheld. Whether the pressed flange
@@ -19,7 +19,8 @@ from backspan.core.model.topics import Topic
 from backspan.core.numbers import surely_above
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import FactorOnLoad, LoadBasis, SectionForm
+from backspan.core.rules.shape import FactorOnLoad, LoadBasis
+from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.beam_web import slenderness
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -27,7 +28,7 @@ from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import SIDEWAYS, PlainBeam, plain_beams
+from backspan.core.sheet.plain_beam import SIDEWAYS, PlainBeam, plain_beams, unless_it_twists
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
 from backspan.core.sheet.reactions import standing
 from backspan.core.sheet.reads import Read, read_of
@@ -131,7 +132,7 @@ def judge(case: Case) -> Iterator[Answer]:
             yield plain
             continue
         subject = plain.subject
-        if plain.form is not SectionForm.I_SHAPE:
+        if plain.form not in OPEN:
             yield DoesNotApply(ID, subject.name, subject.place, Message("na.no-open-web"))
             continue
         upright = Upright(
@@ -141,7 +142,7 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("unbraced_length", subject.support, subject.place),
         )
         found = QUESTION.judge(case, Asked(upright, subject.name, subject.place, plain.values))
-        yield _to_an_engineer(found, upright)
+        yield unless_it_twists(case, plain, _to_an_engineer(found, upright), "web-twists")
 
 
 def _to_an_engineer(found: Finding, one: Upright) -> Finding:

@@ -8,25 +8,34 @@ fulcrum and rear stand makes it sag, one behind the stand bends it over that.
 Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. Sagging
 is most where the stack stands halfway; within a tape's doubt of that the ends of the doubt differ
 from it by its square over the span, far less than a pound foot.
+
+A single channel that would hold is left to an engineer: it twists besides.
+
+How far the load bends the beam no rule limits, and what was seen of its bow is a word of its own:
+both are told beside the answer and decide nothing. Behind the fulcrum the beam is held at its rear
+stand or under its stack, whichever is further, for it bends most then.
 """
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import Message
 from backspan.core.mechanics.beam_loading import (
     allowed_moment,
+    backspan_bow,
     hogging_moment,
     own_moment_outboard,
     sagging_moment,
     tail_moment,
+    tip_deflection,
 )
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import surely_above
-from backspan.core.quantities import MOMENT, RATIO
+from backspan.core.numbers import at_least, surely_above
+from backspan.core.quantities import LENGTH, MOMENT, RATIO, Amount
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad, LoadBasis, SectionForm
 from backspan.core.sheet.beam_as_built import as_built
@@ -43,9 +52,14 @@ from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import PlainBeam, plain_beams
+from backspan.core.sheet.plain_beam import (
+    PlainBeam,
+    plain_beams,
+    unless_it_twists,
+    with_plates,
+)
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
-from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
 ID = "beam-strength"
@@ -57,6 +71,21 @@ class Bent(Compared):
     """A moment that bends the beam against what it takes; `says` which of them."""
 
     says: str
+    tip_down: float = UNKNOWN
+    bow_up: float = UNKNOWN
+
+    def bends(self) -> tuple[tuple[str, Amount], ...]:
+        """How far the load of the line bends the beam, where that is known."""
+        found = (("tip_down", self.tip_down), ("bow_up", self.bow_up))
+        return tuple((name, Amount(far, LENGTH)) for name, far in found if not math.isnan(far))
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """The moment a beam takes, nominal, and the second moment by which it bends."""
+
+    moment: float
+    second_moment: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +102,8 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
     """Each rule's load over the fulcrum, the load in service, and the idle stack."""
     beam, section = one.subject.support.beam, one.subject
     built = as_built(sheet, beam)
-    nominal = sheet.part("moment", lambda sheet: _nominal(sheet, section))
+    taken = sheet.part("moment", lambda sheet: _nominal(sheet, section))
+    nominal = taken.moment
     own = sheet.do(
         own_moment_outboard,
         beam_weight=sheet.do(weight, mass=sheet.read(beam.mass)),
@@ -97,8 +127,21 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
             asked = sheet.do(
                 hogging_moment, factor=1.0, load=load, reach=built.reach, own_outboard=own
             )
-            yield _bent(asked, allowed, value, "service")
             stand = sheet.positive("rear_stand", sheet.read(section.rear_stand))
+            service = _bent(asked, allowed, value, "service")
+            held = at_least(built.backspan, least=stand)
+            service.tip_down, service.bow_up = (
+                sheet.do(
+                    formula,
+                    load=load,
+                    reach=built.reach,
+                    backspan=held,
+                    elastic_constant=section.plain.elastic,
+                    second_moment=taken.second_moment,
+                )
+                for formula in (tip_deflection, backspan_bow)
+            )
+            yield service
             behind = surely_above(built.backspan, limit=stand)
             idle = sheet.do(
                 tail_moment if behind else sagging_moment,
@@ -109,16 +152,16 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
             yield _bent(idle, allowed, value, "idle")
 
 
-def _nominal(sheet: Sheet, one: BySection) -> float:
+def _nominal(sheet: Sheet, one: BySection) -> Taken:
     plain, whole = one.plain, one.unbraced.stated is None
     unbraced = sheet.read(one.support.beam.length if whole else one.unbraced)
-    given = plain.given(sheet)
+    given = with_plates(sheet, plain.form, plain.given(sheet))
     slender = {name: plain.ratios[key] for name, key in _slender(plain.form).items()}
     steel = Steel(sheet.read(plain.yield_strength), plain.elastic, slender)
     numbers = section_numbers(sheet.do, plain.form, given)
     nominal = nominal_moment(sheet.do, plain.form, numbers, steel, unbraced)
     sheet.positive("thin_plates", nominal.plate_left)
-    return nominal.moment
+    return Taken(nominal.moment, numbers["second_moment"])
 
 
 def _slender(form: SectionForm) -> dict[str, str]:
@@ -134,10 +177,12 @@ def tells(judged: Judged[BySection, Bent]) -> Told:
     """Which of the moments governs, and whether all of the beam was taken as unbraced."""
     shown, met = judged.weighed.shown, judged.weighed.met
     whole = judged.asked.subject.unbraced.stated is None
-    notes = (Message("note.whole-beam"),) if whole else ()
+    notes: tuple[Message, ...] = (Message("note.whole-beam"),) if whole else ()
+    bends = next((found for one in judged.weighed.branches if (found := one.bends())), ())
+    notes += (Message("note.beam-bends", bends),) if bends else ()
     if shown is None or met is None:
-        return Told(Message("beam-moment.missing"), notes)
-    return Told(Message(f"beam-{shown.says}.{ENDINGS[met]}", tuple(shown.told())), notes)
+        return Told(Message("beam-moment.missing"), notes, bends)
+    return Told(Message(f"beam-{shown.says}.{ENDINGS[met]}", tuple(shown.told())), notes, bends)
 
 
 QUESTION = Question(ID, ID, MOMENT, work, tells)
@@ -156,7 +201,8 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("unbraced_length", subject.support, subject.place),
             read_of("rear_stand", subject.support, subject.place),
         )
-        yield QUESTION.judge(case, Asked(one, subject.name, subject.place, plain.values))
+        found = QUESTION.judge(case, Asked(one, subject.name, subject.place, plain.values))
+        yield unless_it_twists(case, plain, found, "beam-twists")
 
 
 CHECK = Check(ID, Topic.BEAM, judge)

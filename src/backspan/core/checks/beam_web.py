@@ -15,7 +15,8 @@ How the wall of a tube or a pipe takes what presses it no equation here says. A 
 there before the section yields, so that its shear alone must not pass it: the wall is a finding of
 its own that an engineer answers, of every tube and pipe. Not asked of an I is what presses it
 where the line hangs and where the stack lies: a note says so. Whether it buckles sideways is a
-question of its own (beam_sideways).
+question of its own (beam_sideways). The web of a single channel is asked as that of an I, and is
+left to an engineer where it would hold: its flanges bear to one side of it.
 """
 
 from __future__ import annotations
@@ -36,7 +37,8 @@ from backspan.core.mechanics.bearing import imposed_load
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import FactorOnLoad, LoadBasis, SectionForm
+from backspan.core.rules.shape import FactorOnLoad, LoadBasis
+from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.beam_web import (
     CRIPPLING,
     KEYS_OF,
@@ -53,7 +55,12 @@ from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import PlainBeam, left_to_engineer, plain_beams
+from backspan.core.sheet.plain_beam import (
+    PlainBeam,
+    left_to_engineer,
+    plain_beams,
+    unless_it_twists,
+)
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
 from backspan.core.sheet.reactions import Standing, standing
 from backspan.core.sheet.reads import Read, read_of
@@ -93,7 +100,7 @@ def work(sheet: Sheet, one: Asked[Web]) -> Iterator[OnWeb]:
     web = one.subject
     stands = sheet.part("standing", lambda sheet: standing(sheet, web.support.beam, web.rear_stand))
     yield from _sheared(sheet, one, stands)
-    if web.plain.form is SectionForm.I_SHAPE:
+    if web.plain.form in OPEN:
         yield from _pressed(sheet, one, stands)
 
 
@@ -188,7 +195,7 @@ def tells(judged: Judged[Web, OnWeb]) -> Told:
     """Which of the forces governs, what was not counted, and what was not asked."""
     weighed, web = judged.weighed, judged.asked.subject
     notes = []
-    if web.plain.form is SectionForm.I_SHAPE:
+    if web.plain.form in OPEN:
         notes += ["web-not-asked"] + (["no-bearing-length"] if web.bearing.stated is None else [])
     notes += ["behind-rear-stand"] if any(one.in_full for one in weighed.branches) else []
     said = tuple(Message(f"note.{one}") for one in notes)
@@ -215,8 +222,9 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("rear_stand", subject.support, subject.place),
             read_of("bearing_length", fulcrum, (*subject.place, "fulcrum")),
         )
-        yield QUESTION.judge(case, Asked(web, subject.name, subject.place, plain.values))
-        if plain.form is not SectionForm.I_SHAPE:
+        found = QUESTION.judge(case, Asked(web, subject.name, subject.place, plain.values))
+        yield unless_it_twists(case, plain, found, "web-twists")
+        if plain.form not in OPEN:
             yield left_to_engineer(case, ID, WALL, subject, WALL)
 
 

@@ -33,6 +33,15 @@ def moment_of_plastic_section(
     return yield_strength * plastic_modulus
 
 
+@formula(symbol="M_n")
+def moment_at_the_edge(*, edge_strength: Pressure, elastic_modulus_x: SectionModulus) -> Moment:
+    """Moment at which the outermost fibre of a section comes to a stress.
+
+    Source: statics of an elastic section; what the section has beyond is given no credit.
+    """
+    return edge_strength * elastic_modulus_x
+
+
 @formula(symbol="L_p")
 def length_still_plastic(
     *, radius_y: Length, elastic_constant: Pressure, yield_strength: Pressure
@@ -56,6 +65,21 @@ def share_of_torsion(
     Source: AISC 360-16, equation F2-4, J c / (S_x h_o) with c = 1 (from memory).
     """
     return torsion_constant / (elastic_modulus_x * between_flanges)
+
+
+@formula(symbol="s_t")
+def share_of_torsion_of_channel(
+    *,
+    torsion_constant: SecondMoment,
+    elastic_modulus_x: SectionModulus,
+    warping_distance: Length,
+) -> Ratio:
+    """How much of its resistance to turning over a channel has from torsion alone.
+
+    Source: AISC 360-16, equations F2-4 and F2-8b (from memory): J c / (S_x h_o) with
+    c = h_o / 2 root(I_y / C_w), which is h_o / h_i.
+    """
+    return torsion_constant / (elastic_modulus_x * warping_distance)
 
 
 @formula(symbol="L_el")

@@ -84,6 +84,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "lowest_in_time": "(distance + elongation * above_level) / (1 + elongation)",
         "metal_area": "metal_share * rope_diameter * rope_diameter",
         "moment_about_tail": "moment_before + counterweight * centroid",
+        "moment_at_the_edge": "edge_strength * elastic_modulus_x",
         "moment_of_plastic_section": "yield_strength * plastic_modulus",
         "most_clip_torque": "factor * sheet_torque",
         "own_moment_outboard": (
@@ -140,6 +141,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "share_lost": "drop / supply_voltage",
         "share_of_load": "placed_load * arm / stirrup_spacing",
         "share_of_torsion": "torsion_constant / (elastic_modulus_x * between_flanges)",
+        "share_of_torsion_of_channel": "torsion_constant / (elastic_modulus_x * warping_distance)",
         "shear_inboard": "counterweight + beam_weight",
         "shear_of_pipe": "shear_stress * area / 2",
         "shear_of_tube": "6 * yield_strength * web_height * wall / 5",
@@ -151,6 +153,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "sideways_slenderness": "web_slenderness * flange_width / unbraced_length",
         "slenderness_compact": "38 * root(elastic_constant / yield_strength) / 100",
         "slenderness_noncompact": "root(elastic_constant / yield_strength)",
+        "slenderness_of_channel_flange": "flange_width / flange_thickness",
         "slenderness_of_flange": "flange_width / (2 * flange_thickness)",
         "slenderness_of_web": "web_height / web_thickness",
         "slenderness_up_to": "slender_limit * root(elastic_constant / yield_strength)",
@@ -164,6 +167,9 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
             "load * reach * reach * (reach + backspan) / (3 * elastic_constant * second_moment)"
         ),
         "tipping_moment": "load * reach",
+        "torsion_of_channel": (
+            "((2 * flange_width - web_thickness) * flange_thickness * flange_thickness * flange_thickness + (section_depth - flange_thickness) * web_thickness * web_thickness * web_thickness) / 3"
+        ),
         "torsion_of_i": (
             "(2 * flange_width * flange_thickness * flange_thickness * flange_thickness + (section_depth - flange_thickness) * web_thickness * web_thickness * web_thickness) / 3"
         ),
@@ -173,10 +179,19 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "turnback_for_clips": "sheet_turnback * clip_count / sheet_clip_count",
         "turned_pull": "held * root(1 + own_slope * own_slope)",
         "turning_radius": "root(weak_second_moment * between_flanges / (2 * elastic_modulus_x))",
+        "turning_radius_of_channel": (
+            "root(weak_second_moment * warping_distance / (2 * elastic_modulus_x))"
+        ),
         "uniform_beam_centroid": "beam_length / 2 - tip_beyond_line - reach",
         "utilisation": "demand / capacity",
         "voltage_left": "supply_voltage - drop",
+        "warping_distance_of_channel": (
+            "between_flanges * root(2 * flange_thickness * (flange_width - web_thickness / 2) * (flange_width - web_thickness / 2) * (flange_width - web_thickness / 2) * (36 - 25 * flange_thickness * (flange_width - web_thickness / 2) / (flange_thickness * (flange_width - web_thickness / 2) + between_flanges * web_thickness / 6)) / (144 * weak_second_moment))"
+        ),
         "weak_second_moment_by_radius": "area * radius_y * radius_y",
+        "weak_second_moment_of_channel": (
+            "(2 * flange_thickness * flange_width * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness * web_thickness) / 3 - flange_thickness * (flange_width - web_thickness) * (flange_width - web_thickness) * (flange_width + web_thickness) / 6 - (flange_thickness * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness / 2 - flange_thickness * (flange_width - web_thickness) * (flange_width - web_thickness) / 6) * (flange_thickness * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness / 2 - flange_thickness * (flange_width - web_thickness) * (flange_width - web_thickness) / 6) / (2 * flange_width * flange_thickness + web_thickness * (section_depth - 2 * flange_thickness))"
+        ),
         "weak_second_moment_of_i": (
             "(2 * flange_thickness * flange_width * flange_width * flange_width + (section_depth - 2 * flange_thickness) * web_thickness * web_thickness * web_thickness) / 12"
         ),

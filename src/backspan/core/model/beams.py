@@ -8,18 +8,40 @@ from typing import Any, ClassVar
 
 from backspan.core.model.evidence import STRICT, Stated, StatedPositive
 from backspan.core.quantities import Length, Pressure
+from backspan.core.rules.shape import SectionForm
+
+
+class Metal(StrEnum):
+    """What a beam is made of; an alloy by its name and temper."""
+
+    STEEL = "steel"
+    ALLOY_6061 = "aluminium 6061-T6"
+    ALLOY_6063 = "aluminium 6063-T6"
+
+
+class Weld(StrEnum):
+    """Whether a beam of aluminium has a weld within an inch of where it bends most."""
+
+    WELDED = "welded over the fulcrum"
+    NONE = "no weld over the fulcrum"
 
 
 @dataclass(frozen=True, slots=True)
 class BeamSection:
-    """The steel section of a beam: a shape of a table by its name, or the sizes of its plates.
+    """The section of a beam: a shape of a table by its name, or the sizes of its plates.
 
-    An I has flanges and a web, a tube a width and a wall, a pipe a wall alone.
+    An I has flanges and a web, a tube a width and a wall, a pipe a wall alone. A channel has the
+    plates of an I: that it is one its `form` says, which nobody needs to state of the others.
+    It is of steel where its `material` says no more. Beside a weld aluminium has less than half of
+    its strength: it counts as welded over the fulcrum until `weld` says that it is not.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
     shape: str | None = None
+    form: SectionForm | None = None
+    material: Metal | None = None
+    weld: Weld | None = None
     section_depth: StatedPositive[Length] | None = None
     flange_width: StatedPositive[Length] | None = None
     web_thickness: StatedPositive[Length] | None = None

@@ -7,7 +7,7 @@ from dataclasses import fields
 
 from backspan.core.errors import quoted
 from backspan.core.model.basis import RuleChoice
-from backspan.core.model.beams import BeamSection
+from backspan.core.model.beams import BeamSection, Metal
 from backspan.core.model.identifiers import Path, ReferenceProblem, near
 from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
@@ -17,6 +17,9 @@ from backspan.core.rules.shape import RuleSet, Section
 _BESIDE_A_SHAPE = frozenset(
     {"shape", "section_depth", "flange_thickness", "wall", "yield_strength"}
 )
+
+#: That a shape of the table is of steel may be said again.
+_NOTHING_MORE = (None, Metal.STEEL)
 
 _Problems = Iterator[ReferenceProblem]
 
@@ -62,10 +65,10 @@ def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problem
     sizes = (
         one.name
         for one in fields(section)
-        if one.name not in _BESIDE_A_SHAPE and getattr(section, one.name) is not None
+        if one.name not in _BESIDE_A_SHAPE and getattr(section, one.name) not in _NOTHING_MORE
     )
     for name in sizes:
-        found = f"a size that the table has for the shape {section.shape}"
+        found = f"what the table has for the shape {section.shape}"
         expected = "only depth and thickness beside a shape, by which it is known again"
         yield ReferenceProblem((*path, name), found, expected)
 

@@ -20,6 +20,8 @@ PRACTICE = RuleChoice("trade-practice", "2026")
 #: How the strength of a steel beam is reckoned, and the table of shapes.
 OF_STEEL = RuleChoice("us-aisc-360", "2016")
 OF_SHAPES = RuleChoice("us-aisc-shapes", "15")
+#: What two alloys of aluminium bear before they yield or break.
+OF_ALUMINIUM = RuleChoice("us-aluminum-design-manual", "2015")
 
 
 def selected_rules(project: Project, choice: RuleChoice, library: RuleLibrary) -> SelectedRules:

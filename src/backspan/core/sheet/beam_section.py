@@ -3,7 +3,8 @@
 What a table has is taken as it stands; what it lacks follows from the sizes. The way a beam fails
 decides which equation holds: an I by its unbraced length, and by its flange where that is thin; a
 tube by its unbraced length, which hardly tells; a pipe by yielding alone. Sections so thin that a
-plate buckles first are outside these equations.
+plate buckles first are outside these equations. A channel bends as an I does, and turns over as one
+whose flanges are so far apart that it warps as much; a flange of it that is thin is outside them.
 """
 
 from __future__ import annotations
@@ -11,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from backspan.core.mechanics import beam_bending, sections
+from backspan.core.mechanics import beam_bending, channels, sections
 from backspan.core.model.kit import Beam
 from backspan.core.numbers import at_most, root, surely_above
 from backspan.core.rules.shape import SectionForm
@@ -21,9 +22,12 @@ Do = Callable[..., float]
 #: The sizes by which each form is known.
 SIZES_OF: Mapping[SectionForm, tuple[str, ...]] = {
     SectionForm.I_SHAPE: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
+    SectionForm.CHANNEL: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
     SectionForm.TUBE: ("section_depth", "flange_width", "wall"),
     SectionForm.PIPE: ("section_depth", "wall"),
 }
+#: Forms of a web and two flanges.
+OPEN = frozenset({SectionForm.I_SHAPE, SectionForm.CHANNEL})
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +50,7 @@ class Steel:
 #: Which of them a form is asked by.
 SLENDER_OF: Mapping[SectionForm, tuple[str, ...]] = {
     SectionForm.I_SHAPE: ("web", "flange"),
+    SectionForm.CHANNEL: ("web",),
     SectionForm.TUBE: ("tube-flange", "tube-web"),
     SectionForm.PIPE: ("pipe",),
 }
@@ -80,14 +85,8 @@ def section_numbers(do: Do, form: SectionForm, given: Mapping[str, float]) -> di
             found[name] = do(formula, **arguments)
 
     sizes = SIZES_OF[form]
-    if form is SectionForm.I_SHAPE:
-        follows("area", sections.area_of_i, *sizes)
-        follows("second_moment", sections.second_moment_of_i, *sizes)
-        follows("plastic_modulus", sections.plastic_modulus_of_i, *sizes)
-        follows("torsion_constant", sections.torsion_of_i, *sizes)
-        if "radius_y" in found:
-            follows("weak_second_moment", sections.weak_second_moment_by_radius, "radius_y", "area")
-        follows("weak_second_moment", sections.weak_second_moment_of_i, *sizes)
+    if form in OPEN:
+        _open(follows, form, given)
     elif form is SectionForm.TUBE:
         turned = {"section_depth": "flange_width", "flange_width": "section_depth", "wall": "wall"}
         follows("area", sections.area_of_tube, *sizes)
@@ -102,14 +101,46 @@ def section_numbers(do: Do, form: SectionForm, given: Mapping[str, float]) -> di
     follows("elastic_modulus_x", sections.elastic_modulus, "second_moment", "section_depth")
     if form is not SectionForm.PIPE:
         follows("radius_y", sections.radius_of_gyration, "weak_second_moment", "area")
-    if form is SectionForm.I_SHAPE:
-        follows("between_flanges", sections.flanges_apart, "section_depth", "flange_thickness")
+    if form in OPEN:
+        _turning(follows, form)
+    return found
+
+
+def _open(follows: Callable[..., None], form: SectionForm, given: Mapping[str, float]) -> None:
+    sizes = SIZES_OF[form]
+    follows("area", sections.area_of_i, *sizes)
+    follows("second_moment", sections.second_moment_of_i, *sizes)
+    follows("plastic_modulus", sections.plastic_modulus_of_i, *sizes)
+    if form is SectionForm.CHANNEL:
+        follows("torsion_constant", channels.torsion_of_channel, *sizes)
+        follows("weak_second_moment", channels.weak_second_moment_of_channel, *sizes)
+        return
+    follows("torsion_constant", sections.torsion_of_i, *sizes)
+    if "radius_y" in given:
+        follows("weak_second_moment", sections.weak_second_moment_by_radius, "radius_y", "area")
+    follows("weak_second_moment", sections.weak_second_moment_of_i, *sizes)
+
+
+def _turning(follows: Callable[..., None], form: SectionForm) -> None:
+    follows("between_flanges", sections.flanges_apart, "section_depth", "flange_thickness")
+    if form is SectionForm.CHANNEL:
+        follows(
+            "warping_distance",
+            channels.warping_distance_of_channel,
+            *("flange_width", "web_thickness", "flange_thickness", "between_flanges"),
+            "weak_second_moment",
+        )
         follows(
             "effective_radius",
-            sections.turning_radius,
-            *("weak_second_moment", "between_flanges", "elastic_modulus_x"),
+            channels.turning_radius_of_channel,
+            *("weak_second_moment", "warping_distance", "elastic_modulus_x"),
         )
-    return found
+        return
+    follows(
+        "effective_radius",
+        sections.turning_radius,
+        *("weak_second_moment", "between_flanges", "elastic_modulus_x"),
+    )
 
 
 def nominal_moment(
@@ -126,23 +157,29 @@ def nominal_moment(
             _turning_over(do, numbers, steel, unbraced, plastic),
             most=_by_flange(do, numbers, steel, plastic),
         )
+    elif form is SectionForm.CHANNEL:
+        moment = _turning_over(do, numbers, steel, unbraced, plastic)
     elif form is SectionForm.TUBE:
         moment = _tube_turning_over(do, numbers, steel, unbraced, plastic)
     else:
         moment = plastic
-    return Nominal(moment, _plate_left(form, numbers, steel))
+    left = _plate_left(form, numbers, steel)
+    if form is SectionForm.CHANNEL:
+        left = at_most(left, most=_channel_flange_left(do, numbers, steel))
+    return Nominal(moment, left)
 
 
 def _turning_over(
     do: Do, numbers: Mapping[str, float], steel: Steel, unbraced: float, plastic: float
 ) -> float:
     modulus, radius = numbers["elastic_modulus_x"], numbers["effective_radius"]
-    share = do(
-        beam_bending.share_of_torsion,
-        torsion_constant=numbers["torsion_constant"],
-        elastic_modulus_x=modulus,
-        between_flanges=numbers["between_flanges"],
-    )
+    stiff = {"torsion_constant": numbers["torsion_constant"], "elastic_modulus_x": modulus}
+    if "warping_distance" in numbers:
+        apart = numbers["warping_distance"]
+        share = do(beam_bending.share_of_torsion_of_channel, warping_distance=apart, **stiff)
+    else:
+        apart = numbers["between_flanges"]
+        share = do(beam_bending.share_of_torsion, between_flanges=apart, **stiff)
     short = do(beam_bending.length_still_plastic, radius_y=numbers["radius_y"], **steel.constants)
     long = do(
         beam_bending.length_elastic, effective_radius=radius, torsion_share=share, **steel.constants
@@ -200,6 +237,16 @@ def _by_flange(do: Do, numbers: Mapping[str, float], steel: Steel, plastic: floa
     )
 
 
+def _channel_flange_left(do: Do, numbers: Mapping[str, float], steel: Steel) -> float:
+    """What a channel's flange has left before it is no more compact, and outside the equations."""
+    slender = do(
+        channels.slenderness_of_channel_flange,
+        flange_width=numbers["flange_width"],
+        flange_thickness=numbers["flange_thickness"],
+    )
+    return do(beam_bending.slenderness_compact, **steel.constants) - slender
+
+
 def _tube_turning_over(
     do: Do, numbers: Mapping[str, float], steel: Steel, unbraced: float, plastic: float
 ) -> float:
@@ -244,4 +291,6 @@ def _plate_left(form: SectionForm, numbers: Mapping[str, float], steel: Steel) -
         return at_most(web, most=most["tube-flange"] * limit - width / wall)
     thin = numbers["flange_thickness"]
     web = most["web"] * limit - (depth - thin - thin) / numbers["web_thickness"]
+    if form is SectionForm.CHANNEL:
+        return web
     return at_most(web, most=most["flange"] * limit - width / (thin + thin))

@@ -1,9 +1,9 @@
 """The web of a beam as numbers: its clear height, the shear it takes, what it takes over a stand.
 
-A rolled shape of the table has a stocky web as far as its text says so; plates that somebody
-measured may be welded, and get no credit for it. Where the fillet is not known the flange stands
-for it, which has less. Bearing longer than the beam is deep counts as long as that: nobody knows
-that it bears evenly.
+A rolled I of the table has a stocky web as far as its text says so, a channel has none; plates that
+somebody measured may be welded, and get no credit for it. Where the fillet is not known the flange
+stands for it, which has less. Bearing longer than the beam is deep counts as long as that: nobody
+knows that it bears evenly.
 """
 
 from __future__ import annotations
@@ -24,6 +24,7 @@ _STOCKY, _WEB, _TUBE = "beam.stocky-web", "beam.shear-web", "beam.shear-tube"
 #: The keys of the ratios that a form is asked by, beside the safety in shear.
 KEYS_OF: Mapping[SectionForm, tuple[str, ...]] = {
     SectionForm.I_SHAPE: (SHEAR_STOCKY, _STOCKY, _WEB, YIELDING, CRIPPLING),
+    SectionForm.CHANNEL: (_WEB, YIELDING, CRIPPLING),
     SectionForm.TUBE: (_TUBE,),
     SectionForm.PIPE: (),
 }
@@ -96,7 +97,8 @@ def shear_taken(sheet: Sheet, plain: PlainBeam) -> Sheared:
         return Sheared(taken, SHEAR)
     web, slender = given["web_thickness"], slenderness(sheet, plain).slender
     _most(sheet, plain, strength, slender, _WEB)
-    stocky = _limit(do, plain, strength, _STOCKY) if plain.of_table else 0.0
+    rolled = plain.of_table and plain.form is SectionForm.I_SHAPE
+    stocky = _limit(do, plain, strength, _STOCKY) if rolled else 0.0
     taken = do(
         beam_web.shear_of_web, yield_strength=strength, section_depth=depth, web_thickness=web
     )

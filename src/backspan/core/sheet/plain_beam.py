@@ -9,21 +9,23 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.model.beams import BeamSection, Joined
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.model.beams import BeamSection, Joined, Metal
+from backspan.core.numbers import at_most, surely_above
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import Section, SectionForm
-from backspan.core.sheet.beam_section import SIZES_OF, by_its_section
+from backspan.core.sheet.beam_section import OPEN, SIZES_OF, by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.moments import factor_values
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force
+from backspan.core.sheet.witness import EvidenceClass
 
 TOPIC = "beam"
 ELASTIC, APART = "beam.elastic-constant", "beam.shape-sizes"
@@ -33,9 +35,11 @@ _PRESSURES = {ELASTIC, SIDEWAYS}
 #: By what a shape is known again, of those that can be measured on a beam.
 SHOWN_BY = {
     SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
+    SectionForm.CHANNEL: ("section_depth", "flange_thickness"),
     SectionForm.TUBE: ("section_depth", "wall"),
     SectionForm.PIPE: ("section_depth", "wall"),
 }
+_HOLDS = frozenset({Verdict.PASS, Verdict.REFER})
 #: The keys of the ratios by which a form is reckoned.
 KeysOf = Callable[[SectionForm], tuple[str, ...]]
 
@@ -81,12 +85,43 @@ def plain_beams(
             yield DoesNotApply(check, subject.name, subject.place, Message("na.no-section"))
         elif not by_its_section(beam):
             yield DoesNotApply(check, subject.name, subject.place, Message("na.rated-by-label"))
+        elif unsaid := _unsaid(beam.section):
+            yield _not_said(case, check, subject, unsaid)
         else:
             found = _plain_beam(case, subject, beam.section, safety, keys_of)
             if isinstance(found, str):
                 yield left_to_engineer(case, check, check, subject, found)
             else:
                 yield found
+
+
+def _unsaid(section: BeamSection) -> tuple[str, ...]:
+    """What somebody has to say of a section of which only sizes are stated.
+
+    Aluminium bends three times as far as steel, and a channel twists: neither is taken for granted.
+    """
+    if section.shape is not None:
+        return ()
+    made = () if section.material is not None else ("section_material",)
+    open_web = section.wall is None and section.form is None
+    return (*made, "section_form") if open_web else made
+
+
+def _not_said(case: Case, check: str, subject: BeamSubject, unsaid: tuple[str, ...]) -> Finding:
+    inputs = Inputs(case)
+    for name in unsaid:
+        place = ("kit", "beams", subject.support.beam, "section", name.removeprefix("section_"))
+        inputs.want(name, EvidenceClass.SIZE, place)
+    return judge_presence(
+        inputs,
+        check=check,
+        subject=subject.name,
+        place=subject.place,
+        message=Message("section-unsaid.missing"),
+        met=None,
+        rules=(needed_value(case.practice, APART),),
+        question=check,
+    )
 
 
 def left_to_engineer(
@@ -110,6 +145,39 @@ def left_to_engineer(
     )
 
 
+def with_plates(sheet: Sheet, form: SectionForm, given: Mapping[str, float]) -> Mapping[str, float]:
+    """The numbers of a section whose sizes leave it a web and flanges; else its domain is left."""
+    if form not in OPEN:
+        return given
+    depth, thick = given["section_depth"], given["flange_thickness"]
+    width, web = given["flange_width"], given["web_thickness"]
+    between = sheet.positive("no_web", depth - thick - thick)
+    beside = sheet.positive("no_flange", width - web)
+    known = surely_above(at_most(between, most=beside), limit=0.0)
+    return given if known else {**given, "section_depth": UNKNOWN, "flange_width": UNKNOWN}
+
+
+def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) -> Finding:
+    """The finding; of a channel that would hold, left to an engineer, whatever else is stated.
+
+    A load in or beside the web of a channel goes past its shear centre and turns the beam about its
+    own length. Its line hangs at a tip that nothing holds, and that a beam cannot move sideways is
+    not that it cannot turn: nothing that a project states takes the twist away, so that no single
+    channel passes here. One that fails without twist fails.
+    """
+    if plain.form is not SectionForm.CHANNEL or found.verdict not in _HOLDS:
+        return found
+    beam = (("beam", case.beam(plain.subject.support.beam).id),)
+    who = Need(Decider.LICENSED_ENGINEER, Message("need.beam-twists", beam))
+    return replace(
+        found,
+        verdict=Verdict.REFER,
+        message=Message(f"{says}.refer", found.message.values),
+        needs=(who, *found.needs),
+        not_judged=not found.needs,
+    )
+
+
 def _plain_beam(
     case: Case,
     subject: BeamSubject,
@@ -121,12 +189,12 @@ def _plain_beam(
     support, beam = subject.support, case.beam(subject.support.beam)
     if support.splices or (support.joined and support.joined.value is Joined.SECTIONS):
         return "beam-spliced"
+    if section.material not in {None, Metal.STEEL}:
+        return "beam-aluminium"
     steel = next(iter(in_force(case, safety)), None)
     form, table = _form_of(case, section)
     if steel is None or (section.shape is not None and table is None):
         return "beam-silent"
-    if form not in SIZES_OF:
-        return "beam-form"
     texts = _texts(steel[0], (safety, ELASTIC, *keys_of(form)))
     if texts is None:
         return "beam-silent"
@@ -163,6 +231,13 @@ def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedVal
             shape = value.content
             if isinstance(shape, Section) and shape.shape == section.shape:
                 return shape.form, value
+    return form_by_sizes(section), None
+
+
+def form_by_sizes(section: BeamSection) -> SectionForm:
+    """The form that is stated of a section, else the one that its sizes make."""
+    if section.form is not None:
+        return section.form
     if section.wall is None:
-        return SectionForm.I_SHAPE, None
-    return (SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE), None
+        return SectionForm.I_SHAPE
+    return SectionForm.PIPE if section.flange_width is None else SectionForm.TUBE

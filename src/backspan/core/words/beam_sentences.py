@@ -100,15 +100,45 @@ STRENGTH: dict[str, str] = {
         "Reckon beam {beam} for the load of its line and sign it, or name a text for it in the"
         " basis."
     ),
-    "beam-form.refer": "The beam is a single channel, which turns about its own length.",
-    "need.beam-form": "Reckon beam {beam} for the load of its line, and sign it.",
+    "beam-twists.refer": (
+        "Bending alone, {takes} stands against {moment}. But the beam is a single channel: a load"
+        " beside its shear centre twists it about its own length, and that is not judged here."
+    ),
+    "need.beam-twists": (
+        "Reckon beam {beam} for the load of its line with the twist of a single channel, and sign"
+        " it."
+    ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
+    "beam-aluminium.refer": (
+        "The beam is of aluminium: how it turns over, its thin plates and its web are not judged"
+        " here."
+    ),
+    "need.beam-aluminium": (
+        "Reckon beam {beam} of aluminium with its welds for the load of its line, and sign it."
+    ),
+    "aluminium-holds.refer": (
+        "Before it yields or breaks, {takes} stands against {moment}. But whether a beam of"
+        " aluminium turns over or its thin plates buckle is not judged here."
+    ),
+    "note.maybe-welded": (
+        "The strength beside a weld is counted: nobody said that there is none over the fulcrum."
+    ),
+    "na.no-aluminium": "The beam is not reckoned as one of aluminium.",
+    "na.sections-joined": "The beam is joined of sections: its joints decide.",
+    "note.beam-bends": (
+        "No rule limits how far the beam bends: by its section alone the hoist's rated load takes"
+        " the line's end {tip_down} down and bows it {bow_up} up behind the fulcrum."
+    ),
     "outside.other_shape": (
         "The beam is thinner or less deep than the shape that is named: find out which it is."
     ),
     "outside.thin_plates": (
         "The beam's plates are so thin that they buckle before its section yields: use another, or"
         " have an engineer rate it."
+    ),
+    "section-unsaid.missing": (
+        "Of the beam's section only sizes are stated: not what it is made of, or whether it is an I"
+        " or a channel."
     ),
     "no-rating.refer": (
         "The beam has no label and no section of it is stated: what it may carry is not judged"
@@ -155,6 +185,10 @@ WEB: dict[str, str] = {
     "web-bears.fail": "The fulcrum presses the web with {force}; only {takes} is allowed.",
     "web-rear.pass": "Idle, the rear stand presses the web with {force}; {takes} is allowed.",
     "web-rear.fail": "Idle, the rear stand presses the web with {force}; only {takes} is allowed.",
+    "web-twists.refer": (
+        "Upright, its web takes {takes} against {force}. But the beam is a single channel, whose"
+        " flanges bear to one side of it, and that is not judged here."
+    ),
     "web-force.missing": "What presses the web of the beam, or what it takes, is not known.",
     "web-wall.refer": (
         "Whether the wall of a tube or pipe takes what presses it over its stands is not judged"
@@ -200,5 +234,6 @@ WEB: dict[str, str] = {
         "The beam's web is so thin that it buckles in shear before it yields: use another, or have"
         " an engineer rate it."
     ),
+    "outside.no_flange": "Its sizes leave the beam no flange beside its web: measure them again.",
     "outside.no_web": "Its sizes leave the beam no web between its flanges: measure them again.",
 }

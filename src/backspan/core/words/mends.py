@@ -92,6 +92,7 @@ BY_MESSAGE: dict[str, str] = {
     "web-bears.fail": "State how much of the beam lies on the fulcrum, or use another beam.",
     "web-rear.fail": "Move the rear stand in from the beam's end, or use another beam.",
     "outside.thin_web": "Use another beam.",
+    "outside.no_flange": "Measure the beam again.",
     "outside.no_web": "Measure the beam again.",
     "outside.unbraced": "Measure again between what the beam is held.",
     "label-load.fail": "Use a beam rated for the hoist, or a smaller hoist; have it reviewed.",

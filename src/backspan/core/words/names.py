@@ -5,6 +5,8 @@ from __future__ import annotations
 from backspan.core.quantities.named import QUANTITIES
 
 INPUTS: dict[str, str] = {
+    "section_form": "form of the beam's section",
+    "section_material": "what the beam is made of",
     **{name: one.words for name, one in QUANTITIES.items()},
     "piece_kind": "kind of piece",
     "fastening": "how the pieces are held",
@@ -147,6 +149,7 @@ CHECKS: dict[str, str] = {
     "beam-strength": "Strength of the beam",
     "beam-web": "Web of the beam",
     "beam-sideways": "Web buckling sideways",
+    "beam-aluminium": "Aluminium of the beam",
     "beam-seen": "What was found of the beam",
     "splice-clear": "Joints of the beam's sections",
     "beam-proportion": "Inboard against outboard arm",

@@ -95,6 +95,10 @@ SENTENCES: dict[str, str] = {
     "ask.beam-thin": (
         "Its plates are so thin that they may buckle before {nominal}: an engineer decides."
     ),
+    "ask.beam-aluminium": (
+        "Over the fulcrum the load makes {moment}, four times that is {factored}; the alloy takes"
+        " {nominal} before it yields or breaks, {allowed} in service. Turning over is not asked."
+    ),
     "ask.formula": "{title}: {value}.",
     "stall.cap": "A hoist rated {rated} may stall at {cap} at most.",
     "stall.no-cap": "{rule_set} sets no cap on the stall load.",
@@ -105,6 +109,10 @@ SENTENCES: dict[str, str] = {
     "ask.need-of-drop": (
         "the hoist maker's word that it runs on a cord that loses {lost}, or a thicker cord"
     ),
+    "ask.need-of-aluminium": (
+        "the beam of aluminium reckoned by an engineer: turning over, thin plates, welds, its web"
+    ),
+    "ask.need-of-channel": "the beam reckoned with the twist of a single channel, and signed",
     # notes
     "note.label-first": (
         "The maker's label or table goes before any of this; a kit of tubes or of two channels"
@@ -124,6 +132,13 @@ SENTENCES: dict[str, str] = {
         " given."
     ),
     "note.without-fillets": "By its plates alone, without the fillets of a rolled shape.",
+    "note.aluminium-alone": (
+        "Bending at the edge of an alloy's section alone; whether the beam turns over sideways or"
+        " its thin plates buckle is not reckoned here: nothing passes."
+    ),
+    "note.channel-twists": (
+        "A single channel also twists about its own length under its load: nothing passes here."
+    ),
     "note.resistance-alone": (
         "Resistance alone, power factor 1: a thick cord's reactance is left out. Cords of copper at"
         " 75 C."

@@ -18,6 +18,18 @@ INPUTS: dict[str, str] = {
 FORMULAS: dict[str, str] = {
     "area_of_i": "Área de dos alas y un alma",
     "second_moment_of_i": "Momento de inercia de dos alas y un alma",
+    "weak_second_moment_of_channel": (
+        "Momento de inercia de un perfil en U, por el eje del alma, de alas más delgadas al borde"
+    ),
+    "torsion_of_channel": "Constante de torsión de un perfil en U",
+    "warping_distance_of_channel": (
+        "Distancia entre las alas de una doble T que se alabea como el perfil en U"
+    ),
+    "turning_radius_of_channel": "Radio con el que vuelca de lado un perfil en U",
+    "slenderness_of_channel_flange": "Todo el ancho del ala de un perfil en U entre su espesor",
+    "share_of_torsion_of_channel": (
+        "Parte de la resistencia al vuelco de un perfil en U que viene de la torsión sola"
+    ),
     "plastic_modulus_of_i": "Módulo plástico de dos alas y un alma",
     "weak_second_moment_of_i": "Momento de inercia de dos alas y un alma, por el eje del alma",
     "torsion_of_i": "Constante de torsión de placas delgadas en sección abierta",
@@ -35,6 +47,7 @@ FORMULAS: dict[str, str] = {
     "flanges_apart": "Distancia entre los medios de las alas",
     "slenderness_of_flange": "Medio ancho de un ala entre su espesor",
     "moment_of_plastic_section": "Momento con el que toda la sección fluye",
+    "moment_at_the_edge": "Momento con el que la fibra extrema llega a una tensión",
     "length_still_plastic": "Mayor longitud sin sujeción con la que una doble T aún es plástica",
     "share_of_torsion": "Parte de la resistencia al vuelco que viene de la torsión sola",
     "length_elastic": "Longitud sin sujeción desde la que una doble T vuelca aún elástica",
@@ -76,9 +89,36 @@ SENTENCES: dict[str, str] = {
     "need.beam-silent": (
         "Calcular la viga {beam} para su cable y firmarlo, o nombrar un texto para ello en la base."
     ),
-    "beam-form.refer": "La viga es un solo perfil en U, que gira sobre su propia longitud.",
-    "need.beam-form": "Calcular la viga {beam} para su cable, y firmarlo.",
+    "beam-twists.refer": (
+        "Solo a flexión, {takes} resiste {moment}. Pero la viga es un solo perfil en U: una carga"
+        " al lado de su centro de cortante la tuerce sobre su propia longitud, y eso aquí no se"
+        " juzga."
+    ),
+    "need.beam-twists": (
+        "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
+    ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
+    "beam-aluminium.refer": (
+        "La viga es de aluminio: si vuelca de lado, sus placas delgadas y su alma aquí no se"
+        " juzgan."
+    ),
+    "need.beam-aluminium": (
+        "Calcular la viga de aluminio {beam} con sus soldaduras para su cable, y firmarlo."
+    ),
+    "aluminium-holds.refer": (
+        "Antes de fluir o romper, {takes} resiste {moment}. Pero si una viga de aluminio vuelca de"
+        " lado o pandean sus placas delgadas aquí no se juzga."
+    ),
+    "note.maybe-welded": (
+        "Se cuenta la resistencia junto a una soldadura: nadie dijo que no la hay sobre el fulcro."
+    ),
+    "na.no-aluminium": "La viga no se calcula como de aluminio.",
+    "na.sections-joined": "La viga es de tramos unidos: deciden sus uniones.",
+    "note.beam-bends": (
+        "Ninguna regla limita cuánto se dobla la viga: por su sección sola, la carga nominal del"
+        " aparejo baja {tip_down} el extremo del cable y la arquea {bow_up} hacia arriba por"
+        " dentro del fulcro."
+    ),
     "outside.other_shape": (
         "La viga es más delgada o de menos canto que el perfil nombrado: averiguar cuál es."
     ),
@@ -87,6 +127,9 @@ SENTENCES: dict[str, str] = {
         " ingeniero le asigne carga."
     ),
     "na.rated-by-label": "La etiqueta del fabricante asigna carga a esta viga.",
+    "section-unsaid.missing": (
+        "De la sección de la viga solo hay medidas: no de qué es, o si es una doble T o una U."
+    ),
     "no-rating.refer": (
         "La viga no tiene etiqueta ni sección declarada: lo que puede llevar no se juzga aquí."
     ),
@@ -124,6 +167,22 @@ SENTENCES: dict[str, str] = {
     ),
     "ask.beam-thin": (
         "Sus placas son tan delgadas que pueden pandear antes de {nominal}: decide un ingeniero."
+    ),
+    "ask.beam-aluminium": (
+        "Sobre el fulcro la carga hace {moment}, cuatro veces eso es {factored}; la aleación"
+        " resiste {nominal} antes de fluir o romper, {allowed} en servicio. El vuelco de lado no se"
+        " pregunta."
+    ),
+    "ask.need-of-aluminium": (
+        "la viga de aluminio calculada por un ingeniero: vuelco, placas delgadas, soldaduras, alma"
+    ),
+    "note.aluminium-alone": (
+        "Solo flexión en el borde de la sección de una aleación; si la viga vuelca de lado o"
+        " pandean sus placas delgadas aquí no se calcula: nada pasa."
+    ),
+    "ask.need-of-channel": "la viga calculada con la torsión de un solo perfil en U, y firmada",
+    "note.channel-twists": (
+        "Un solo perfil en U además se tuerce sobre su propia longitud: aquí nada pasa."
     ),
     "note.label-first": (
         "La etiqueta o la tabla del fabricante va antes que esto; un equipo de tubos o de dos"
@@ -167,4 +226,7 @@ MENDS: dict[str, str] = {
     "label-backspan.fail": "Correr la pila atrás, o usar una viga que valga para este brazo.",
 }
 
-CHECKS: dict[str, str] = {"beam-strength": "Resistencia de la viga"}
+CHECKS: dict[str, str] = {
+    "beam-strength": "Resistencia de la viga",
+    "beam-aluminium": "Aluminio de la viga",
+}

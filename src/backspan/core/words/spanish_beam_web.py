@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 INPUTS: dict[str, str] = {
+    "section_form": "forma de la sección de la viga",
+    "section_material": "material de la viga",
     "bearing_length": "longitud de la viga que descansa en el fulcro",
 }
 
@@ -67,6 +69,10 @@ SENTENCES: dict[str, str] = {
     "web-rear.fail": (
         "Sin carga, el soporte trasero aprieta el alma con {force}; solo se admite {takes}."
     ),
+    "web-twists.refer": (
+        "De pie, el alma resiste {takes} frente a {force}. Pero la viga es un solo perfil en U,"
+        " cuyas alas apoyan a un lado del alma, y eso aquí no se juzga."
+    ),
     "web-force.missing": "No se sabe qué aprieta el alma de la viga, o qué resiste.",
     "web-wall.refer": (
         "Aquí no se juzga si la pared de un tubo resiste lo que la aprieta sobre sus apoyos."
@@ -109,6 +115,7 @@ SENTENCES: dict[str, str] = {
         "El alma de la viga es tan delgada que pandea por cortante antes de fluir: usar otra, o que"
         " un ingeniero le asigne carga."
     ),
+    "outside.no_flange": "Las medidas no dejan ala al lado del alma de la viga: medirlas otra vez.",
     "outside.no_web": "Las medidas no dejan alma entre las alas de la viga: medirlas otra vez.",
 }
 
@@ -120,6 +127,7 @@ MENDS: dict[str, str] = {
     "web-bears.fail": "Declarar cuánto de la viga descansa en el fulcro, o usar otra viga.",
     "web-rear.fail": "Alejar el soporte trasero del extremo de la viga, o usar otra viga.",
     "outside.thin_web": "Usar otra viga.",
+    "outside.no_flange": "Medir otra vez la viga.",
     "outside.no_web": "Medir otra vez la viga.",
     "outside.unbraced": "Medir otra vez entre qué está sujeta la viga.",
 }

@@ -21,6 +21,8 @@ ROUNDED: Mapping[str, Literal["up", "down"]] = {
     "lowest": "up",
     "taken": "up",
     "free": "up",
+    "tip_down": "up",
+    "bow_up": "up",
     "inboard": "down",
     "computed": "down",
 }

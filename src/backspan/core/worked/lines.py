@@ -47,7 +47,7 @@ _OF_A_SECTION = frozenset(
     {
         *("section_depth", "wall", "radius_y", "effective_radius", "between_flanges"),
         *("second_moment", "weak_second_moment", "elastic_modulus_x", "flange_thickness"),
-        *("yield_strength", "web_thickness"),
+        *("yield_strength", "web_thickness", "warping_distance"),
     }
 )
 _FUNCTIONS = {Function.ROOT: "√", Function.LARGER: "max", Function.SMALLER: "min"}

@@ -120,6 +120,8 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("radius_y", "r_y", "radius of gyration along the web", LENGTH),
     Symbol("effective_radius", "r_ts", "radius by which the beam turns over", LENGTH),
     Symbol("between_flanges", "h_o", "distance between the middles of the flanges", LENGTH),
+    Symbol("warping_distance", "h_i", "between flanges of an I that warps as much", LENGTH),
+    Symbol("edge_strength", "F_t", "stress at which aluminium yields or breaks", PRESSURE),
     Symbol("elastic_constant", "E", "modulus of elasticity of steel", PRESSURE),
     Symbol("flange_slenderness", "v", "half a flange's width over its thickness", RATIO),
     Symbol("compact_flange", "v_p", "slenderness of a flange that still yields", RATIO),

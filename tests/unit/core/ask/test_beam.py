@@ -86,14 +86,53 @@ def test_plates_too_thin_for_the_equations_are_for_an_engineer() -> None:
     assert found.message.id == "ask.beam-thin"
 
 
+def test_a_single_channel_is_an_engineers_even_where_it_bends_little() -> None:
+    rolled = "shape=C6x8.2 yield=36ksi rated=500lb reach=1ft unbraced=4ft"
+    found = ask("beam", rolled, OWN, confirmations=CONFIRMED)
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "ask.beam-holds")
+    assert [one.what.id for one in found.needs] == ["ask.need-of-channel"]
+    assert "note.channel-twists" in notes(found)
+    assert "beam-longest-reach" not in ids(found)
+    plates = "form=channel depth=6in width=1.92in web=0.2in flange=0.343in yield=36ksi"
+    by_sizes = ask("beam", plates, "rated=500lb reach=1ft unbraced=4ft")
+    assert 0.95 < amount(by_sizes, "beam-takes") / amount(found, "beam-takes") < 1.0
+    far = ask("beam", "shape=C6x8.2 yield=36ksi rated=2000lb reach=6ft unbraced=10ft")
+    assert far.verdict is Verdict.FAIL
+
+
+ALLOY = "depth=6.03in width=4in web=0.23in flange=0.28in material=6061-T6 yield=35ksi"
+
+
+def test_a_beam_of_aluminium_never_passes_and_is_refused_where_its_alloy_gives_way() -> None:
+    """S_x 7.187 in3: 35 ksi makes 20.96 kip ft, 15 ksi beside a weld 8.98; 38 / 1.95 in service."""
+    kip_foot = 1000 * POUND_FORCE * FOOT
+    sound = ask("beam", ALLOY, OWN, "weld=no rated=1000lb reach=2ft")
+    assert (sound.verdict, sound.message.id) == (Verdict.REFER, "ask.beam-aluminium")
+    assert "ask.need-of-aluminium" in {one.what.id for one in sound.needs}
+    assert amount(sound, "beam-takes") / kip_foot == pytest.approx(20.96, rel=1e-3)
+    allowed = 38 / 1.95 * 7.187 / 12
+    assert amount(sound, "beam-allowed") / kip_foot == pytest.approx(allowed, rel=1e-3)
+    welded = ask("beam", ALLOY, OWN, "rated=1000lb reach=3ft")
+    assert welded.verdict is Verdict.FAIL
+    assert "note.maybe-welded" in notes(welded)
+    assert amount(welded, "beam-takes") / kip_foot == pytest.approx(8.98, rel=1e-3)
+    untold = ask("beam", ALLOY, "weld=no rated=1000lb reach=2ft")
+    assert untold.verdict is Verdict.MISSING
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [
         ("yield=50ksi", "neither of shape and sizes"),
         ("shape=W6x12 depth=6in yield=50ksi", "both of shape and sizes"),
         ("shape=W7x12 yield=50ksi", "shape: found 'W7x12'"),
-        ("shape=C6x8.2 yield=50ksi", "single channel"),
+        ("shape=C6x8.2 form=channel yield=50ksi", "form: a shape of the table"),
+        ("form=angle depth=6in width=2in web=0.2in flange=0.3in yield=50ksi", "make no section"),
         ("depth=6in yield=50ksi", "the sizes make no section"),
+        ("shape=W6x12 material=6061-T6 yield=50ksi", "of the table are of steel"),
+        ("shape=W6x12 material=wood yield=50ksi", "material: found 'wood'"),
+        ("shape=W6x12 weld=no yield=50ksi", "asked of aluminium alone"),
+        (f"{ALLOY} weld=perhaps", "weld: found 'perhaps'"),
         ("depth=6in width=4in wall=3in yield=50ksi", "depth: a section is deeper"),
         ("depth=6in width=0.4in wall=0.25in yield=50ksi", "width: a section is wider"),
         ("shape=W6x12 yield=50ksi unbraced=1ft", "unbraced: the tip"),

@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from typing import Any
 
 import pytest
 
-from backspan.core.findings import DoesNotApply, Finding, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Verdict
 from backspan.core.model.basis import Confirmation, RuleChoice
-from backspan.core.model.beams import BeamSection, BeamSplice, Joined
+from backspan.core.model.beams import BeamSection, BeamSplice, Joined, Metal, Restraint
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
 from backspan.core.model.units import LabelState
-from backspan.core.quantities import MOMENT, PRESSURE, parse
+from backspan.core.quantities import MOMENT, PRESSURE, Style, parse
 from backspan.core.review.run import answers_of, case_of
+from backspan.core.rules.shape import SectionForm
+from backspan.core.wire.code import configuration, configuration_code
+from backspan.core.words import say
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -58,7 +62,15 @@ W6X12 = BeamSection(
     flange_thickness=on_label(length("0.28 in")),
     yield_strength=FIFTY,
 )
+CHANNEL = BeamSection(
+    shape="C6x8.2",
+    section_depth=on_label(length("6 in")),
+    flange_thickness=on_label(length("0.343 in")),
+    yield_strength=FIFTY,
+)
 SIZES = BeamSection(
+    material=Metal.STEEL,
+    form=SectionForm.I_SHAPE,
     section_depth=on_label(length("6.03 in")),
     flange_width=on_label(length("4 in")),
     web_thickness=on_label(length("0.23 in")),
@@ -138,6 +150,34 @@ def test_a_thickness_that_may_be_less_is_taken_less() -> None:
     assert lb_ft(doubtful.capacity) < lb_ft(exact.capacity)
 
 
+def test_how_far_it_bends_is_told_and_decides_nothing() -> None:
+    """1,000 lb, 2 ft and 14 ft of W6x12: 1000 x 24^2 x 192 / (3 x 29e6 x 22.1) = 0.0575 in."""
+    exact = put(SOUND, (*ARM, "reach"), length("2 ft", tolerance="0 in"))
+    found = strength(put(exact, (*ARM, "rear_stand"), length("14 ft", tolerance="0 in")))
+    inches = {name: one.value / 0.0254 for name, one in found.figures}
+    assert inches["tip_down"] == pytest.approx(0.0575, rel=1e-3)
+    # P a c2 / (9 sqrt(3) E I) = 1000 x 24 x 168^2 / (15.588 x 29e6 x 22.1) = 0.0678 in
+    assert inches["bow_up"] == pytest.approx(0.0678, rel=1e-3)
+    assert "note.beam-bends" in {one.id for one in found.notes}
+    assert found.message.id == "beam-four-times.pass"
+    told = say(next(one for one in found.notes if one.id == "note.beam-bends"), Style.US)
+    # As a tape shows them, no less than they are.
+    assert "1/16 in down" in told or '1/16" down' in told
+    assert '1/8"' in told or "1/8 in" in told
+    unknown = strength(put(SOUND, (*ARM, "rear_stand"), None))
+    assert not {one.id for one in unknown.notes} & {"note.beam-bends"}
+
+
+def test_a_stack_behind_the_rear_stand_is_where_the_beam_is_held() -> None:
+    """The further of the two: it bends more there, never less."""
+    near, far = (
+        dict(strength(put(SOUND, (*ARM, "rear_stand"), length(one))).figures)["tip_down"].value
+        for one in ("4 ft", "14 ft")
+    )
+    assert near <= far
+    assert near > 0.0
+
+
 def test_values_nobody_confirmed_leave_a_pass_to_the_office() -> None:
     found = strength(replace(SOUND, confirmations=()))
     assert found.verdict is Verdict.REFER
@@ -155,8 +195,26 @@ def test_without_its_yield_strength_nothing_is_known() -> None:
     assert ("need.input", "yield_strength") in needs(found)
 
 
+@pytest.mark.parametrize(
+    ("section", "lacks"),
+    [
+        (replace(SIZES, form=None), {"section_form"}),
+        (replace(SIZES, material=None), {"section_material"}),
+        (replace(SIZES, material=None, form=None), {"section_form", "section_material"}),
+    ],
+)
+def test_sizes_alone_do_not_say_what_a_beam_is(section: BeamSection, lacks: set[str]) -> None:
+    """Those of a channel are those of an I, and those of aluminium those of steel."""
+    for check in ("beam-strength", "beam-web", "beam-sideways"):
+        given = answers(by(section, SOUND), check)
+        found = next(one for one in given if isinstance(one, Finding))
+        assert (found.verdict, found.message.id) == (Verdict.MISSING, "section-unsaid.missing")
+        assert {what for _, what in needs(found)} == lacks
+
+
 def test_plates_too_thin_for_the_equations_are_refused() -> None:
     tube = BeamSection(
+        material=Metal.STEEL,
         section_depth=on_label(length("8 in")),
         flange_width=on_label(length("8 in")),
         wall=on_label(length("0.06 in")),
@@ -186,7 +244,6 @@ def test_sizes_that_somebody_told_of_are_not_good_enough() -> None:
 @pytest.mark.parametrize(
     ("project", "message"),
     [
-        (by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)), "beam-form.refer"),
         (put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)), "beam-spliced.refer"),
         (put(SOUND, (*ARM, "splices"), (BeamSplice("J1"),)), "beam-spliced.refer"),
         (replace(SOUND, basis=replace(SOUND.basis, beam=())), "beam-silent.refer"),
@@ -197,6 +254,79 @@ def test_what_only_an_engineer_can_reckon(project: Project, message: str) -> Non
     found = strength(project)
     assert (found.verdict, found.message.id) == (Verdict.REFER, message)
     assert found.not_judged
+
+
+def test_a_channel_that_would_hold_is_an_engineers_for_its_twist() -> None:
+    """4 x 1,000 lb over 2 ft and the beam itself, 8,034.7 lb ft, as of an I; it takes less."""
+    found = strength(by(CHANNEL, SOUND))
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "beam-twists.refer")
+    assert found.not_judged
+    assert [one.who for one in found.needs] == [Decider.LICENSED_ENGINEER]
+    assert lb_ft(found.demand) == pytest.approx(8034.7, rel=1e-4)
+    # F_y Z_x = 50 ksi x 5.16 in3 = 21.5 kip ft at most; at 10 ft it turns over before.
+    assert 8_100 < lb_ft(found.capacity) < 12_000
+    assert not strength(replace(by(CHANNEL, SOUND), confirmations=())).not_judged
+
+
+def test_nothing_that_is_stated_lets_a_single_channel_pass() -> None:
+    """Held sideways at short intervals, restrained against moving, a small load: still refer."""
+    held = put(by(CHANNEL, SOUND), (*ARM, "unbraced_length"), length("2 ft 6 in"))
+    calm = put(held, (*ARM, "found", "restrained"), seen(Restraint.RESTRAINED))
+    near = put(calm, (*ARM, "reach"), length("6 in"))
+    assert strength(near).verdict is Verdict.REFER
+
+
+def test_a_channel_that_does_not_hold_fails_and_one_not_known_is_missing() -> None:
+    far = put(by(CHANNEL, SOUND), (*ARM, "reach"), length("5 ft"))
+    assert strength(far).message.id == "beam-four-times.fail"
+    unknown = strength(by(replace(CHANNEL, yield_strength=None), SOUND))
+    assert unknown.verdict is Verdict.MISSING
+    other = replace(CHANNEL, flange_thickness=on_label(length("0.28 in")))
+    assert strength(by(other, SOUND)).message.id == "outside.other_shape"
+
+
+def test_sizes_are_a_channel_s_only_where_its_form_says_so() -> None:
+    """The same plates are an I that passes where nobody says more."""
+    narrow = replace(SIZES, flange_width=on_label(length("2 in")))
+    near = put(SOUND, (*ARM, "reach"), length("1 ft"))
+    assert strength(by(replace(narrow, form=SectionForm.CHANNEL), near)).verdict is Verdict.REFER
+    assert strength(by(narrow, near)).verdict is Verdict.PASS
+    named = strength(by(replace(SIZES, form=SectionForm.I_SHAPE), SOUND))
+    assert named.capacity == strength(by(SIZES, SOUND)).capacity
+    missing = strength(by(replace(SIZES, form=SectionForm.TUBE), SOUND))
+    assert ("need.input", "wall") in needs(missing)
+
+
+def test_a_channel_s_flange_that_is_not_compact_is_refused() -> None:
+    """All of its width counts: 4 in over 0.28 in is 14.3, more than 0.38 root(E / F_y) = 9.15."""
+    found = strength(by(replace(SIZES, form=SectionForm.CHANNEL), SOUND))
+    assert found.message.id == "outside.thin_plates"
+
+
+@pytest.mark.parametrize("form", [SectionForm.I_SHAPE, SectionForm.CHANNEL])
+@pytest.mark.parametrize(
+    ("size", "far", "message"),
+    [
+        ("flange_width", "0.2 in", "outside.no_flange"),
+        ("flange_width", "0.05 in", "outside.no_flange"),
+        ("flange_thickness", "3.1 in", "outside.no_web"),
+        ("flange_thickness", "7 in", "outside.no_web"),
+    ],
+)
+def test_sizes_of_no_section_are_refused(
+    form: SectionForm, size: str, far: str, message: str
+) -> None:
+    plain = by(replace(SIZES, form=form), SOUND)
+    found = strength(put(plain, (*BEAM, "section", size), on_label(length(far))))
+    assert (found.verdict, found.message.id) == (Verdict.FAIL, message)
+
+
+def test_a_form_is_of_the_configuration_only_where_it_is_stated() -> None:
+    bare, named = (by(replace(SIZES, form=form), SOUND) for form in (None, SectionForm.CHANNEL))
+    codes = [configuration_code(one, one.drops[0]) for one in (bare, named)]
+    assert codes[0] != codes[1]
+    told = [json.dumps(configuration(one, one.drops[0])) for one in (bare, named)]
+    assert ['"form"' in one for one in told] == [False, True]
 
 
 def test_the_label_goes_first() -> None:

@@ -9,11 +9,12 @@ import pytest
 
 from backspan.core.findings import DoesNotApply, Finding, Verdict
 from backspan.core.model.basis import Confirmation
-from backspan.core.model.beams import BeamSection, BeamSplice
+from backspan.core.model.beams import BeamSection, BeamSplice, Metal
 from backspan.core.model.project import Project
 from backspan.core.quantities import FORCE, PRESSURE, parse
 from backspan.core.wire.code import configuration_code
 from tests.unit.core.checks.test_beam_strength import (
+    CHANNEL,
     CONFIRMED,
     FIFTY,
     SIZES,
@@ -44,12 +45,14 @@ BEARING = (*ARM, "fulcrum", "bearing_length")
 HELD = put(PLAIN, BEARING, length("4 in", tolerance="0 in"))
 OURS = tuple(one for one in TEXTS if one.rule_set != "us-osha-1926-subpart-l")
 TUBE = BeamSection(
+    material=Metal.STEEL,
     section_depth=on_label(length("4 in")),
     flange_width=on_label(length("3 in")),
     wall=on_label(length("0.233 in")),
     yield_strength=FIFTY,
 )
 PIPE = BeamSection(
+    material=Metal.STEEL,
     section_depth=on_label(length("4.5 in")),
     wall=on_label(length("0.221 in")),
     yield_strength=FIFTY,
@@ -270,7 +273,6 @@ def test_a_beam_that_lifts_off_its_front_is_refused() -> None:
 @pytest.mark.parametrize(
     ("project", "message"),
     [
-        (of(BeamSection(shape="C6x8.2", yield_strength=FIFTY)), "beam-form.refer"),
         (put(PLAIN, (*ARM, "splices"), (BeamSplice("J1"),)), "beam-spliced.refer"),
         (replace(PLAIN, basis=replace(PLAIN.basis, beam=())), "beam-silent.refer"),
     ],
@@ -279,6 +281,27 @@ def test_what_only_an_engineer_can_reckon(project: Project, message: str) -> Non
     found = web(project)
     assert (found.verdict, found.message.id) == (Verdict.REFER, message)
     assert found.not_judged
+
+
+def test_the_web_of_a_channel_that_would_hold_is_an_engineers() -> None:
+    """50 ksi x 0.200 in x 5 x 0.343 in = 17,150 lb: the flange stands for the fillet."""
+    found = web(of(CHANNEL))
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "web-twists.refer")
+    assert found.not_judged
+    assert lb(found.capacity) == pytest.approx(17_150, rel=1e-4)
+    assert len(on_left(of(CHANNEL))) == 1
+
+
+def test_a_channel_s_shear_has_no_credit_of_a_rolled_i() -> None:
+    """0.6 x 50 ksi x 6 in x 0.200 in = 36,000 lb / 1.67, though the table has it."""
+    found = web(of(CHANNEL))
+    assert "beam.safety-shear-stocky" not in {one.key for one in found.rules}
+    allowed = {lb_of(one.value) for one in found.steps if one.formula == "allowed_force"}
+    assert any(one == pytest.approx(36_000 / 1.67, rel=1e-3) for one in allowed)
+
+
+def test_a_channel_whose_web_gives_way_fails() -> None:
+    assert web(of(of_steel("5 ksi", CHANNEL))).message.id == "web-bears-four.fail"
 
 
 def test_the_label_goes_first() -> None:

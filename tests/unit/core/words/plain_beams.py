@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from backspan.core.model.beams import BeamSection, Joined
+from backspan.core.model.beams import BeamSection, Joined, Metal
+from tests.unit.core.checks.test_beam_aluminium import ALLOY
+from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
 from tests.unit.core.checks.test_beam_strength import (
+    CHANNEL,
     FIFTY,
     SIZES,
     SOUND,
@@ -28,6 +31,7 @@ from tests.unit.core.rigs import ARM, BEAM, STACK, count, labelled, length, put,
 
 _HEAVY = put(SOUND, (*STACK, "groups", "LOT", "count"), count(60))
 _WIDE = BeamSection(
+    material=Metal.STEEL,
     section_depth=on_label(length("8 in")),
     flange_width=on_label(length("8 in")),
     wall=on_label(length("0.06 in")),
@@ -43,8 +47,13 @@ BY_SECTION = (
     put(put(_HEAVY, (*ARM, "rear_stand"), length("8 ft")), (*ARM, "reach"), length("1 in")),
     by(replace(W6X12, yield_strength=None), SOUND),
     by(_WIDE, SOUND),
+    by(replace(_WIDE, material=None), SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
-    by(BeamSection(shape="C6x8.2", yield_strength=FIFTY)),
+    by(CHANNEL, SOUND),
+    of_alloy(ALLOY),
+    of_alloy(replace(ALLOY, weld=None)),
+    put(of_alloy(ALLOY), (*ARM, "joined"), seen(Joined.SECTIONS)),
+    by(replace(SIZES, flange_width=on_label(length("0.2 in")))),
     put(SOUND, (*ARM, "joined"), seen(Joined.SECTIONS)),
     replace(SOUND, basis=replace(SOUND.basis, beam=())),
     replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)),
@@ -78,6 +87,7 @@ OF_WEB = (
     pieces(60),
     in_service(of(of_steel("5 ksi", W6X12), pieces(60))),
     of(PIPE),
+    of(CHANNEL),
     of(replace(SIZES, web_thickness=on_label(length("0.08 in")))),
     of(replace(TUBE, wall=on_label(length("1.4 in")))),
 )
