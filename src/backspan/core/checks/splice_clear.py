@@ -95,7 +95,7 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(one, DoesNotApply):
             yield one
             continue
-        joined, splices = one.support.joined, one.support.splices
+        joined, splices = one.support.joined, one.support.joints
         if not splices and joined is not None and joined.value is Joined.ONE_PIECE:
             yield DoesNotApply(ID, one.name, one.place, Message("na.one-piece"))
         elif not splices:

@@ -45,6 +45,10 @@ BEAM: dict[str, str] = {
         "Whether the beam is of one piece or of sections is not known, or joints are listed of a"
         " beam of one piece."
     ),
+    "beam-joint-there.pass": "Looked for: {found}.",
+    "beam-joint-there.missing": (
+        "Whether the joint is there is not known, or something was seen of one that is not there."
+    ),
     "beam-pins.pass": "Pins of the joint: {found}.",
     "beam-pins.fail": "Pins of the joint: {found}. The beam can come apart.",
     "beam-pins.missing": "Whether the pins of the joint are in and locked nobody stated.",

@@ -52,6 +52,10 @@ BEAM: dict[str, str] = {
         "No se sabe si la viga es de una pieza o de tramos, o figuran uniones en una viga de una"
         " pieza."
     ),
+    "beam-joint-there.pass": "Se buscó la unión: {found}.",
+    "beam-joint-there.missing": (
+        "No se sabe si la unión está ahí, o se vio algo de una que no está."
+    ),
     "beam-pins.pass": "Pasadores de la unión: {found}.",
     "beam-pins.fail": "Pasadores de la unión: {found}. La viga puede separarse.",
     "beam-pins.missing": "Nadie declaró si los pasadores de la unión están puestos y con cierre.",

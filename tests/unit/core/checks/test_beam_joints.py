@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Decider, Verdict
-from backspan.core.model.beams import BeamFound, Joined, Square
+from backspan.core.model.beams import BeamFound, Joined, JointThere, Square
+from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.references import place_problems
 from backspan.core.wire import configuration_code
 from tests.unit.core.rigs import (
@@ -113,6 +114,25 @@ def test_where_a_beam_is_joined_is_of_the_configuration_what_was_seen_is_not() -
     }
     assert len(others) == 4
     assert now not in others
+
+
+def test_a_joint_that_is_not_there_is_none_of_the_configuration() -> None:
+    gone = replace(JOINT, pins=None, order=None, marks=None, there=seen(JointThere.NOT_THERE))
+    without, with_it = put(JOINED, (*ARM, "splices"), ()), put(JOINED, (*ARM, "splices"), (gone,))
+    codes = {configuration_code(one, one.drops[0]) for one in (without, with_it)}
+    assert len(codes) == 1
+    there = put(JOINED, (*SPLICE, "there"), seen(JointThere.THERE))
+    assert configuration_code(there, there.drops[0]) == configuration_code(JOINED, JOINED.drops[0])
+
+
+def test_a_drawing_says_of_no_joint_that_it_is_not_there() -> None:
+    gone = StatedValue(JointThere.NOT_THERE, None, Evidence.DRAWING)
+    bare = replace(JOINT, pins=None, order=None, marks=None, there=gone)
+    project = put(
+        put(PROJECT, (*ARM, "splices"), (bare,)), (*ARM, "joined"), seen(Joined.ONE_PIECE)
+    )
+    (found,) = findings(project, "beam-seen", ON_JOINT)
+    assert found.verdict is Verdict.MISSING
 
 
 def test_a_support_of_another_kind_has_no_beam_to_look_at() -> None:

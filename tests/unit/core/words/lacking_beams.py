@@ -11,6 +11,7 @@ from backspan.core.model.beams import (
     BeamSplice,
     Channels,
     Joined,
+    JointThere,
     Restraint,
     Shackle,
     SpliceMarks,
@@ -70,6 +71,7 @@ BEAM_FAULTS = tuple(
 OF_JOINT: tuple[tuple[Place, Any], ...] = (
     *(((*SPLICE, name), None) for name in (*OF_SPLICE, "from_tail")),
     *(((*SPLICE, name), seen(word)) for name, kind in OF_SPLICE.items() for word in kind),
+    *(((*SPLICE, "there"), seen(word)) for word in JointThere),
     *(((*SPLICE, "from_tail"), length(text)) for text in ("5 ft", "16 ft")),
 )
 BEAMS = (
