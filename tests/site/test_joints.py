@@ -77,7 +77,7 @@ def test_a_joint_more_is_one_entry_and_a_blank_to_look_at(
     page = pages.get(AT).text
     assert 'id="L-J2"' in page
     blank = re.findall(r'<div class="value known-not-stated">.*?<b>(.*?)</b>', page, re.DOTALL)
-    assert blank.count("L, J2") == 4
+    assert blank.count("L, J2") == 5
     assert f"{BEAM}/splices/J2/pins" in pages.get("/drops/D/").text
 
 

@@ -135,7 +135,7 @@ class BeamSplice:
     """A joint between two sections of a beam, `from_tail` along it, and what was seen of it.
 
     `there` says that somebody looked for it; nobody has to where its pins, order or marks were
-    seen.
+    seen. `sleeve` is how long the joint is along the beam, half of it on either side.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -146,6 +146,7 @@ class BeamSplice:
     order: Stated[SpliceOrder] | None = None
     marks: Stated[SpliceMarks] | None = None
     there: Stated[JointThere] | None = None
+    sleeve: StatedPositive[Length] | None = None
 
     @property
     def absent(self) -> bool:

@@ -9,6 +9,7 @@ INPUTS: dict[str, str] = {
     "tail_gap": "del extremo de la cola al extremo exterior de la pila",
     "tip_to_inboard": "viga más allá del cable entre toda la que hay hacia dentro del fulcro",
     "splice_from_tail": "del extremo de la cola a la unión de dos tramos",
+    "splice_sleeve": "largo del manguito de la unión a lo largo de la viga",
     "web": "cómo está el alma de la viga",
     "stop_bolts": "pernos de tope o grilletes en los extremos de la viga",
     "square": "si la viga está en escuadra con su apoyo",

@@ -49,6 +49,20 @@ def test_one_that_reaches_out_is_for_a_qualified_person() -> None:
     assert out.not_judged
 
 
+def test_one_beyond_the_end_of_the_beam_is_refused_however_it_was_stated() -> None:
+    found = findings(put(JOINED, (*SPLICE, "from_tail"), length("19 ft")), "splice-clear", ON_JOINT)
+    out = next(one for one in found if one.question == "splice-reach")
+    assert (out.verdict, out.message.id) == (Verdict.FAIL, "outside.joint")
+
+
+def test_a_sleeve_counts_on_either_side_and_is_told() -> None:
+    for text, answer in (("10 in", Verdict.PASS), ("12 in", Verdict.REFER)):
+        at_place = put(JOINED, (*SPLICE, "from_tail"), length("15 ft"))
+        found = findings(put(at_place, (*SPLICE, "sleeve"), length(text)), "splice-clear", ON_JOINT)
+        assert {one.question: one.verdict for one in found}["splice-reach"] is answer
+        assert {note.id for one in found for note in one.notes} >= {"note.splice-sleeve"}
+
+
 def test_each_way_in_which_the_stack_is_known_is_asked() -> None:
     # By its gap the stack ends at 7 ft, by the taped backspan at 7 ft 6 in.
     both = put(JOINED, (*STACK, "tail_gap"), length("3 ft"))
@@ -108,11 +122,12 @@ def test_where_a_beam_is_joined_is_of_the_configuration_what_was_seen_is_not() -
         assert {code((*SPLICE, name), seen(word)) for word in kind} == {now}
     others = {
         code((*SPLICE, "from_tail"), length("10 ft")),
+        code((*SPLICE, "sleeve"), length("1 ft")),
         code((*ARM, "joined"), None),
         code((*ARM, "splices"), ()),
         code((*ARM, "splices"), (JOINT, replace(JOINT, id="J2"))),
     }
-    assert len(others) == 4
+    assert len(others) == 5
     assert now not in others
 
 

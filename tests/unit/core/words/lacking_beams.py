@@ -72,7 +72,8 @@ OF_JOINT: tuple[tuple[Place, Any], ...] = (
     *(((*SPLICE, name), None) for name in (*OF_SPLICE, "from_tail")),
     *(((*SPLICE, name), seen(word)) for name, kind in OF_SPLICE.items() for word in kind),
     *(((*SPLICE, "there"), seen(word)) for word in JointThere),
-    *(((*SPLICE, "from_tail"), length(text)) for text in ("5 ft", "16 ft")),
+    *(((*SPLICE, "from_tail"), length(text)) for text in ("5 ft", "16 ft", "19 ft")),
+    *(((*SPLICE, "sleeve"), length(text)) for text in ("1 ft", "4 ft")),
 )
 BEAMS = (
     *(put(PROJECT, place, value) for place, value in LACKS),
