@@ -113,8 +113,8 @@ def _as_taped(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
     return outer, outer + stack.inner_end_from_tail
 
 
-UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False)
-OUTBOARD = Question(ID, "splice-reach", LENGTH, outboard, strength=False)
+UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False, share=False)
+OUTBOARD = Question(ID, "splice-reach", LENGTH, outboard, strength=False, share=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:
