@@ -17,6 +17,7 @@ PATHS = (
     "/drops/S4/",
     "/drops/T2/",
     "/drops/S1/values",
+    "/drops/S1/joints",
     "/drops/S1/findings/",
     "/drops/S4/findings/tipping",
     "/drops/N2/findings/power-lines",

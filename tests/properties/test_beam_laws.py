@@ -66,5 +66,22 @@ def test_no_joint_under_the_stack_passes(places: list[int]) -> None:
         if FROM < at < TO:
             assert answer is Verdict.FAIL
         elif not FROM - OFF < at < TO + OFF:
-            outboard = 186 * 16 < at < 210 * 16
+            outboard = 186 * 16 <= at <= 210 * 16
             assert answer is (Verdict.REFER if outboard else Verdict.PASS)
+
+
+@pytest.mark.law("splice-clear")
+@given(st.lists(st.tuples(st.integers(1, 18 * 192 - 1), st.integers(1, 900)), min_size=6))
+def test_a_sleeve_never_improves_an_answer_and_all_of_it_counts(
+    joints: list[tuple[int, int]],
+) -> None:
+    for at, long in (*joints, (41 * 16, 40), (91 * 16, 40), (185 * 16, 40), (211 * 16, 40)):
+        without = put(JOINED, (*SPLICE, "from_tail"), length(f"{at}/16 in"))
+        project = put(without, (*SPLICE, "sleeve"), length(f"{long}/16 in"))
+        answer = worst(project, "splice-clear")
+        assert RANK[answer] <= RANK[worst(without, "splice-clear")]
+        start, end = at - long / 2, at + long / 2
+        if start < TO and end > FROM:
+            assert answer is Verdict.FAIL
+        elif start <= 210 * 16 and end >= 186 * 16:
+            assert answer in {Verdict.REFER, Verdict.FAIL}

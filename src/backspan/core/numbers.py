@@ -72,6 +72,12 @@ def smaller(*numbers: float) -> float:
     return math.nan if any(math.isnan(one) for one in numbers) else min(numbers)
 
 
+def ends_around(middle: float, *, long: float) -> tuple[float, float]:
+    """Where something `long` begins and ends around its middle; unknown where either is."""
+    half = long / 2
+    return middle - half, middle + half
+
+
 def fewest(*counts: int) -> int:
     """The smallest of whole numbers, which are never unknown."""
     return min(counts)

@@ -36,7 +36,7 @@ class Joint:
 def most_joints(views: Sequence[View]) -> int:
     """How many joints the beam has that has most of them."""
     beams = [view.first.point.counterweighted_beam for view in views]
-    return max((len(beam.splices) for beam in beams if beam is not None), default=0)
+    return max((len(beam.joints) for beam in beams if beam is not None), default=0)
 
 
 def joints_of(section: Section) -> tuple[Joint, ...]:
@@ -51,9 +51,9 @@ def joints_of(section: Section) -> tuple[Joint, ...]:
 def _placed(section: Section, support: CounterweightedBeam) -> Iterator[Joint]:
     picture = section.view.first.picture
     tip, tail = picture.tip.x, picture.tail.x
-    for place, splice in enumerate(support.splices, 1):
+    for place, splice in enumerate(support.joints, 1):
         from_tail = known(splice.from_tail)
-        somewhere = tail - (tail - tip) * place / (len(support.splices) + 1)
+        somewhere = tail - (tail - tip) * place / (len(support.joints) + 1)
         at = Place(somewhere, known=False)
         if from_tail is not None and tip < tail - from_tail.value:
             at = Place(tail - from_tail.value, picture.tail.known)
@@ -116,7 +116,7 @@ def joint_notes(project: Project, views: Sequence[View], language: Language) -> 
     for view in views:
         for one in view.points:
             beam = one.point.counterweighted_beam
-            for splice in () if beam is None else beam.splices:
+            for splice in () if beam is None else beam.joints:
                 key = (splice.id, _seen(project, splice, language))
                 told.setdefault(key, []).append(one.point.id)
     return tuple(

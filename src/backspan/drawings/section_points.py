@@ -122,7 +122,7 @@ def _joints(beam: CounterweightedBeam | None) -> tuple[object, ...]:
             None if stated is None else stated.value
             for stated in (one.from_tail, one.pins, one.order, one.marks)
         )
-        for one in beam.splices
+        for one in beam.joints
     )
 
 

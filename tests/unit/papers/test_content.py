@@ -85,7 +85,7 @@ def test_the_front_tells_every_drop_under_its_kind_of_reason() -> None:
 
     told = {group["head"]: [row["subject"] for row in group["rows"]] for group in front["reasons"]}
     assert told == {
-        "Refused: nobody rides": ["W1, L, R"],
+        "Refused: nobody rides": ["W1, L, R", "W1, L/J1, R/J1"],
         "Open: nobody rides until it is settled": ["T1, R", "T1, L, R", "S5, L, R", "T2, L, R"],
         "Pass": ["S1"],
     }

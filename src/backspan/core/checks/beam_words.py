@@ -3,7 +3,8 @@
 A beam at an angle to its bearing is refused, unless an obstruction that cannot be moved is stated:
 whether that and the tiebacks at opposing angles are so, a qualified person says. A beam of one
 piece has no joints; where joints are listed of it all the same, one of the two is wrong, and what
-is right is asked. A word that says only that nobody can tell leaves its question open.
+is right is asked. So it is of a joint that is not there, and of which somebody saw something. A
+word that says only that nobody can tell leaves its question open.
 """
 
 from __future__ import annotations
@@ -12,7 +13,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
-from backspan.core.model.beams import BeamSplice, Joined, SpliceMarks, SpliceOrder, Square
+from backspan.core.model.beams import (
+    BeamSplice,
+    Joined,
+    JointThere,
+    SpliceMarks,
+    SpliceOrder,
+    Square,
+)
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -48,6 +56,7 @@ ROWS = (
     Row("channels", "beam.channels"),
 )
 JOINED = Row("joined", "beam.joined")
+THERE = Row("there", "beam.joint-there")
 OF_SPLICE = (Row("pins", "beam.pins"), Row("order", "beam.order"), Row("marks", "beam.marks"))
 #: What is no answer of a joint, although somebody looked.
 NOT_TOLD = frozenset({SpliceOrder.NOT_KNOWN, SpliceMarks.NONE})
@@ -63,6 +72,9 @@ def judge(case: Case) -> Iterator[Answer]:
             yield from _of_beam(case, one, row)
         yield from _joined(case, one)
         for splice in one.support.splices:
+            if splice.there is not None:
+                yield from _there(case, one, splice)
+        for splice in one.support.joints:
             for row in OF_SPLICE:
                 yield from _of_splice(case, one, splice, row)
 
@@ -81,10 +93,20 @@ def _of_beam(case: Case, beam: BeamSubject, row: Row) -> Iterator[Finding]:
 def _joined(case: Case, beam: BeamSubject) -> Iterator[Finding]:
     inputs, at = Inputs(case), (*beam.place, JOINED.field)
     word = inputs.word("joined", beam.support.joined, EvidenceClass.OBSERVATION, at)
-    if word == Joined.ONE_PIECE and beam.support.splices:
+    if word == Joined.ONE_PIECE and beam.support.joints:
         word = None
         inputs.want("joined", EvidenceClass.OBSERVATION, at)
     yield from WordSeen(ID, beam.name, at, inputs, word).against(JOINED.key, JOINED.says)
+
+
+def _there(case: Case, beam: BeamSubject, splice: BeamSplice) -> Iterator[Finding]:
+    inputs, at = Inputs(case), (*beam.place, "splices", splice.id, THERE.field)
+    word = inputs.word("joint_there", splice.there, EvidenceClass.OBSERVATION, at)
+    if word == JointThere.NOT_THERE and not splice.absent:
+        word = None
+        inputs.want("joint_there", EvidenceClass.OBSERVATION, at)
+    name = f"{beam.name}/{splice.id}"
+    yield from WordSeen(ID, name, at, inputs, word).against(THERE.key, THERE.says)
 
 
 def _of_splice(case: Case, beam: BeamSubject, splice: BeamSplice, row: Row) -> Iterator[Finding]:

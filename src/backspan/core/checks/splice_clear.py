@@ -1,9 +1,9 @@
 """Where the sections of a beam meet: not under the counterweight, and not where it reaches out.
 
 Distances are from the tail. The stack lies from its tail gap inwards, or around a backspan that was
-taped, and both where both are known. A joint outboard of the fulcrum is not refused: its maker may
-allow it, which a qualified person says. How long the sleeve of a joint is nobody is asked here: the
-distance is of the joint itself.
+taped, and both where both are known. A joint over the fulcrum or outboard of it is not refused: its
+maker may allow it, which a qualified person says. Nobody is asked how long the sleeve of a joint
+is: where it is stated, half of it lies on either side of the joint; else its place is all there is.
 """
 
 from __future__ import annotations
@@ -14,8 +14,8 @@ from dataclasses import dataclass, replace
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
 from backspan.core.model.beams import BeamSplice, Joined
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import surely_below
-from backspan.core.quantities import LENGTH
+from backspan.core.numbers import ends_around, meets, surely_below
+from backspan.core.quantities import LENGTH, Amount, Dimension
 from backspan.core.sheet.beam_as_built import BeamReads, beam_reads, inboard_of, stack_rows
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -37,30 +37,58 @@ class Joint:
     """A joint of a beam: where it lies, and what may be read of the beam."""
 
     at: Read
+    sleeve: Read
     beam: BeamReads
+
+
+@dataclass(slots=True)
+class Apart(Compared):
+    """A comparison that what only just reaches does not meet: over the fulcrum is not beside it."""
+
+    @property
+    def met(self) -> bool | None:
+        """Whether the capacity is more than the demand; None where either is unknown."""
+        enough = Compared(self.demand, self.capacity).met
+        return enough and not meets(demand=self.capacity, capacity=self.demand)
 
 
 def under_stack(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     """The joint against the nearer end of the stack, by each way in which that is known."""
-    at = sheet.read(one.subject.at)
+    ends = _taken_up(sheet, one.subject)
     for outer, inner in _stacks(sheet, one.subject.beam):
-        yield _clear(at, outer, inner)
+        yield Compared(*_nearer(ends, outer, inner), numbers=_told(sheet, one, outer, inner))
 
 
 def outboard(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     """The joint against the fulcrum, or the line where it lies nearer to that."""
-    at, beam = sheet.read(one.subject.at), one.subject.beam
-    reach = sheet.read(beam.reach)
+    at, beam = one.subject.at, one.subject.beam
+    ends, reach = _taken_up(sheet, one.subject), sheet.read(beam.reach)
     fulcrum = sheet.positive("inboard", inboard_of(sheet, beam, reach))
-    yield _clear(at, fulcrum, fulcrum + reach)
+    sheet.positive("joint", beam.length.as_stated - at.as_stated)
+    line = fulcrum + reach
+    yield Apart(*_nearer(ends, fulcrum, line), numbers=_told(sheet, one, fulcrum, line))
 
 
-def _clear(at: float, outer: float, inner: float) -> Compared:
-    """Whether a place lies outside of two others: tailwards of the outer, or beyond the inner."""
-    tailwards = surely_below(at + at, limit=outer + inner)
-    demand, capacity = (at, outer) if tailwards else (inner, at)
-    told = (("at", at, LENGTH), ("outer", outer, LENGTH), ("inner", inner, LENGTH))
-    return Compared(demand, capacity, numbers=told)
+def _taken_up(sheet: Sheet, joint: Joint) -> tuple[float, float]:
+    """Where a joint begins and ends: at one place where nobody stated its sleeve."""
+    at = sheet.read(joint.at)
+    if joint.sleeve.stated is None:
+        return at, at
+    return ends_around(at, long=sheet.read(joint.sleeve))
+
+
+def _nearer(ends: tuple[float, float], outer: float, inner: float) -> tuple[float, float]:
+    """What has to lie clear of what: a joint tailwards of the outer end, or beyond the inner."""
+    start, end = ends
+    tailwards = surely_below(start + end, limit=outer + inner)
+    return (end, outer) if tailwards else (inner, start)
+
+
+def _told(
+    sheet: Sheet, one: Asked[Joint], outer: float, inner: float
+) -> tuple[tuple[str, float, Dimension], ...]:
+    at = sheet.read(one.subject.at)
+    return (("at", at, LENGTH), ("outer", outer, LENGTH), ("inner", inner, LENGTH))
 
 
 def _stacks(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[float, float]]:
@@ -85,8 +113,8 @@ def _as_taped(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
     return outer, outer + stack.inner_end_from_tail
 
 
-UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False)
-OUTBOARD = Question(ID, "splice-reach", LENGTH, outboard, strength=False)
+UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False, share=False)
+OUTBOARD = Question(ID, "splice-reach", LENGTH, outboard, strength=False, share=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -95,7 +123,7 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(one, DoesNotApply):
             yield one
             continue
-        joined, splices = one.support.joined, one.support.splices
+        joined, splices = one.support.joined, one.support.joints
         if not splices and joined is not None and joined.value is Joined.ONE_PIECE:
             yield DoesNotApply(ID, one.name, one.place, Message("na.one-piece"))
         elif not splices:
@@ -121,10 +149,14 @@ def _not_said(case: Case, beam: BeamSubject) -> Finding:
 
 def _of_splice(case: Case, beam: BeamSubject, splice: BeamSplice) -> Iterator[Finding]:
     place, name = (*beam.place, "splices", splice.id), f"{beam.name}/{splice.id}"
-    joint = Joint(read_of("splice_from_tail", splice, place), beam_reads(case, beam))
+    at, sleeve = (read_of(one, splice, place) for one in ("splice_from_tail", "splice_sleeve"))
+    joint = Joint(at, sleeve, beam_reads(case, beam))
     for question in (UNDER_STACK, OUTBOARD):
         rule = needed_value(case.practice, f"beam.{question.says}")
         found = question.judge(case, Asked(joint, name, place, (rule,)))
+        if splice.sleeve is not None:
+            long = Message("note.splice-sleeve", (("sleeve", Amount(splice.sleeve.value, LENGTH)),))
+            found = replace(found, notes=(*found.notes, long))
         yield found if question is UNDER_STACK else _to_a_person(found, splice)
 
 

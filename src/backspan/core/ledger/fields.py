@@ -32,6 +32,7 @@ _NAMES = {
     ("fitted", "found"): "connector",
     ("suspension_point", "softener"): "line_softener",
     ("unit", "label"): "label_state",
+    ("beam_splice", "there"): "joint_there",
 }
 
 

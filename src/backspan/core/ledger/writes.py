@@ -13,7 +13,7 @@ from typing import Any
 from backspan.core.ledger import bodies
 from backspan.core.ledger.document import Path, PlaceError, at, checked, drop_of, put
 from backspan.core.ledger.kinds import Body
-from backspan.core.model.beams import BeamFound
+from backspan.core.model.beams import BeamFound, BeamSplice, JointThere
 from backspan.core.model.project import Project
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.stages import StageFound
@@ -170,8 +170,17 @@ def _work(body: bodies.WorkPlanned, data: Any) -> Iterator[Write]:
 
 
 def _found(
-    body: bodies.NumberFound | bodies.CountFound | bodies.WordFound, _data: Any
+    body: bodies.NumberFound | bodies.CountFound | bodies.WordFound, data: Any
 ) -> Iterator[Write]:
+    match body.path:
+        case (*_, "splices", joint, "from_tail") if body.path[:1] == ("drops",):
+            # A distance of a joint that is not listed is of one more than anybody knew of.
+            if all(one["id"] != joint for one in at(data, body.path[:-2])):
+                yield Write(body.path[:-1], to_data(BeamSplice(joint)), add=True)
+        case (*_, "splices", _, "there") if body.found.value == JointThere.NOT_THERE:
+            # What was seen of a joint is nothing of one that is not there.
+            for name in ("pins", "order", "marks"):
+                yield Write((*body.path[:-1], name), None)
     yield Write(body.path, checked(body.path, to_data(body)["found"]))
 
 

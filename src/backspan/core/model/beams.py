@@ -145,9 +145,20 @@ class SpliceMarks(StrEnum):
     OTHER_SET = "marks of another set"
 
 
+class JointThere(StrEnum):
+    """Whether a joint is there that a plan shows, or that somebody stated."""
+
+    THERE = "joint there"
+    NOT_THERE = "no joint there"
+
+
 @dataclass(frozen=True, slots=True)
 class BeamSplice:
-    """A joint between two sections of a beam, `from_tail` along it, and what was seen of it."""
+    """A joint between two sections of a beam, `from_tail` along it, and what was seen of it.
+
+    `there` says that somebody looked for it; nobody has to where its pins, order or marks were
+    seen. `sleeve` is how long the joint is along the beam, half of it on either side.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
 
@@ -156,6 +167,15 @@ class BeamSplice:
     pins: Stated[SplicePins] | None = None
     order: Stated[SpliceOrder] | None = None
     marks: Stated[SpliceMarks] | None = None
+    there: Stated[JointThere] | None = None
+    sleeve: StatedPositive[Length] | None = None
+
+    @property
+    def absent(self) -> bool:
+        """Whether somebody looked for it and found none, and nobody saw anything of one."""
+        seen = (self.pins, self.order, self.marks)
+        gone = self.there is not None and self.there.value is JointThere.NOT_THERE
+        return gone and all(one is None for one in seen)
 
 
 @dataclass(frozen=True, slots=True)

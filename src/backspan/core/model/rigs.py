@@ -156,6 +156,11 @@ class CounterweightedBeam:
     unbraced_length: StatedPositive[Length] | None = None
     found: BeamFound = field(default_factory=BeamFound)
 
+    @property
+    def joints(self) -> tuple[BeamSplice, ...]:
+        """Its `splices` without those that somebody looked for in vain."""
+        return tuple(one for one in self.splices if not one.absent)
+
 
 class OtherSupportKind(StrEnum):
     """Supports that are named but not yet judged by this program."""

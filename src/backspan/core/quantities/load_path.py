@@ -214,6 +214,12 @@ LOAD_PATH: tuple[Quantity, ...] = (
         record="beam_splice",
         field="from_tail",
     ),
+    taped(
+        name="splice_sleeve",
+        words="length of the joint's sleeve along the beam",
+        record="beam_splice",
+        field="sleeve",
+    ),
     # Tieback and anchor
     Quantity(
         name="tieback_angle",

@@ -39,7 +39,7 @@ _NOT_CONTENT = frozenset(
 #: The same of one record, whose names are content elsewhere: where a beam is joined is.
 _NOT_CONTENT_OF: Mapping[type, frozenset[str]] = {
     Lifeline: frozenset({"splices"}),
-    BeamSplice: frozenset({"pins", "order", "marks"}),
+    BeamSplice: frozenset({"there", "pins", "order", "marks"}),
 }
 
 #: Kinds of kit that rigs did not name from the first: without one the code is what it was.
@@ -109,7 +109,7 @@ def _facts(value: Any) -> Any:
     if is_dataclass(value):
         facts = {}
         for name, default in _content(value.__class__):
-            stated = getattr(value, name)
+            stated = _there(getattr(value, name))
             if stated != default:
                 facts[name] = _facts(stated)
         return facts
@@ -118,6 +118,13 @@ def _facts(value: Any) -> Any:
     if isinstance(value, StrEnum):
         return str(value)
     return float(value) if isinstance(value, int) else value
+
+
+def _there(value: Any) -> Any:
+    """A list of joints without those that are not there; all else as it is."""
+    if not isinstance(value, tuple):
+        return value
+    return tuple(one for one in value if not (isinstance(one, BeamSplice) and one.absent))
 
 
 @cache

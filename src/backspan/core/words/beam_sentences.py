@@ -45,6 +45,10 @@ BEAM: dict[str, str] = {
         "Whether the beam is of one piece or of sections is not known, or joints are listed of a"
         " beam of one piece."
     ),
+    "beam-joint-there.pass": "Looked for: {found}.",
+    "beam-joint-there.missing": (
+        "Whether the joint is there is not known, or something was seen of one that is not there."
+    ),
     "beam-pins.pass": "Pins of the joint: {found}.",
     "beam-pins.fail": "Pins of the joint: {found}. The beam can come apart.",
     "beam-pins.missing": "Whether the pins of the joint are in and locked nobody stated.",
@@ -63,19 +67,27 @@ BEAM: dict[str, str] = {
     ),
     "splice-clear.missing": "Whether the joint lies clear of the counterweight is not known.",
     "splice-reach.pass": (
-        "The joint lies {at} from the tail, not between fulcrum at {outer} and line at {inner}."
+        "The joint lies {at} from the tail, clear of fulcrum at {outer} and line at {inner} and of"
+        " what is between them."
     ),
     "splice-reach.refer": (
-        "The joint lies {at} from the tail, between fulcrum at {outer} and line at {inner}: only"
-        " the maker of the beam can allow that."
+        "The joint lies {at} from the tail, over the fulcrum at {outer} or between it and the line"
+        " at {inner}: only the maker of the beam can allow that."
     ),
-    "splice-reach.missing": "Whether the joint lies between fulcrum and line is not known.",
+    "splice-reach.missing": (
+        "Whether the joint lies over the fulcrum, or between it and the line, is not known."
+    ),
     "splices.not-said": (
         "Where the sections of the beam meet nobody stated, nor that it is of one piece."
     ),
     "need.splice-reach": (
-        "Show that the maker of the beam allows joint {splice} outboard of the fulcrum, and sign."
+        "Show that the maker of the beam allows joint {splice} over the fulcrum or outboard of it,"
+        " and sign."
     ),
+    "note.splice-sleeve": (
+        "Its sleeve is {sleeve} long, half of it on either side of the joint: all of that counts."
+    ),
+    "outside.joint": "The joint lies beyond the end of the beam: measure it again.",
     "na.one-piece": "The beam is of one piece.",
 }
 

@@ -41,6 +41,7 @@ BY_MESSAGE: dict[str, str] = {
     "beam-marks.fail": "Use sections of one set.",
     "splice-clear.fail": "Move the counterweight clear of the joint, and have it reviewed.",
     "stack-stands.fail": "Measure again where the stack lies, or use a longer beam.",
+    "outside.joint": "Measure where the joint lies again, or say that it is not there.",
     "outside.inboard": "Move the beam inboard until its counterweight holds it down.",
     "outside.reach": "Measure the reach again.",
     "outside.rear_stand": "Measure the place of the rear stand again.",

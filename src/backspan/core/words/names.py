@@ -61,6 +61,7 @@ INPUTS: dict[str, str] = {
     "channels": "channels of the beam",
     "joined": "whether the beam is of one piece or of sections",
     "beam_splices": "joints between the sections of the beam, each with its distance from the tail",
+    "joint_there": "whether the joint is there",
     "pins": "pins of the joint",
     "order": "order of the sections at the joint",
     "marks": "marks of the sections at the joint",

@@ -56,7 +56,7 @@ WORD_INPUTS = frozenset(
             "listed",
         ),
         *("web", "stop_bolts", "square", "shackle", "beam_level", "beam_bow", "restrained"),
-        *("channels", "joined", "pins", "order", "marks"),
+        *("channels", "joined", "joint_there", "pins", "order", "marks"),
         *("grab", "grab_height", "splices", "tied_to", "rope_kind", "swing", "harness"),
         *("takes_rope", "connector", "pin", "saddle", "tightened", "damage"),
         *("termination_kind", "termination_maker"),

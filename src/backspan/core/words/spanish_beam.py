@@ -52,6 +52,10 @@ BEAM: dict[str, str] = {
         "No se sabe si la viga es de una pieza o de tramos, o figuran uniones en una viga de una"
         " pieza."
     ),
+    "beam-joint-there.pass": "Se buscó la unión: {found}.",
+    "beam-joint-there.missing": (
+        "No se sabe si la unión está ahí, o se vio algo de una que no está."
+    ),
     "beam-pins.pass": "Pasadores de la unión: {found}.",
     "beam-pins.fail": "Pasadores de la unión: {found}. La viga puede separarse.",
     "beam-pins.missing": "Nadie declaró si los pasadores de la unión están puestos y con cierre.",
@@ -74,20 +78,27 @@ BEAM: dict[str, str] = {
     ),
     "splice-clear.missing": "No se sabe si la unión queda fuera del contrapeso.",
     "splice-reach.pass": (
-        "La unión está a {at} de la cola, no entre el fulcro a {outer} y el cable a {inner}."
+        "La unión está a {at} de la cola, fuera del fulcro a {outer}, del cable a {inner} y de lo"
+        " que hay entre ellos."
     ),
     "splice-reach.refer": (
-        "La unión está a {at} de la cola, entre el fulcro a {outer} y el cable a {inner}: solo el"
-        " fabricante de la viga puede permitirlo."
+        "La unión está a {at} de la cola, sobre el fulcro a {outer} o entre él y el cable a"
+        " {inner}: solo el fabricante de la viga puede permitirlo."
     ),
-    "splice-reach.missing": "No se sabe si la unión queda entre el fulcro y el cable.",
+    "splice-reach.missing": (
+        "No se sabe si la unión queda sobre el fulcro, o entre él y el cable."
+    ),
     "splices.not-said": (
         "Nadie declaró dónde se unen los tramos de la viga, ni que sea de una pieza."
     ),
     "need.splice-reach": (
-        "Mostrar que el fabricante de la viga permite la unión {splice} por fuera del fulcro, y"
-        " firmarlo."
+        "Mostrar que el fabricante de la viga permite la unión {splice} sobre el fulcro o por"
+        " fuera de él, y firmarlo."
     ),
+    "note.splice-sleeve": (
+        "Su manguito mide {sleeve}, la mitad a cada lado de la unión: cuenta todo él."
+    ),
+    "outside.joint": "La unión está más allá del extremo de la viga: medirla de nuevo.",
     "na.one-piece": "La viga es de una pieza.",
 }
 
@@ -103,5 +114,6 @@ MENDS: dict[str, str] = {
     "beam-pins.fail": "Poner los pasadores del fabricante, cerrarlos todos, y mirar de nuevo.",
     "beam-order.fail": "Montar los tramos en el orden de su fabricante.",
     "beam-marks.fail": "Usar tramos de un mismo juego.",
+    "outside.joint": "Medir de nuevo dónde está la unión, o declarar que no está ahí.",
     "splice-clear.fail": "Mover el contrapeso fuera de la unión, y hacerlo revisar.",
 }

@@ -50,6 +50,8 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         opened=opened(waited, request.GET.get("open", "")),
         rigged=[name for name, _ in project.standing_rigs],
         things=() if drop.rig is None else things_of(project, drop.rig),
+        beams=drop.rig is not None
+        and any(one.counterweighted_beam for one in drop.rig.suspension_points),
         others=len(other_values(project, name, items, wanted)),
         findings=not_passed(findings_told(document)),
         topics=lines_of_topics(document),

@@ -29,8 +29,9 @@ def say_placed(request: HttpRequest, state: DayState, body: Body) -> None:
 def refuse_unplaced(state: DayState, body: Body) -> None:
     """Raise LedgerError, WireError where an entry has no place in the site as it stands."""
     read_body(*kind_of(body), to_data(body))
-    for write in writes_of(body, state.folded.data):
-        write.on(state.folded.data)
+    data = state.folded.data
+    for write in writes_of(body, data):
+        data = write.on(data)
 
 
 def found_now(request: HttpRequest, value: Any, text: str) -> StatedValue[Any]:

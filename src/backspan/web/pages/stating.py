@@ -29,8 +29,8 @@ from backspan.web.pages.common import (
 from backspan.web.pages.saying import refuse_unplaced
 from backspan.web.speaking import signer_of
 
-#: How a form says that it stood on the page of other values, not in a group of the drop's.
-VALUES = "values"
+#: How a form says that it stood on a page of its own, not in a group of the drop's.
+OWN_PAGES = frozenset({"values", "joints"})
 
 
 class Tap(StrEnum):
@@ -71,10 +71,10 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
 
 
 def _back(request: HttpRequest, name: str) -> HttpResponse:
-    """To where the form stood: the page of other values, or the group that was open there."""
+    """To where the form stood: a page of its own, or the group that was open there."""
     item, stood = request.POST.get("item", ""), request.POST.get("from", "")
-    if stood == VALUES:
-        return go_on("values", name, at=item)
+    if stood in OWN_PAGES:
+        return go_on(stood, name, at=item)
     return go_on("drop", name, query=urlencode({"open": stood}) if stood else "", at=item)
 
 

@@ -7,7 +7,8 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Decider, Verdict
-from backspan.core.model.beams import BeamFound, Joined, Square
+from backspan.core.model.beams import BeamFound, Joined, JointThere, Square
+from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.references import place_problems
 from backspan.core.wire import configuration_code
 from tests.unit.core.rigs import (
@@ -46,6 +47,20 @@ def test_one_that_reaches_out_is_for_a_qualified_person() -> None:
     assert out.verdict is Verdict.REFER
     assert [one.who for one in out.needs] == [Decider.QUALIFIED_PERSON]
     assert out.not_judged
+
+
+def test_one_beyond_the_end_of_the_beam_is_refused_however_it_was_stated() -> None:
+    found = findings(put(JOINED, (*SPLICE, "from_tail"), length("19 ft")), "splice-clear", ON_JOINT)
+    out = next(one for one in found if one.question == "splice-reach")
+    assert (out.verdict, out.message.id) == (Verdict.FAIL, "outside.joint")
+
+
+def test_a_sleeve_counts_on_either_side_and_is_told() -> None:
+    for text, answer in (("10 in", Verdict.PASS), ("12 in", Verdict.REFER)):
+        at_place = put(JOINED, (*SPLICE, "from_tail"), length("15 ft"))
+        found = findings(put(at_place, (*SPLICE, "sleeve"), length(text)), "splice-clear", ON_JOINT)
+        assert {one.question: one.verdict for one in found}["splice-reach"] is answer
+        assert {note.id for one in found for note in one.notes} >= {"note.splice-sleeve"}
 
 
 def test_each_way_in_which_the_stack_is_known_is_asked() -> None:
@@ -107,12 +122,32 @@ def test_where_a_beam_is_joined_is_of_the_configuration_what_was_seen_is_not() -
         assert {code((*SPLICE, name), seen(word)) for word in kind} == {now}
     others = {
         code((*SPLICE, "from_tail"), length("10 ft")),
+        code((*SPLICE, "sleeve"), length("1 ft")),
         code((*ARM, "joined"), None),
         code((*ARM, "splices"), ()),
         code((*ARM, "splices"), (JOINT, replace(JOINT, id="J2"))),
     }
-    assert len(others) == 4
+    assert len(others) == 5
     assert now not in others
+
+
+def test_a_joint_that_is_not_there_is_none_of_the_configuration() -> None:
+    gone = replace(JOINT, pins=None, order=None, marks=None, there=seen(JointThere.NOT_THERE))
+    without, with_it = put(JOINED, (*ARM, "splices"), ()), put(JOINED, (*ARM, "splices"), (gone,))
+    codes = {configuration_code(one, one.drops[0]) for one in (without, with_it)}
+    assert len(codes) == 1
+    there = put(JOINED, (*SPLICE, "there"), seen(JointThere.THERE))
+    assert configuration_code(there, there.drops[0]) == configuration_code(JOINED, JOINED.drops[0])
+
+
+def test_a_drawing_says_of_no_joint_that_it_is_not_there() -> None:
+    gone = StatedValue(JointThere.NOT_THERE, None, Evidence.DRAWING)
+    bare = replace(JOINT, pins=None, order=None, marks=None, there=gone)
+    project = put(
+        put(PROJECT, (*ARM, "splices"), (bare,)), (*ARM, "joined"), seen(Joined.ONE_PIECE)
+    )
+    (found,) = findings(project, "beam-seen", ON_JOINT)
+    assert found.verdict is Verdict.MISSING
 
 
 def test_a_support_of_another_kind_has_no_beam_to_look_at() -> None:

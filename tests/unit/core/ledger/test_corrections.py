@@ -31,6 +31,8 @@ from tests.unit.core.ledger.histories import (
 )
 from tests.unit.core.rigs import ON, PROJECT, TODAY
 
+JOINT = (*REACH[:-1], "splices", "J2", "from_tail")
+
 
 def test_two_who_differ_put_the_drop_in_dispute_until_it_is_settled() -> None:
     here = described()
@@ -64,6 +66,34 @@ def test_a_rig_set_up_while_another_measured_it_is_in_dispute() -> None:
     there.says(reach(0.9))
     here.gets(there)
     assert [one.path for one in here.site.disputes.unsettled] == [REACH]
+
+
+def test_a_joint_that_two_found_elsewhere_is_in_dispute_and_none_is_lost_unseen() -> None:
+    here = described()
+    there = here.apart("phone")
+    for one, away in ((here, 3.0), (there, 4.0)):
+        one.says(bodies.NumberFound(JOINT, StatedValue(away, None, Evidence.MEASURED)))
+    here.gets(there)
+    assert {one.path for one in here.site.disputes.unsettled} == {JOINT}
+    assert not here.site.unplaced
+    here.says(bodies.NumberFound(JOINT, StatedValue(3.0, None, Evidence.MEASURED)))
+    assert not here.site.disputes.unsettled
+
+
+def test_a_joint_found_on_a_beam_that_was_exchanged_meanwhile_is_in_dispute() -> None:
+    here = described()
+    there = here.apart("phone")
+    here.says(bodies.RigSetUp(DROP, RIG))
+    there.says(bodies.NumberFound(JOINT, StatedValue(3.0, None, Evidence.MEASURED)))
+    here.gets(there)
+    assert here.site.disputes.unsettled
+
+
+def test_only_a_distance_makes_a_joint() -> None:
+    here = described()
+    pins = bodies.WordFound((*JOINT[:-1], "pins"), StatedValue("all in and locked"))
+    here.says(pins)
+    assert [one.entry.body for one in here.site.unplaced] == [pins]
 
 
 def test_papers_of_two_devices_are_both_there() -> None:

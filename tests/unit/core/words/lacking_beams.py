@@ -11,6 +11,7 @@ from backspan.core.model.beams import (
     BeamSplice,
     Channels,
     Joined,
+    JointThere,
     Restraint,
     Shackle,
     SpliceMarks,
@@ -70,7 +71,9 @@ BEAM_FAULTS = tuple(
 OF_JOINT: tuple[tuple[Place, Any], ...] = (
     *(((*SPLICE, name), None) for name in (*OF_SPLICE, "from_tail")),
     *(((*SPLICE, name), seen(word)) for name, kind in OF_SPLICE.items() for word in kind),
-    *(((*SPLICE, "from_tail"), length(text)) for text in ("5 ft", "16 ft")),
+    *(((*SPLICE, "there"), seen(word)) for word in JointThere),
+    *(((*SPLICE, "from_tail"), length(text)) for text in ("5 ft", "16 ft", "19 ft")),
+    *(((*SPLICE, "sleeve"), length(text)) for text in ("1 ft", "4 ft")),
 )
 BEAMS = (
     *(put(PROJECT, place, value) for place, value in LACKS),
