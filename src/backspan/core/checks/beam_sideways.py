@@ -30,7 +30,7 @@ from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
 from backspan.core.sheet.plain_beam import SIDEWAYS, PlainBeam, plain_beams, unless_it_twists
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
-from backspan.core.sheet.reactions import standing
+from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
@@ -59,7 +59,7 @@ def work(sheet: Sheet, one: Asked[Upright]) -> Iterator[Sideways]:
     """What the fulcrum presses, under each rule's load and in service."""
     upright = one.subject
     beam, line = upright.support.beam, upright.support.line
-    stands = sheet.part("standing", lambda sheet: standing(sheet, beam, upright.rear_stand))
+    stands = standing(sheet, beam, upright.rear_stand)
     nominal = sheet.part("sideways", lambda sheet: _taken(sheet, upright))
     for value in one.values:
         rule = value.content
@@ -138,7 +138,7 @@ def judge(case: Case) -> Iterator[Answer]:
         upright = Upright(
             plain,
             support_reads(case, subject),
-            read_of("rear_stand", subject.support, subject.place),
+            rear_stand_read(case, subject),
             read_of("unbraced_length", subject.support, subject.place),
         )
         found = QUESTION.judge(case, Asked(upright, subject.name, subject.place, plain.values))

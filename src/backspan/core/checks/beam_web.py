@@ -62,7 +62,7 @@ from backspan.core.sheet.plain_beam import (
     unless_it_twists,
 )
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
-from backspan.core.sheet.reactions import Standing, standing
+from backspan.core.sheet.reactions import Standing, rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
@@ -98,7 +98,7 @@ class Local:
 def work(sheet: Sheet, one: Asked[Web]) -> Iterator[OnWeb]:
     """Shear and what presses the web, under each rule's load and in service."""
     web = one.subject
-    stands = sheet.part("standing", lambda sheet: standing(sheet, web.support.beam, web.rear_stand))
+    stands = standing(sheet, web.support.beam, web.rear_stand)
     yield from _sheared(sheet, one, stands)
     if web.plain.form in OPEN:
         yield from _pressed(sheet, one, stands)
@@ -219,7 +219,7 @@ def judge(case: Case) -> Iterator[Answer]:
         web = Web(
             plain,
             support_reads(case, subject),
-            read_of("rear_stand", subject.support, subject.place),
+            rear_stand_read(case, subject),
             read_of("bearing_length", fulcrum, (*subject.place, "fulcrum")),
         )
         found = QUESTION.judge(case, Asked(web, subject.name, subject.place, plain.values))

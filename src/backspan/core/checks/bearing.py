@@ -44,7 +44,7 @@ from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
-from backspan.core.sheet.reactions import most_behind, most_in_front, on_two_stands
+from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.signed import signed_for
@@ -97,23 +97,19 @@ def work(sheet: Sheet, one: Asked[Standing]) -> Iterator[Pressed]:
 
 
 def _reactions(
-    sheet: Sheet, standing: Standing, values: tuple[SelectedValue, ...]
+    sheet: Sheet, one: Standing, values: tuple[SelectedValue, ...]
 ) -> list[tuple[SelectedValue, float, float, bool]]:
     """Under each branch: its factor, what the stand carries, whether the rear took nothing off."""
-    support, found = standing.support, []
-    stands = on_two_stands(sheet, support.beam, standing.rear_stand)
-    idle = most_behind(sheet, stands, support.beam)
-    # Less than nothing at the front: the beam would lift off and turn about its rear stand.
-    sheet.positive("front", stands.front(sheet, 0.0, carried_behind=idle))
-    in_full = not standing.rear and stands.in_doubt_behind(support.beam)
+    support, found = one.support, []
+    there = standing(sheet, support.beam, one.rear_stand)
+    in_full = not one.rear and there.in_full
     for value in values:
         rule = value.content
         if not isinstance(rule, FactorOnLoad):
             continue
-        reaction = idle
-        if not standing.rear:
-            load = load_on_line(sheet, support.line, rule.load)
-            reaction = most_in_front(sheet, stands, load, in_full=in_full)
+        reaction = there.idle
+        if not one.rear:
+            reaction = there.front(sheet, load_on_line(sheet, support.line, rule.load))
         found.append((value, rule.factor, reaction, in_full))
     return found
 
@@ -188,7 +184,7 @@ def _standing(case: Case, beam: BeamSubject, *, rear: bool) -> Standing:
     before = "rear_" if rear else ""
     names = ("plate_length", "plate_width", "surface_strength")
     length, width, strength = (read_of(f"{before}{name}", record, place) for name in names)
-    stand = read_of("rear_stand", beam.support, beam.place)
+    stand = rear_stand_read(case, beam)
     pad = None if record is None else record.pad
     return Standing(
         support_reads(case, beam),

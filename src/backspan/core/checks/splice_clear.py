@@ -54,9 +54,29 @@ class Apart(Compared):
 
 def under_stack(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     """The joint against the nearer end of the stack, by each way in which that is known."""
+    yield from by_its_gap(sheet, one)
+    yield from as_it_was_taped(sheet, one)
+
+
+def by_its_gap(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
+    """The joint against the stack from its tail gap inwards, unless only the backspan is known."""
+    beam = one.subject.beam
+    if beam.from_stack or beam.tail_gap.stated is not None:
+        outer, inner = sheet.part("by-gap", lambda sheet: _by_gap(sheet, beam))
+        yield _beside_stack(sheet, one, outer, inner)
+
+
+def as_it_was_taped(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
+    """The joint against the stack around its taped backspan, where that is known."""
+    beam = one.subject.beam
+    if beam.both or not (beam.from_stack or beam.tail_gap.stated is not None):
+        outer, inner = sheet.part("as-taped", lambda sheet: _as_taped(sheet, beam))
+        yield _beside_stack(sheet, one, outer, inner)
+
+
+def _beside_stack(sheet: Sheet, one: Asked[Joint], outer: float, inner: float) -> Compared:
     ends = _taken_up(sheet, one.subject)
-    for outer, inner in _stacks(sheet, one.subject.beam):
-        yield Compared(*_nearer(ends, outer, inner), numbers=_told(sheet, one, outer, inner))
+    return Compared(*_nearer(ends, outer, inner), numbers=_told(sheet, one, outer, inner))
 
 
 def outboard(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
@@ -91,15 +111,6 @@ def _told(
     return (("at", at, LENGTH), ("outer", outer, LENGTH), ("inner", inner, LENGTH))
 
 
-def _stacks(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[float, float]]:
-    """The outer and the inner end of the stack."""
-    by_gap = beam.from_stack or beam.tail_gap.stated is not None
-    if by_gap:
-        yield sheet.part("by-gap", lambda sheet: _by_gap(sheet, beam))
-    if beam.both or not by_gap:
-        yield sheet.part("as-taped", lambda sheet: _as_taped(sheet, beam))
-
-
 def _by_gap(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
     gap = sheet.read(beam.tail_gap)
     return gap, inner_end(sheet, stack_rows(sheet, beam), tail_gap=gap)
@@ -113,7 +124,15 @@ def _as_taped(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
     return outer, outer + stack.inner_end_from_tail
 
 
-UNDER_STACK = Question(ID, "splice-clear", LENGTH, under_stack, strength=False, share=False)
+UNDER_STACK = Question(
+    ID,
+    "splice-clear",
+    LENGTH,
+    under_stack,
+    strength=False,
+    share=False,
+    apart=(by_its_gap, as_it_was_taped),
+)
 OUTBOARD = Question(ID, "splice-reach", LENGTH, outboard, strength=False, share=False)
 
 

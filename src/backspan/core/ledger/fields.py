@@ -21,19 +21,8 @@ from backspan.core.model.units import Unit
 from backspan.core.quantities import Dimension
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.quantities.quantity import RATING
+from backspan.core.sheet.leans_on import NAMES_OF_WORDS
 from backspan.core.wire.hints import bare, fields_of, marker, record_class, repeated
-
-#: Fields that another name is known by in the trade's words.
-_NAMES = {
-    ("tieback", "found"): "tieback",
-    ("tieback", "softener"): "tieback_softener",
-    ("lifeline", "found"): "lifeline",
-    ("lifeline", "softener"): "lifeline_softener",
-    ("fitted", "found"): "connector",
-    ("suspension_point", "softener"): "line_softener",
-    ("unit", "label"): "label_state",
-    ("beam_splice", "there"): "joint_there",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +42,7 @@ class Stateable:
     @property
     def name(self) -> str:
         """The input's name in the trade's words (core/words)."""
-        named = _NAMES.get((self.record, self.field))
+        named = NAMES_OF_WORDS.get((self.record, self.field))
         if named is not None:
             return named
         rows = (one for one in QUANTITIES.values() if one.field == self.field)

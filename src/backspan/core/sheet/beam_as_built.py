@@ -76,7 +76,14 @@ class OwnWeight:
 
 
 def beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
-    """What may be read of a beam, each value with the evidence it asks for and its place."""
+    """What may be read of a beam, each value with the evidence it asks for and its place.
+
+    The same for all checks, so that what one works out of it is known to the others.
+    """
+    return case.once(("beam-reads", subject.place), lambda: _beam_reads(case, subject))
+
+
+def _beam_reads(case: Case, subject: BeamSubject) -> BeamReads:
     support = subject.support
     beam = case.beam(support.beam)
     on_roof, of_kit = subject.place, ("kit", "beams", beam.id)

@@ -18,7 +18,8 @@ from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.uses import uses_of
 
 #: What a word is called where its field alone does not say it.
-_WORDS = {
+#: Stated words that another name is known by in the trade's words, by their record and field.
+NAMES_OF_WORDS = {
     ("unit", "label"): "label_state",
     ("tieback", "found"): "tieback",
     ("lifeline", "found"): "lifeline",
@@ -26,6 +27,7 @@ _WORDS = {
     ("tieback", "softener"): "tieback_softener",
     ("lifeline", "softener"): "lifeline_softener",
     ("suspension_point", "softener"): "line_softener",
+    ("beam_splice", "there"): "joint_there",
 }
 _NUMBERS = {(one.record, one.field): one.name for one in QUANTITIES.values() if one.record}
 
@@ -59,7 +61,7 @@ def _snake(name: str) -> str:
 def name_of_field(record: type, field: str) -> str:
     """What a stated value is called: the name of its quantity, or of the word it is."""
     there = (record_name(record), field)
-    return _NUMBERS.get(there) or _WORDS.get(there, field)
+    return _NUMBERS.get(there) or NAMES_OF_WORDS.get(there, field)
 
 
 def _stated_of(record: Any, place: Place) -> Iterator[StatedAt]:

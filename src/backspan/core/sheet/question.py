@@ -196,6 +196,9 @@ class Question(Generic[S, C]):
     """Whether demand over capacity is a share of strength; else it is never ranked with those."""
     share: bool = True
     """Whether demand over capacity is told at all: what has to be equal is always all of it."""
+    apart: tuple[Callable[[Sheet, Asked[S]], Iterable[C]], ...] = ()
+    """The branches of `work` one by one, where each reads its own: it is asked at the corners of
+    what it reads, and not at those of what only another one reads."""
 
     def judge(self, case: Case, one: Asked[S]) -> Finding:
         """The finding at the worst corner of what is doubtful."""
@@ -226,9 +229,27 @@ class Question(Generic[S, C]):
         self, case: Case, one: Asked[S], moved: Mapping[Place, float] | None = None
     ) -> Worst[C] | None:
         """The worst corner where the values in `moved` are stated instead; None if too many."""
-        moved = moved or {}
+        moved, parts = moved or {}, _parts_of(case)
+        if not self.apart:
+            return self._worst(case, one, moved, parts)
         reads: dict[Place, Read] = {}
-        parts: Parts = {}
+        stated = self.bare(moved, one, reads, parts)
+        each = [replace(self, work=work, apart=()).worst(case, one, moved) for work in self.apart]
+        if any(found is None for found in each):
+            return None
+        # A branch that is not asked of this subject has no corner, and no answer that could count.
+        asked = [found for found in each if found and (found.found.branches or found.found.outside)]
+        if not asked:
+            return Worst(moved, stated, stated, reads, parts)
+        worst = min(asked, key=lambda found: found.found.rank)
+        for found in asked:
+            reads.update(found.reads)
+        return Worst(worst.corner, self.bare(worst.corner, one, reads, parts), stated, reads, parts)
+
+    def _worst(
+        self, case: Case, one: Asked[S], moved: Mapping[Place, float], parts: Parts
+    ) -> Worst[C] | None:
+        reads: dict[Place, Read] = {}
         stated = self.bare(moved, one, reads, parts)
         while True:
             doubts = _doubts(case, reads, moved)
@@ -253,7 +274,7 @@ class Question(Generic[S, C]):
     ) -> bool:
         """Whether every corner is accepted where the values in `moved` are stated instead."""
         reads: dict[Place, Read] = {}
-        parts: Parts = {}
+        parts = _parts_of(case)
         if not accepts(self.bare(moved, one, reads, parts)):
             return False
         while True:
@@ -278,7 +299,7 @@ class Question(Generic[S, C]):
 
         `parts` keeps what is known of one question on one subject from corner to corner.
         """
-        sheet = BareSheet(values, reads, parts={} if parts is None else parts)
+        sheet = BareSheet(values, reads, parts=Parts() if parts is None else parts)
         branches = tuple(self.work(sheet, one))
         return weigh(branches, sheet.outside)
 
@@ -350,6 +371,11 @@ def _governing_first(
     if first is None:
         return tuple(values)
     return (first, *(value for value in values if value is not first))
+
+
+def _parts_of(case: Case) -> Parts:
+    """Nothing known of a question yet; with what all questions of the case share."""
+    return Parts(common=case.once("common-parts", dict))
 
 
 def _doubts(

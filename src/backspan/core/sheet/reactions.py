@@ -19,8 +19,10 @@ from backspan.core.sheet.beam_as_built import (
     one_way,
     own_weight,
 )
-from backspan.core.sheet.reads import Read
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
+from backspan.core.sheet.subjects import BeamSubject
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +82,20 @@ class Standing:
 
 def standing(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> Standing:
     """A beam on its two stands; outside its domain where its front lifts."""
+    return sheet.part(
+        "standing", lambda sheet: _stands(sheet, beam, rear_stand), of=(beam, rear_stand)
+    )
+
+
+def rear_stand_read(case: Case, subject: BeamSubject) -> Read:
+    """How far back the rear stand is: the same for all checks, as `beam_reads` is."""
+    return case.once(
+        ("rear-stand", subject.place),
+        lambda: read_of("rear_stand", subject.support, subject.place),
+    )
+
+
+def _stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> Standing:
     stands = on_two_stands(sheet, beam, rear_stand)
     idle = most_behind(sheet, stands, beam)
     # Less than nothing at the front: the beam would lift off and turn about its rear stand.

@@ -9,6 +9,7 @@ written once, for the case in which all is known. A step that came out NaN is no
 A check asked at every corner works the same parts out again and again: what a plate presses does
 not hang on where the plate stands. A part of a work may say so (`part`). It is then known again by
 the values that it read: work that reads the same values goes the same way and comes to the same.
+What several questions ask of one thing - what a beam presses on its two stands - is known to all.
 """
 
 from __future__ import annotations
@@ -55,8 +56,22 @@ class KnownPart:
         return tuple([get(place, stated) for place, stated in self.stated])
 
 
-#: The parts that are known of one question on one subject, by name.
-Parts = dict[Hashable, list[KnownPart]]
+#: Parts that hang on nothing but the things they are of, with those: they keep their identity.
+CommonParts = dict[tuple[Hashable, ...], tuple[tuple[object, ...], list[KnownPart]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Parts:
+    """What is known of one question on one subject, by name; and what all questions share."""
+
+    own: dict[Hashable, list[KnownPart]] = field(default_factory=dict)
+    common: CommonParts = field(default_factory=dict)
+
+    def known(self, name: Hashable, of: tuple[object, ...]) -> list[KnownPart]:
+        """What is known under a name: of the very things in `of`, or of the question itself."""
+        if not of:
+            return self.own.setdefault(name, [])
+        return self.common.setdefault((name, *map(id, of)), (of, []))[1]
 
 
 class Sheet(Protocol):
@@ -72,11 +87,11 @@ class Sheet(Protocol):
     def aside(self) -> Sheet:
         """A sheet at the corner looked at of which nothing is noted: for what only chooses."""
 
-    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:
+    def part(self, name: Hashable, work: Callable[[Sheet], T], *, of: tuple[object, ...] = ()) -> T:
         """What a part of the work comes to; nobody may change what it gives.
 
         It hangs on nothing but what it reads of the sheet, and on `name` within one question on
-        one subject.
+        one subject. With `of` it hangs on the name and those very things alone, whoever asks.
         """
 
     def read(self, one: Read) -> float:
@@ -120,7 +135,13 @@ class RecordedSheet:
         """As `Sheet.aside`."""
         return BareSheet(self.corner, {})
 
-    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:  # noqa: ARG002 - all is noted
+    def part(
+        self,
+        name: Hashable,  # noqa: ARG002 - all is noted
+        work: Callable[[Sheet], T],
+        *,
+        of: tuple[object, ...] = (),  # noqa: ARG002 - likewise
+    ) -> T:
         """As `Sheet.part`, worked out and noted each time."""
         return work(self)
 
@@ -156,7 +177,7 @@ class BareSheet:
     corner: Corner
     reads: dict[Place, Read]
     outside: list[str] = field(default_factory=list)
-    parts: Parts = field(default_factory=dict)
+    parts: Parts = field(default_factory=Parts)
     beside: dict[Place, Read] = field(default_factory=dict)
     """What was read without doubt of its own: it decides too, and brings no corner."""
 
@@ -168,9 +189,9 @@ class BareSheet:
         """As `Sheet.aside`."""
         return BareSheet(self.corner, self.beside, [], self.parts, self.beside)
 
-    def part(self, name: Hashable, work: Callable[[Sheet], T]) -> T:
+    def part(self, name: Hashable, work: Callable[[Sheet], T], *, of: tuple[object, ...] = ()) -> T:
         """As `Sheet.part`; what was read there before is not worked out again."""
-        known = self.parts.setdefault(name, [])
+        known = self.parts.known(name, of)
         for one in known:
             there = one.found.get(one.values(self.corner))
             if there is not None:

@@ -40,6 +40,11 @@ SELECTORS: dict[str, list[Callable[[float], float]]] = {
     "at_most": [lambda x: numbers.at_most(x, most=5.0), lambda x: numbers.at_most(1.0, most=x)],
     "smaller": [lambda x: numbers.smaller(x, 5.0), lambda x: numbers.smaller(1.0, x)],
     "root": [numbers.root],
+    "ends_around": [
+        lambda x: numbers.ends_around(x, long=1.0)[0],
+        lambda x: numbers.ends_around(1.0, long=x)[0],
+        lambda x: numbers.ends_around(1.0, long=x)[1],
+    ],
     "full_rows": [lambda x: numbers.full_rows(x, per_row=2)],
 }
 #: What decides a branch: unknown is never surely so, and what it decides goes on unknown.

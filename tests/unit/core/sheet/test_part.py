@@ -86,3 +86,25 @@ def test_a_part_within_a_part_tells_all_it_read() -> None:
         sheet = BareSheet(placed(corner), places, parts=parts)
         assert sheet.part("outer", outer) == expected
         assert list(places) == [("a",), ("b",)]
+
+
+def test_what_is_of_the_same_things_is_known_to_every_question_and_of_others_to_none() -> None:
+    one, calls = read("a", 1.0), list[float]()
+    first, second = Parts(), Parts(common={})
+    shared = Parts(common=first.common)
+    thing, other = object(), object()
+
+    def work(sheet: Sheet) -> float:
+        calls.append(sheet.read(one))
+        return calls[-1]
+
+    for parts, of, expected in (
+        (first, thing, 1),
+        (shared, thing, 1),
+        (shared, other, 2),
+        (second, thing, 3),
+    ):
+        places: dict[Place, Read] = {}
+        assert BareSheet({}, places, parts=parts).part("one", work, of=(of,)) == 1.0
+        assert (len(calls), list(places)) == (expected, [("a",)])
+    assert not first.own
