@@ -90,7 +90,7 @@ def test_the_front_tells_every_drop_under_its_kind_of_reason() -> None:
         "Pass": ["S1"],
     }
     (passed,) = front["reasons"][-1]["rows"]
-    assert passed["title"] == "10 topics taken over"
+    assert passed["title"] == "9 topics taken over"
 
 
 def test_the_contractor_the_designer_and_the_reviewer_are_three() -> None:

@@ -14,6 +14,7 @@ from backspan.core.checks import CHECKS
 from backspan.core.findings import WORST_FIRST, Finding, Message, TopicAnswer, Verdict
 from backspan.core.model.topics import Topic
 from backspan.core.review.take_over import as_told, given_for, why_not
+from backspan.core.sheet.beam_section import by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.subjects import in_force
@@ -22,10 +23,11 @@ from backspan.core.sheet.witness import words_of
 #: The topics whose every question a check of this version asks.
 JUDGED_WHOLE = frozenset(
     (
-        *(Topic.TIPPING, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK, Topic.ANCHORS),
-        *(Topic.STAGE, Topic.PEOPLE, Topic.FALL_ARREST, Topic.EDGES),
+        *(Topic.TIPPING, Topic.BEAM, Topic.STANDS_ON, Topic.LINE, Topic.TIEBACK),
+        *(Topic.ANCHORS, Topic.STAGE, Topic.PEOPLE, Topic.FALL_ARREST, Topic.EDGES),
     )
 )
+_OF_SUPPORTS = {Topic.STANDS_ON, Topic.BEAM}
 #: What a rule set in force has to say for the topic to be judged at all; no custom stands in.
 _NEEDS_RULE = {Topic.LINE: "line.rated-load", Topic.EDGES: "geometry.least-parapet"}
 
@@ -51,11 +53,19 @@ def who_may(case: Case, topic: Topic) -> tuple[str, ...]:
 
 
 def _judged_whole(case: Case, topic: Topic) -> bool:
-    """Not what a support of another kind stands on, nor what every rule set in force leaves out."""
-    other = topic is Topic.STANDS_ON and any(one.other_support for one in case.points)
+    """Not a support of another kind, a beam that no label rates, nor what every text leaves out.
+
+    Of a beam that is reckoned by its section nobody asks the web where its line hangs.
+    """
+    other = topic in _OF_SUPPORTS and any(one.other_support for one in case.points)
+    plain = topic is Topic.BEAM and any(
+        by_its_section(case.beam(one.counterweighted_beam.beam))
+        for one in case.points
+        if one.counterweighted_beam is not None
+    )
     key = _NEEDS_RULE.get(topic)
     silent = key is not None and not in_force(case, key)
-    return topic in JUDGED_WHOLE and not other and not silent
+    return topic in JUDGED_WHOLE and not other and not plain and not silent
 
 
 def _answer(

@@ -17,6 +17,7 @@ from backspan.core.review import review
 from backspan.core.review.topics import JUDGED_WHOLE
 from backspan.core.wire import configuration_code
 from backspan.core.words import drop_answer
+from tests.unit.core.checks.test_beam_sideways import held
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -25,8 +26,10 @@ from tests.unit.core.rigs import (
     LIBRARY,
     ON,
     PROJECT,
+    RIG,
     STACK,
     count,
+    length,
     put,
     seen,
 )
@@ -75,18 +78,29 @@ def test_every_topic_answers_once_in_one_order() -> None:
     assert tuple(one.topic for one in made(PROJECT).topics) == tuple(Topic)
 
 
+def test_a_beam_that_no_label_rates_is_not_judged_whole() -> None:
+    """Each of its findings passes, and its web is not asked where its line hangs."""
+    right = (*RIG, "suspension_points", "R", "counterweighted_beam", "unbraced_length")
+    both = put(held("40 in"), right, length("40 in", tolerance="0 in"))
+    both = put(both, ("kit", "units", "B-2", "label"), seen(LabelState.NONE))
+    found = made(replace(both, taken_over=()))
+    beam = topic(found, Topic.BEAM)
+    assert {found.findings[at].verdict for at in beam.findings} == {Verdict.PASS}
+    assert (beam.verdict, beam.not_judged) == (Verdict.REFER, True)
+
+
 def test_with_everything_taken_over_it_passes_and_says_how_much_was() -> None:
     found = made(PROJECT)
     assert found.verdict is Verdict.PASS
-    assert drop_answer(found) == "pass, 9 topics taken over"
+    assert drop_answer(found) == "pass, 8 topics taken over"
     assert topic(found, Topic.TIPPING).taken_over is None
 
 
 @pytest.mark.parametrize(
     ("which", "until", "said"),
     [
-        (Topic.BEAM, "2026-12-19", "topic.taken-over-lapses"),
-        (Topic.BEAM, "2026-12-20", "topic.taken-over"),
+        (Topic.INDEPENDENCE, "2026-12-19", "topic.taken-over-lapses"),
+        (Topic.INDEPENDENCE, "2026-12-20", "topic.taken-over"),
         (Topic.SHIFT, "2026-11-25", "topic.taken-over"),
     ],
 )
@@ -99,7 +113,7 @@ def test_a_letter_that_ends_before_the_work_says_so(which: Topic, until: str, sa
 def test_with_nothing_taken_over_the_same_rig_does_not_pass() -> None:
     found = made(replace(PROJECT, taken_over=()))
     assert found.verdict is Verdict.REFER
-    assert drop_answer(found) == "refer, 9 topics open"
+    assert drop_answer(found) == "refer, 8 topics open"
     assert topic(found, Topic.TIPPING).verdict is Verdict.PASS
     assert all(one.not_judged for one in found.topics if one.topic not in JUDGED_WHOLE)
 
@@ -136,7 +150,8 @@ def test_what_is_missing_can_not_be_taken_over() -> None:
 
 
 def test_a_refer_that_the_program_gives_a_reason_for_can_not_be_taken_over() -> None:
-    unlikely = coded(taken(Topic.BEAM, put(PROJECT, GROUP, count(41)), topics=(Topic.TIPPING,)))
+    many = put(PROJECT, GROUP, count(41))
+    unlikely = coded(taken(Topic.INDEPENDENCE, many, topics=(Topic.TIPPING,)))
     found = topic(made(put(unlikely, (*BEAM, "label", "most_pieces", "value"), 50)), Topic.TIPPING)
     assert found.verdict is Verdict.REFER
     assert {note.id for note in found.notes} == {"take-over.answered"}
@@ -147,7 +162,7 @@ def test_a_support_this_version_does_not_judge_can_be() -> None:
         put(PROJECT, ARM, None), (*LEFT, "other_support"), OtherSupport(OtherSupportKind.DAVIT)
     )
     assert topic(made(davit), Topic.TIPPING).not_judged
-    davit = taken(Topic.BEAM, davit, topics=(Topic.TIPPING, *PROJECT.taken_over[0].topics))
+    davit = taken(Topic.INDEPENDENCE, davit, topics=(Topic.TIPPING, *PROJECT.taken_over[0].topics))
     assert topic(made(coded(davit)), Topic.TIPPING).taken_over is not None
 
 
@@ -177,7 +192,7 @@ def test_without_an_employer_nor_a_card_it_has_no_effect() -> None:
 
 
 def test_a_role_that_may_not() -> None:
-    without_effect(person(PROJECT, "LE", role="painter"), Topic.BEAM, "role")
+    without_effect(person(PROJECT, "LE", role="painter"), Topic.INDEPENDENCE, "role")
     without_effect(taken(Topic.SHIFT, by="PE"), Topic.SHIFT, "role")
 
 
@@ -200,9 +215,10 @@ def test_a_moved_beam_ends_every_take_over_and_says_so() -> None:
 def test_a_code_read_aloud_is_understood_and_no_code_is_none() -> None:
     code = PROJECT.taken_over[0].drops[0].configuration
     spoken = replace(PROJECT.taken_over[0].drops[0], configuration=code.lower().replace("-", " "))
-    assert topic(made(taken(Topic.BEAM, drops=(spoken,))), Topic.BEAM).taken_over is not None
+    given = made(taken(Topic.INDEPENDENCE, drops=(spoken,)))
+    assert topic(given, Topic.INDEPENDENCE).taken_over is not None
     none = replace(spoken, configuration="any")
-    without_effect(taken(Topic.BEAM, drops=(none,)), Topic.BEAM, "configuration")
+    without_effect(taken(Topic.INDEPENDENCE, drops=(none,)), Topic.INDEPENDENCE, "configuration")
 
 
 def test_another_document_may_hold_where_one_does_not() -> None:
