@@ -84,11 +84,10 @@ def test_rows_are_shown_as_they_would_be_stated() -> None:
         (
             "B1",
             "10'-0\" along S, 12'-0\" back",
-            "eye bolt",
-            "fall arrest, tieback",
-            "5,000 lb (told)",
-            "inspected 2026-03-03",
-            "cast in",
+            "eye bolt, cast in",
+            "fall arrest, tieback, 5,000 lb (told)",
+            "2026-03-03",
+            "-",
             "conditional",
         ),
     )

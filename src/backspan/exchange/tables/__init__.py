@@ -11,7 +11,7 @@ from backspan.exchange.tables.cells import (
     carried,
 )
 from backspan.exchange.tables.opening import is_table, read_table
-from backspan.exchange.tables.stated import EVIDENCE, HEADINGS, What, shown, stated
+from backspan.exchange.tables.stated import EVIDENCE, HEADINGS, What, entries_for, shown, stated
 
 __all__ = [
     "EVIDENCE",
@@ -25,6 +25,7 @@ __all__ = [
     "What",
     "brought",
     "carried",
+    "entries_for",
     "is_table",
     "read_table",
     "shown",

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 from enum import StrEnum
 
 from backspan.core.errors import quoted
+from backspan.core.ledger import bodies
+from backspan.core.ledger.kinds import Body
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.project import Project
 from backspan.core.model.references import problems
@@ -30,7 +33,7 @@ class What(StrEnum):
 
 
 HEADINGS = {
-    What.ANCHORS: ("mark", "where", "what it is", "uses", "rating", "days", "fixed", "standing"),
+    What.ANCHORS: ("mark", "where", "what it is", "uses", "inspected", "certified", "standing"),
     What.DROPS: ("mark", "name", "edge", "begins at", "width", "height", "clear below"),
 }
 
@@ -72,24 +75,28 @@ def shown(
     return tuple(tuple(text or "-" for text in _row(one, project, of)) for one in rows)
 
 
+def entries_for(rows: tuple[Anchor, ...] | tuple[Drop, ...], roof: str) -> Iterator[Body]:
+    """The entries that state them, one each."""
+    for one in rows:
+        if isinstance(one, Drop):
+            yield bodies.DropDescribed(one)
+        else:
+            yield bodies.AnchorRegistered(roof, one)
+
+
 def _row(one: Anchor | Drop, project: Project, of: Roof) -> Row:
     if isinstance(one, Drop):
         said = (one.width, one.height, one.clear_below)
         lengths = [_value(each, LENGTH, project) for each in said]
         return (one.id, one.name or "", one.edge, _length(one.start, project), *lengths)
-    days = [
-        f"{name} {day}"
-        for name, day in (("inspected", one.inspected), ("certified", one.certified))
-        if day
-    ]
+    rating = _value(one.rating, FORCE, project)
     return (
         one.id,
         _where(one, of, project),
-        one.kind,
-        ", ".join(one.uses),
-        _value(one.rating, FORCE, project),
-        ", ".join(days),
-        one.fixed_by or "",
+        ", ".join(filter(None, (one.kind, one.fixed_by))),
+        ", ".join(filter(None, (*one.uses, rating))),
+        one.inspected or "",
+        one.certified or "",
         one.standing,
     )
 
