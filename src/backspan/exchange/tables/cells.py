@@ -16,6 +16,8 @@ MOST_BYTES, MOST_ROWS, MOST_COLUMNS = 5_000_000, 5_000, 60
 MOST_TEXT = 600_000
 #: So many problems are told.
 MOST_SHOWN = 1_000
+#: Bytes that a form carries: with the rest of it less than a request may hold.
+_MOST_CARRIED = 900_000
 _LETTERS = 26
 
 
@@ -116,12 +118,23 @@ def sound(table: Table) -> Table:
 
 
 def carried(table: Table) -> str:
-    """The table as a text that a form carries from where it is shown to where it is stated."""
+    """The table as a text that a form carries from where it is shown to where it is stated.
+
+    Raises TableError for one that no form carries.
+    """
     rows = [
-        [row.number, [[column, one.text, one.odd] for column, one in row.cells.items()]]
+        [
+            row.number,
+            [[at, one.text, *filter(None, [one.odd])] for at, one in row.cells.items()],
+        ]
         for row in table.rows
     ]
-    return json.dumps([table.origin, table.sheet, rows], ensure_ascii=False)
+    text = json.dumps([table.origin, table.sheet, rows], ensure_ascii=False, separators=(",", ":"))
+    size = len(text.encode("utf-8"))
+    if size > _MOST_CARRIED:
+        found = f"{size:,} bytes of rows"
+        raise refused(table.origin, found, f"at most {_MOST_CARRIED:,} on a page: send it in parts")
+    return text
 
 
 def brought(text: str) -> Table:
@@ -134,7 +147,7 @@ def brought(text: str) -> Table:
             tuple(
                 Row(
                     int(number),
-                    {int(column): Cell(_text(one), _text(odd)) for column, one, odd in cells},
+                    {int(column): Cell(*map(_text, said)) for column, *said in cells},
                 )
                 for number, cells in rows
             ),
