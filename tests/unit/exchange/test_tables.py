@@ -208,7 +208,8 @@ def test_a_roof_that_is_not_there_is_told() -> None:
 def test_a_table_is_carried_by_a_form_whole_or_refused() -> None:
     table = read_table((HEAD + ROW).encode(), "roof.csv", "anchors")
     assert brought(carried(table)) == table
-    for text in ("", "[]", "[1, null, []]", '["a", null, [[1, [[1, 2, ""]]]]]', "[" * 9_999):
+    odd = ('["a", null, [[1, [[0, "id"]]]]]', '["a", null, [[1e999, []]]]')
+    for text in (*odd, "", "[]", "[1, null, []]", '["a", null, [[1, [[1, 2]]]]]', "[" * 9_999):
         with pytest.raises(TableError, match="choose the file again"):
             brought(text)
 

@@ -146,16 +146,23 @@ def brought(text: str) -> Table:
             None if sheet is None else _text(sheet),
             tuple(
                 Row(
-                    int(number),
-                    {int(column): Cell(*map(_text, said)) for column, *said in cells},
+                    _counted(number),
+                    {_counted(column): Cell(*map(_text, said)) for column, *said in cells},
                 )
                 for number, cells in rows
             ),
         )
-    except (ValueError, TypeError, RecursionError) as error:
+    except (ValueError, TypeError, OverflowError, RecursionError) as error:
         expected = "the rows that the page showed; choose the file again"
         raise refused("the table", "rows that no page of ours wrote", expected) from error
     return sound(found)
+
+
+def _counted(value: Any) -> int:
+    """A number of a row or column, counted from 1."""
+    if not isinstance(value, int) or value < 1:
+        raise ValueError(value)
+    return value
 
 
 def _text(value: Any) -> str:
