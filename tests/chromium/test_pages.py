@@ -39,6 +39,8 @@ PATHS = (
     "/set-up/anchors?of=A01",
     "/set-up/roofs/MAIN/",
     "/set-up/roofs/MAIN/obstacles",
+    "/set-up/roofs/MAIN/table/anchors",
+    "/set-up/roofs/MAIN/table/drops",
     "/set-up/limits",
     "/set-up/drops?like=S5",
     "/set-up/units?of=H-01",

@@ -1,4 +1,4 @@
-"""`backspan import`: a project file, or the archive of a site, becomes entries of a record."""
+"""`backspan import`: a project file, a table or the archive of a site becomes entries."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ import click
 
 from backspan.cli.site_source import DATABASE, is_archive, now
 from backspan.cli.status import Status
+from backspan.cli.table_import import Asked, ended_by, refuse_incomplete, table_text, taken
 from backspan.core.errors import quoted
 
 if TYPE_CHECKING:
@@ -23,17 +24,27 @@ signs them. It is made where there is none. Of a project file only what is new i
 entries, stated by the person that --by names; what was found on the roof since is not undone. Of
 an archive whatever is not here yet is taken, once all of it was proven.
 
+A table (.csv or .xlsx) holds anchors or drops of one roof, under the names that a project file has
+for their fields: id, kind, edge, along and back, or x and y, and for an anchor uses, rating,
+inspected, certified, fixed_by, standing; id, edge, start, width, and for a drop name, height,
+clear_below. Its rows are shown as they would be stated; --state states them, all or none. A rating
+out of a table is told, or read from a drawing; a certificate is stated on the anchor's own page.
+
 \b
 Examples:
   backspan import site.yaml --into record --by MT
   backspan import site.yaml --into record --by MT --show
   backspan import site.tar --into record
+  backspan import anchors.csv --what anchors --roof MAIN --into record --by MT
+  backspan import anchors.csv --what anchors --roof MAIN --into record --by MT --state
 
 Exit status: 0 taken (or shown), 2 bad input or usage: then nothing was taken.
 """
 
 
-@click.command("import", help=HELP, short_help="Take a project file or an archive into a record.")
+@click.command(
+    "import", help=HELP, short_help="Take a project file, a table or an archive into a record."
+)
 @click.argument("file", type=click.Path(path_type=Path))
 @click.option(
     "--into",
@@ -44,12 +55,43 @@ Exit status: 0 taken (or shown), 2 bad input or usage: then nothing was taken.
 )
 @click.option("--by", metavar="PERSON", help="Who states it: the id of a person of the project.")
 @click.option("--show", is_flag=True, help="Tell what would be taken of a project file, only.")
+@click.option("--what", type=click.Choice(["anchors", "drops"]), help="What a table's rows are.")
+@click.option("--roof", metavar="ROOF", help="The roof that a table is of, by its id.")
+@click.option(
+    "--evidence",
+    type=click.Choice(["told", "drawing"]),
+    help="Where a table's values come from.  [default: told]",
+)
+@click.option("--document", metavar="NAME", help="The paper that a table's values stand on.")
+@click.option("--state", is_flag=True, help="State what a table says; else it is only shown.")
 @DATABASE
-def command(*, file: Path, into: Path, by: str | None, show: bool, database: str | None) -> int:
+def command(
+    *,
+    file: Path,
+    into: Path,
+    by: str | None,
+    show: bool,
+    database: str | None,
+    what: str | None,
+    roof: str | None,
+    evidence: str | None,
+    document: str | None,
+    state: bool,
+) -> int:
     """Take it in, and tell what was taken."""
     from backspan.cli.screen import put
+    from backspan.exchange.tables.opening import is_table
 
-    if is_archive(file):
+    asked = Asked(what, roof, evidence, document, state and not show)
+    if is_table(file.name):
+        refuse_incomplete(asked)
+        put(_table(file, into, by, database, asked))
+    elif asked.of_a_table:
+        raise click.UsageError(
+            f"{file.name}: found no table by its name, expected .csv or .xlsx; --what, --roof,"
+            " --evidence, --document and --state are for tables"
+        )
+    elif is_archive(file):
         if by is not None or show:
             raise click.UsageError("--by and --show are for project files; an archive is neither")
         put(_archive(file, into, database))
@@ -77,6 +119,23 @@ def _project(file: Path, into: Path, by: str | None, database: str | None, *, sh
     return imported_text(project, before, written, new, signer)
 
 
+def _table(file: Path, into: Path, by: str | None, database: str | None, asked: Asked) -> str:
+    from backspan.core.ledger.fold import fold
+    from backspan.records.api import open_record
+    from backspan.records.store import Statement
+
+    at = now()
+    with open_record(into, database=database) as record:
+        before = record.entries()
+        project = fold(before).project
+        signer = _signer(project, by)
+        what, rows, new = taken(file, signer, project, asked, at)
+        written: tuple[Entry, ...] = ()
+        if asked.state:
+            written = record.say([Statement(body, signer) for body in new], at=at)
+    return table_text(what, rows, signer, ended_by(before, written), done=asked.state)
+
+
 def _entries(folder: Path, database: str | None) -> tuple[Entry, ...]:
     """The entries that are there; none where the record is still to be made."""
     from backspan.records.api import open_record
@@ -96,7 +155,7 @@ def _signer(project: Project, by: str | None) -> Signer:
     people = {one.id: one for one in project.people}
     if by is None:
         raise click.UsageError(
-            "a project file is stated by a person: add --by with one of its people:"
+            "what is taken in is stated by a person: add --by with one of its people:"
             f" {', '.join(people) or 'it names none yet'}"
         )
     if by not in people:

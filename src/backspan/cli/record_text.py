@@ -53,11 +53,11 @@ def imported_text(
     stays = no_longer_named(project, fold(before).project) if before else ()
     if stays:
         lines.append(f"Not in the file any longer, and still in the record: {', '.join(stays)}.")
-    lines += list(_ended(before, written))
+    lines += list(ended(before, written))
     return _page([*lines, NOBODY] if written else lines)
 
 
-def _ended(before: Sequence[Entry], written: Sequence[Entry]) -> Iterator[str]:
+def ended(before: Sequence[Entry], written: Sequence[Entry]) -> Iterator[str]:
     """The acceptances that these entries ended, and the entries that found no place."""
     from backspan.core.ledger.fold import fold
 

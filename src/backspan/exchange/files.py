@@ -6,12 +6,15 @@ import contextlib
 import os
 from collections.abc import Callable
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from backspan.core.errors import BackspanError
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
+
+if TYPE_CHECKING:
+    from backspan.exchange.tables import Table
 
 T = TypeVar("T")
 
@@ -75,6 +78,16 @@ def load_rule_library() -> RuleLibrary:
     )
 
 
+def load_table(path: Path, what: str) -> Table:
+    """The table in the file at `path`, of a workbook the sheet called `what`, or its only one.
+
+    Raises FileError where there is no file to read, TableError with every problem of its cells.
+    """
+    from backspan.exchange.tables import MOST_BYTES, read_table
+
+    return read_table(_content(path, MOST_BYTES, "a table that can be read"), path.name, what)
+
+
 def write_text(path: Path, content: str) -> None:
     """Write `content` to `path` in UTF-8: whole, or not at all. Lines end as they are given.
 
@@ -105,16 +118,15 @@ def write_bytes(path: Path, content: bytes) -> None:
 
 
 def _parsed(path: Path, parse: Callable[[str, str], T]) -> T:
-    from backspan.exchange.parse.text import decoded
+    from backspan.exchange.parse.text import MOST_BYTES, decoded
 
-    return parse(decoded(_content(path), str(path)), str(path))
+    return parse(
+        decoded(_content(path, MOST_BYTES, "a text file that can be read"), str(path)), str(path)
+    )
 
 
-def _content(path: Path) -> bytes:
+def _content(path: Path, most: int, expected: str) -> bytes:
     """The bytes of a file, and no more of a huge one than shows that it is too large."""
-    from backspan.exchange.parse.text import MOST_BYTES
-
-    expected = "a text file that can be read"
     try:
         if path.is_dir():
             found = "a folder"
@@ -122,7 +134,7 @@ def _content(path: Path) -> bytes:
             found = "no ordinary file"
         else:
             with path.open("rb") as file:
-                return file.read(MOST_BYTES + 1)
+                return file.read(most + 1)
     except (OSError, ValueError) as error:
         raise FileError(path, found=reason_of(error), expected=expected) from error
     raise FileError(path, found=found, expected=expected)

@@ -47,6 +47,7 @@ def anchors(request: HttpRequest) -> HttpResponse:
         lambda sent: _add_anchor(request, project, sent),
         anchors=[_anchor_row(of, one, project) for of, one in there],
         like=like,
+        roofs=project.site.roofs,
         edges=any(of.edges for of in project.site.roofs),
     )
 

@@ -101,6 +101,7 @@ def drops(request: HttpRequest) -> HttpResponse:
         rigged=rigged,
         of=of,
         like=like,
+        roofs=project.site.roofs,
     )
 
 
