@@ -13,9 +13,9 @@ is why it is enough that the weld, and which alloy it is, are said without evide
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.beam_bending import moment_at_the_edge
 from backspan.core.mechanics.beam_loading import (
     allowed_moment,
@@ -33,7 +33,7 @@ from backspan.core.sheet.beam_as_built import as_built
 from backspan.core.sheet.beam_section import SIZES_OF, by_its_section, section_numbers
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import ENDINGS
+from backspan.core.sheet.decide import ENDINGS, passed_by_a_person
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
@@ -185,16 +185,8 @@ def _strength(values: tuple[SelectedValue, ...], key: str) -> float:
 
 def _unless_it_holds(found: Finding, beam: str) -> Finding:
     """The finding; what would hold is an engineer's, whose sum says more than this one."""
-    if found.verdict not in {Verdict.PASS, Verdict.REFER}:
-        return found
     who = Need(Decider.LICENSED_ENGINEER, Message("need.beam-aluminium", (("beam", beam),)))
-    return replace(
-        found,
-        verdict=Verdict.REFER,
-        message=Message("aluminium-holds.refer", found.message.values),
-        needs=(who, *found.needs),
-        not_judged=not found.needs,
-    )
+    return passed_by_a_person(found, who, "aluminium-holds")
 
 
 CHECK = Check(ID, Topic.BEAM, judge)

@@ -10,9 +10,9 @@ or has stiffeners there, may take far more, which an engineer says who knows how
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.beam_web import allowed_force, sideways_slenderness, web_sideways
 from backspan.core.mechanics.bearing import imposed_load
 from backspan.core.model.topics import Topic
@@ -24,7 +24,7 @@ from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.beam_web import slenderness
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.decide import ENDINGS
+from backspan.core.sheet.decide import ENDINGS, refused_by_a_person
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
@@ -147,17 +147,9 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def _to_an_engineer(found: Finding, one: Upright) -> Finding:
     """A web that may buckle sideways as reckoned here may be held: who knows says so."""
-    if found.verdict is not Verdict.FAIL or found.message.id.startswith("outside."):
-        return found
-    says = found.message.id.removesuffix(".fail")
-    beam = one.plain.subject.support.beam
-    need = Need(Decider.LICENSED_ENGINEER, Message("need.sideways", (("beam", beam),)))
-    return replace(
-        found,
-        verdict=Verdict.MISSING if found.needs else Verdict.REFER,
-        message=Message(f"{says}.refer", found.message.values),
-        needs=(*found.needs, need),
-        not_judged=not found.needs,
+    beam = (("beam", one.plain.subject.support.beam),)
+    return refused_by_a_person(
+        found, Need(Decider.LICENSED_ENGINEER, Message("need.sideways", beam))
     )
 
 

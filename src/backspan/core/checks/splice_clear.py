@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.beams import BeamSplice, Joined
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import ends_around, meets, surely_below
@@ -19,6 +19,7 @@ from backspan.core.quantities import LENGTH, Amount, Dimension
 from backspan.core.sheet.beam_as_built import BeamReads, beam_reads, inboard_of, stack_rows
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
@@ -181,16 +182,8 @@ def _of_splice(case: Case, beam: BeamSubject, splice: BeamSplice) -> Iterator[Fi
 
 def _to_a_person(found: Finding, splice: BeamSplice) -> Finding:
     """A joint that reaches out is its maker's to allow, as far as it is known to lie there."""
-    if found.verdict is not Verdict.FAIL or found.message.id.startswith("outside."):
-        return found
     need = Need(Decider.QUALIFIED_PERSON, Message("need.splice-reach", (("splice", splice.id),)))
-    return replace(
-        found,
-        verdict=Verdict.MISSING if found.needs else Verdict.REFER,
-        message=Message("splice-reach.refer", found.message.values),
-        needs=(*found.needs, need),
-        not_judged=not found.needs,
-    )
+    return refused_by_a_person(found, need)
 
 
 CHECK = Check(ID, Topic.BEAM, judge)

@@ -19,6 +19,7 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH, MASS
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
@@ -138,17 +139,8 @@ def _face(case: Case, one: Hung) -> Iterator[Finding]:
 
 def _to_a_person(found: Finding, one: Hung) -> Finding:
     """What is more than a rule's limit is not refused where a person may have designed it so."""
-    if found.verdict is not Verdict.FAIL:
-        return found
-    says = found.question
-    need = Need(Decider.QUALIFIED_PERSON, Message(f"need.{says}", (("stage", one.hung.stage),)))
-    return replace(
-        found,
-        verdict=Verdict.MISSING if found.needs else Verdict.REFER,
-        message=Message(f"{says}.refer", found.message.values),
-        needs=(*found.needs, need),
-        not_judged=not found.needs,
-    )
+    need = Message(f"need.{found.question}", (("stage", one.hung.stage),))
+    return refused_by_a_person(found, Need(Decider.QUALIFIED_PERSON, need))
 
 
 CHECK = Check(ID, Topic.STAGE, judge)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
-from backspan.core.findings import Decider, Message, Need, Verdict
+from backspan.core.findings import Decider, Finding, Message, Need, Verdict
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.inputs import Inputs
 
@@ -34,6 +35,36 @@ def decide(
     if refer or remembered or inputs.refer:
         return Verdict.REFER, (*refer, *inputs.refer, *remembered)
     return Verdict.PASS, ()
+
+
+def refused_by_a_person(found: Finding, need: Need) -> Finding:
+    """A finding whose refusal is a person's to make: theirs, once what is not known is known.
+
+    What leaves its domain stays refused, and whatever else the answer is stays as it is.
+    """
+    if found.verdict is not Verdict.FAIL or found.message.id.startswith("outside."):
+        return found
+    says = found.message.id.removesuffix(f".{ENDINGS[False]}")
+    return replace(
+        found,
+        verdict=Verdict.MISSING if found.needs else Verdict.REFER,
+        message=Message(f"{says}.refer", found.message.values),
+        needs=(*found.needs, need),
+        not_judged=not found.needs,
+    )
+
+
+def passed_by_a_person(found: Finding, need: Need, says: str) -> Finding:
+    """A finding that would hold as far as it is asked, and whose pass is a person's to give."""
+    if found.verdict not in {Verdict.PASS, Verdict.REFER}:
+        return found
+    return replace(
+        found,
+        verdict=Verdict.REFER,
+        message=Message(f"{says}.refer", found.message.values),
+        needs=(need, *found.needs),
+        not_judged=not found.needs,
+    )
 
 
 def to_confirm(value: SelectedValue) -> Need:

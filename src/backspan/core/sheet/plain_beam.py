@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.beams import BeamSection, Joined, Metal
 from backspan.core.numbers import at_most, surely_above
 from backspan.core.quantities import PRESSURE, RATIO
@@ -18,6 +18,7 @@ from backspan.core.rules.shape import Section, SectionForm
 from backspan.core.sheet.beam_section import OPEN, SIZES_OF, by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
+from backspan.core.sheet.decide import passed_by_a_person
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.moments import factor_values
@@ -39,7 +40,6 @@ SHOWN_BY = {
     SectionForm.TUBE: ("section_depth", "wall"),
     SectionForm.PIPE: ("section_depth", "wall"),
 }
-_HOLDS = frozenset({Verdict.PASS, Verdict.REFER})
 #: The keys of the ratios by which a form is reckoned.
 KeysOf = Callable[[SectionForm], tuple[str, ...]]
 
@@ -165,17 +165,11 @@ def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) ->
     not that it cannot turn: nothing that a project states takes the twist away, so that no single
     channel passes here. One that fails without twist fails.
     """
-    if plain.form is not SectionForm.CHANNEL or found.verdict not in _HOLDS:
+    if plain.form is not SectionForm.CHANNEL:
         return found
     beam = (("beam", case.beam(plain.subject.support.beam).id),)
     who = Need(Decider.LICENSED_ENGINEER, Message("need.beam-twists", beam))
-    return replace(
-        found,
-        verdict=Verdict.REFER,
-        message=Message(f"{says}.refer", found.message.values),
-        needs=(who, *found.needs),
-        not_judged=not found.needs,
-    )
+    return passed_by_a_person(found, who, says)
 
 
 def _plain_beam(
