@@ -19,7 +19,7 @@ from waitress.server import create_server
 
 from backspan.exchange.files import load_rule_library
 from backspan.records.api import open_record
-from backspan.web.application import application_of
+from backspan.web.application import application_of, seldom_collected
 from backspan.web.workbench import Workbench
 from tools.check_environment import found_chromium
 from tools.serve_demo import ITS_DAY, filled
@@ -66,6 +66,7 @@ def _page(folder: Path) -> Iterator[tuple[Page, str]]:
         pages = application_of(Workbench(record, load_rule_library(), lambda: NOON))
         here.bind(("127.0.0.1", 0))
         server = create_server(pages, sockets=[here], threads=4)
+        seldom_collected()
         threading.Thread(target=server.run, daemon=True).start()
         browser = playwright.chromium.launch(
             executable_path=found_chromium(), args=["--no-sandbox"]

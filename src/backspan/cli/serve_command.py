@@ -49,7 +49,7 @@ def command(*, folder: Path, port: int, new: str | None, database: str | None) -
     from backspan.cli.screen import put
     from backspan.exchange.files import FileError, load_rule_library
     from backspan.records.api import make_record, open_record
-    from backspan.web.application import application_of
+    from backspan.web.application import application_of, seldom_collected
     from backspan.web.workbench import Workbench
 
     def clock() -> datetime.datetime:
@@ -72,6 +72,7 @@ def command(*, folder: Path, port: int, new: str | None, database: str | None) -
                 raise FileError(where, found=found, expected="a free one: --port 0") from error
             server = create_server(pages, sockets=[here], threads=_THREADS, ident=None)
             address = f"http://{HOST}:{here.getsockname()[1]}/"
+            seldom_collected()
             put(f"{record.site}: {address}  (stop with Ctrl and C)\n")
             server.run()
     return Status.PASS

@@ -37,6 +37,8 @@ _FEWEST = 3
 #: A walk round a roof has turned once round; what is off by less is the doubt of its turns.
 _ROUND: Angle = 2 * HALF_TURN
 _NOT_ROUND: Angle = RIGHT_ANGLE
+#: Two corners nearer than this are one.
+_SAME_PLACE: Length = 0.001
 #: How far an edge may look off north, east, south or west and still be called so.
 _CALLED_SO: Angle = RIGHT_ANGLE / 4
 
@@ -140,11 +142,41 @@ def roof_of(walk: Walk, *, first: Facing, most_gap: Length, style: Style = Style
     if abs(turned - _ROUND) > _NOT_ROUND:
         left = "the roof on the left: turn right where it says left" if turned < 0.0 else "a loop"
         raise WalkError([f"found a walk with {left}; expected the roof on the right all the way"])
-    crossing = _crossing(closed)
-    if crossing is not None:
-        one, other = crossing
+    across = crossing(closed)
+    if across is not None:
+        one, other = across
         raise WalkError([f"found edge {other} across edge {one}, expected edges that do not cross"])
     return Walked(*_drawn(closed), gap)
+
+
+def outlined(corners: Sequence[Point]) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
+    """The outline and edges of a roof by its corners, drawn in either direction round it.
+
+    Edges are called as in `roof_of`. Raises WalkError for fewer than three corners, for two at one
+    place, and for edges that cross.
+    """
+    if len(corners) < _FEWEST:
+        raise WalkError([f"found {len(corners)} corners, expected {_FEWEST} at least"])
+    closed = [*corners, corners[0]]
+    wrong = [
+        f"edge {number}: found no length, expected more than 0"
+        for number, (one, other) in enumerate(pairwise(closed), start=1)
+        if not _apart(one, other) > _SAME_PLACE
+    ]
+    if wrong:
+        raise WalkError(wrong)
+    across = crossing(closed)
+    if across is not None:
+        one, other = across
+        raise WalkError([f"found edge {other} across edge {one}, expected edges that do not cross"])
+    turned = total(x * v - u * y for (x, y), (u, v) in pairwise(closed))
+    if turned > 0.0:
+        closed.reverse()
+    edges = tuple(
+        Edge(name, start, end)
+        for name, (start, end) in zip(_names(closed), pairwise(closed), strict=True)
+    )
+    return tuple(closed[:-1]), edges
 
 
 def moved(walked: Walked, *, east: Length, north: Length) -> Walked:
@@ -269,8 +301,8 @@ def _called(way: Point) -> str | None:
     return None
 
 
-def _crossing(closed: Sequence[Point]) -> tuple[int, int] | None:
-    """The numbers of two edges that cross; None where no two do."""
+def crossing(closed: Sequence[Point]) -> tuple[int, int] | None:
+    """The numbers of two edges that cross, of an outline that ends where it begins; or None."""
     edges = list(pairwise(closed))
     for one, (a, b) in enumerate(edges):
         for other in range(one + 2, len(edges)):
