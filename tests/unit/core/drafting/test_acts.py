@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -105,9 +106,8 @@ def test_an_act_that_a_page_carries_is_the_same_act(act: Act) -> None:
     ],
 )
 def test_what_is_no_act_is_refused(data: object, says: str) -> None:
-    with pytest.raises(DraftError) as caught:
+    with pytest.raises(DraftError, match=re.escape(says)):
         act_of(data)
-    assert says in str(caught.value)
 
 
 @pytest.mark.parametrize(
@@ -150,10 +150,8 @@ def test_what_is_no_act_is_refused(data: object, says: str) -> None:
     ids=lambda one: one.told(PROJECT.units) if not isinstance(one, str) else "",
 )
 def test_what_cannot_be_is_refused_with_what_was_found(act: Act, says: str) -> None:
-    with pytest.raises(DraftError) as caught:
+    with pytest.raises(DraftError, match=f"^1[.] .*{re.escape(says)}"):
         drawn(PROJECT, [act], HAND)
-    assert says in str(caught.value)
-    assert str(caught.value).startswith("1. ")
 
 
 def test_an_edge_in_two_has_a_corner_between() -> None:
