@@ -6,7 +6,9 @@ Shapes are given in metres, places of labels in millimetres on paper; a canvas k
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import replace
 from enum import IntEnum
 from itertools import pairwise
 from types import MappingProxyType
@@ -42,6 +44,7 @@ from backspan.drawings.scene import (
     Text,
 )
 from backspan.drawings.spots import Spot, around
+from backspan.drawings.things import Thing
 
 TEXT = 2.5
 """Height of a capital letter in millimetres: the least that survives a copy (common practice)."""
@@ -80,12 +83,22 @@ class Canvas:
         self.language = language
         self.placer = Placer(area)
         self.shapes: list[Shape] = []
-        self._waiting: list[tuple[Rank, Request]] = []
+        self._waiting: list[tuple[Rank, Request, Thing | None]] = []
+        self._of: Thing | None = None
+
+    @contextmanager
+    def of(self, thing: Thing | None) -> Iterator[None]:
+        """What is drawn and written meanwhile shows this thing, unless a shape says another."""
+        before, self._of = self._of, thing
+        try:
+            yield
+        finally:
+            self._of = before
 
     def add(self, *shapes: Shape) -> None:
         """Draw shapes; labels will keep off their lines, and never cover a sign or a text."""
         for shape in shapes:
-            self.shapes.append(shape)
+            self.shapes.append(self._shown(shape))
             if isinstance(shape, Line):
                 self._keep_off(shape.layer, (shape.start, shape.end))
             elif isinstance(shape, Polyline):
@@ -118,7 +131,7 @@ class Canvas:
         at = self.frame.to_paper(target)
         placed = self.placer.place(label, at, spots, near=near)
         if placed is not None:
-            self._draw(placed)
+            self._draw(placed, self._of)
         return placed
 
     def later(
@@ -141,21 +154,22 @@ class Canvas:
         words = tuple(_plain(each) for each in others)
         label = Label(_plain(lines), self.text, bold=bold, others=words, led=led)
         request = Request(label, self.frame.to_paper(target), tuple(spots), near)
-        self._waiting.append((rank, request))
+        self._waiting.append((rank, request, self._of))
 
     def write(self, texts: Iterable[Text]) -> None:
         """Write texts whose place on paper is settled, and keep their room."""
         for text in texts:
             self.placer.block(text_quad(text))
-            self.shapes.append(self._in_drawing(text))
+            self.shapes.append(self._in_drawing(text, self._of))
 
     def write_labels(self) -> None:
         """Write the labels that waited."""
-        requests = [request for _, request in sorted(self._waiting, key=lambda each: each[0])]
+        waiting = sorted(self._waiting, key=lambda each: each[0])
         self._waiting.clear()
-        for placed in arrange(self.placer, requests):
+        labels = arrange(self.placer, [request for _, request, _ in waiting])
+        for placed, (_, _, of) in zip(labels, waiting, strict=True):
             if placed is not None:
-                self._draw(placed)
+                self._draw(placed, of)
 
     def arrow(self, layer: Layer, start: Point, end: Point) -> None:
         """A line with an arrow head at its end."""
@@ -193,8 +207,10 @@ class Canvas:
         )
         if not texts:
             return
-        first, *others = (self._in_drawing(text) for text in texts)
-        self.shapes.append(Dimension(Layer.DIMENSION, start, end, line_through, angle, first))
+        first, *others = (self._in_drawing(text, self._of) for text in texts)
+        self.shapes.append(
+            Dimension(Layer.DIMENSION, start, end, line_through, angle, first, of=self._of)
+        )
         self.shapes += others
 
     def _on_line(self, line: tuple[Point, Point], lines: Sequence[str]) -> tuple[Text, ...]:
@@ -242,8 +258,8 @@ class Canvas:
         self._leader(placed)
         return placed.texts
 
-    def _draw(self, placed: Placed) -> None:
-        self.shapes += [self._in_drawing(text) for text in placed.texts]
+    def _draw(self, placed: Placed, of: Thing | None) -> None:
+        self.shapes += [self._in_drawing(text, of) for text in placed.texts]
         self._leader(placed)
 
     def _leader(self, placed: Placed) -> None:
@@ -258,18 +274,22 @@ class Canvas:
         on_paper = [self.frame.to_paper(point) for point in points]
         self.placer.cross(pairwise(on_paper), weight=_WEIGHTS.get(layer, 1))
 
-    def _in_drawing(self, text: Text) -> Text:
-        return _text_at(text, self.frame.to_drawing(text.at))
+    def _shown(self, shape: Shape) -> Shape:
+        of = shape.of or self._of
+        return shape if of is shape.of else replace(shape, of=of)
+
+    def _in_drawing(self, text: Text, of: Thing | None) -> Text:
+        return _text_at(text, self.frame.to_drawing(text.at), of)
 
     def _on_paper(self, text: Text) -> Text:
-        return _text_at(text, self.frame.to_paper(text.at))
+        return _text_at(text, self.frame.to_paper(text.at), text.of)
 
 
 def _plain(lines: Sequence[str]) -> tuple[str, ...]:
     return tuple(plain(line) for line in lines)
 
 
-def _text_at(text: Text, at: Point) -> Text:
+def _text_at(text: Text, at: Point, of: Thing | None) -> Text:
     return Text(
         text.layer,
         at,
@@ -279,4 +299,5 @@ def _text_at(text: Text, at: Point) -> Text:
         text.angle,
         bold=text.bold,
         masked=text.masked,
+        of=of,
     )

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
 from backspan.drawings.geometry import Box, Segment
-from backspan.drawings.scene import Hatch, Line, Point, Polygon, Polyline, Shape
+from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline, Shape
 
 
 def within(shapes: Iterable[Shape], window: Box) -> Iterator[Shape]:
@@ -17,22 +17,28 @@ def within(shapes: Iterable[Shape], window: Box) -> Iterator[Shape]:
     for shape in shapes:
         match shape:
             case Line(layer, start, end):
-                yield from (Line(layer, *part) for part in _segments((start, end), window))
+                yield from _lines(shape, layer, (start, end), window)
             case Polyline(layer, points):
-                yield from (Line(layer, *part) for part in _segments(points, window))
+                yield from _lines(shape, layer, points, window)
             case Polygon(layer, points, fill, outlined):
                 kept = outline_within(points, window)
                 if fill is not None and kept:
-                    yield Polygon(layer, kept, fill, outlined=False)
+                    yield Polygon(layer, kept, fill, outlined=False, of=shape.of)
                 if outlined:
                     round_it = (*points, *points[:1])
-                    yield from (Line(layer, *part) for part in _segments(round_it, window))
+                    yield from _lines(shape, layer, round_it, window)
             case Hatch(layer, points, spacing, angle):
                 kept = outline_within(points, window)
                 if kept:
-                    yield Hatch(layer, kept, spacing, angle)
+                    yield Hatch(layer, kept, spacing, angle, of=shape.of)
             case _:
                 pass
+
+
+def _lines(shape: Shape, layer: Layer, points: Sequence[Point], window: Box) -> Iterator[Line]:
+    """What is seen of a course of straight lines, each of the thing of the shape it is cut from."""
+    for start, end in _segments(points, window):
+        yield Line(layer, start, end, of=shape.of)
 
 
 def segment_within(segment: Segment, window: Box) -> Segment | None:

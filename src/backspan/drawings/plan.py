@@ -131,10 +131,10 @@ def _draw(
     reviews: Mapping[str, Review],
     units: Style,
 ) -> None:
-    draw_building(canvas, roof)
+    draw_building(canvas, roof, units)
     draw_drops(canvas, roof, drops, reviews, units)
-    draw_rigs(canvas, roof, drops, beams)
-    draw_anchors(canvas, roof)
+    draw_rigs(canvas, roof, drops, beams, units)
+    draw_anchors(canvas, roof, units)
     name_building(canvas, roof, units, taken=strips_depth(roof, drops))
     canvas.write_labels()
 

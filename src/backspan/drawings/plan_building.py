@@ -13,6 +13,7 @@ from backspan.drawings.edges import edge_line
 from backspan.drawings.geometry import bounds, moved
 from backspan.drawings.legend import FILLED
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
+from backspan.drawings.site_things import anchor_thing, edge_thing, obstacle_thing, roof_thing
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.values import length_text
@@ -30,23 +31,27 @@ _LABEL_STATIONS = (0.5, 0.3, 0.7, 0.15, 0.85, 0.05, 0.95)
 _LABEL_INWARD = (9.0, 16.0, 26.0, 40.0)
 
 
-def draw_building(canvas: Canvas, roof: Roof) -> None:
+def draw_building(canvas: Canvas, roof: Roof, units: Style) -> None:
     """The outline of the roof, the walls at its edges, the obstacles on it."""
     if len(roof.outline) > 1:
-        canvas.add(Polygon(Layer.EXISTING, roof.outline))
+        canvas.add(Polygon(Layer.EXISTING, roof.outline, of=roof_thing(roof, units)))
     for edge in roof.edges:
-        canvas.add(*_edge_shapes(edge))
+        with canvas.of(edge_thing(roof.id, edge, units)):
+            canvas.add(*_edge_shapes(edge))
     for obstacle in roof.obstacles:
         if obstacle.outline:
-            canvas.add(Polygon(Layer.OBSTACLE, obstacle.outline, FILLED))
+            thing = obstacle_thing(roof.id, obstacle, units)
+            canvas.add(Polygon(Layer.OBSTACLE, obstacle.outline, FILLED, of=thing))
 
 
-def draw_anchors(canvas: Canvas, roof: Roof) -> None:
+def draw_anchors(canvas: Canvas, roof: Roof, units: Style) -> None:
     """Every anchor as a circle with its id; one that is not in service says so in words."""
     for anchor in roof.anchors:
         sign = ANCHOR_SIGN[anchor.standing]
-        canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
-        canvas.later(_anchor_words(anchor, canvas.language), anchor.at, bold=True, rank=Rank.POINT)
+        words = _anchor_words(anchor, canvas.language)
+        with canvas.of(anchor_thing(roof.id, anchor, units)):
+            canvas.add(Symbol(Layer.ANCHOR, sign, anchor.at, ANCHOR_SIZE))
+            canvas.later(words, anchor.at, bold=True, rank=Rank.POINT)
 
 
 def name_building(
@@ -63,7 +68,8 @@ def name_building(
             spots = (Spot(at, 0, 0), *_inside_spots(at))
             words = _obstacle_words(obstacle, units, canvas.language)
             narrow = tuple(part for line in words for part in _halved(line))
-            canvas.later(words, middle, spots=spots, rank=Rank.POINT, others=(narrow,))
+            with canvas.of(obstacle_thing(roof.id, obstacle, units)):
+                canvas.later(words, middle, spots=spots, rank=Rank.POINT, others=(narrow,))
     for edge in roof.edges:
         line = edge_line(edge)
         target = line.at(station=line.length / 2)
@@ -74,7 +80,8 @@ def name_building(
         words, *others = (wide, narrow, slim) if lying else (narrow, slim, wide)
         outside = tuple(_outside_spots(canvas, edge, taken.get(edge.id, 0.0)))
         spots = (*outside, *_edge_spots(canvas, edge))
-        canvas.later(words, target, spots=spots, rank=Rank.PLACE, others=others)
+        with canvas.of(edge_thing(roof.id, edge, units)):
+            canvas.later(words, target, spots=spots, rank=Rank.PLACE, others=others)
 
 
 def _edge_shapes(edge: Edge) -> tuple[Line | Polygon | Hatch, ...]:

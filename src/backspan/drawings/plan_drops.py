@@ -24,6 +24,7 @@ from backspan.drawings.geometry import (
 )
 from backspan.drawings.lettering import plain, text_width
 from backspan.drawings.paper import Frame
+from backspan.drawings.rig_things import drop_thing
 from backspan.drawings.scene import Align, Layer, Point, Polygon, Text
 from backspan.drawings.spots import beside
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
@@ -72,7 +73,8 @@ def draw_drops(
         )
         strips = _strips(line, on_edge, reviews)
         for strip in strips:
-            _draw_strip(canvas, strip)
+            with canvas.of(drop_thing(strip.drop, reviews.get(strip.drop.id), units)):
+                _draw_strip(canvas, strip)
         _chain(canvas, line, strips, units, gaps=gaps)
 
 

@@ -121,13 +121,14 @@ def _draw(
     beams: Sequence[PlannedBeam],
     reactions: Mapping[str, Data],
 ) -> None:
-    draw_building(canvas, roof)
+    draw_building(canvas, roof, project.units)
     for beam in beams:
         if beam.point.counterweighted_beam is not None:
             picture = beam.picture
             known = picture.fulcrum.known and picture.tip.known and picture.tail.known
             layer = Layer.BEAM if known else Layer.NOT_KNOWN
-            canvas.add(Line(layer, beam.at(picture.tip.x), beam.at(picture.tail.x)))
+            ends = (beam.at(picture.tip.x), beam.at(picture.tail.x))
+            canvas.add(Line(layer, *ends, of=beam.things.beam))
     for beam in beams:
         name = f"{beam.drop.id}/{beam.point.id}"
         if name in reactions:
@@ -149,10 +150,11 @@ def _stands(canvas: Canvas, beam: PlannedBeam, name: str, one: Data) -> None:
     places = [("front", beam.picture.fulcrum.x), *([("rear", rear.x)] if rear else [])]
     for stand, inward in places:
         at = beam.at(inward)
-        canvas.add(Symbol(Layer.FULCRUM, SymbolName.FULCRUM, at, STAND))
         words = tuple(_words(canvas.language, stand, name, one[stand]))
         spots = tuple(around(canvas.frame.to_paper(at), away=1.5))
-        canvas.later(words, at, spots=spots, rank=Rank.POINT)
+        with canvas.of(beam.things.fulcrum if stand == "front" else beam.things.rear):
+            canvas.add(Symbol(Layer.FULCRUM, SymbolName.FULCRUM, at, STAND))
+            canvas.later(words, at, spots=spots, rank=Rank.POINT)
 
 
 def _words(language: Language, stand: str, name: str, pressed: Data) -> Iterator[str]:

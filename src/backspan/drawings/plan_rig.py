@@ -9,6 +9,7 @@ from backspan.core.findings import Finding, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, SuspensionPoint
 from backspan.core.model.site import Roof
+from backspan.core.quantities import Style
 from backspan.core.words import Language
 from backspan.drawings.beams import BeamPicture, beam_picture
 from backspan.drawings.canvas import TEXT, Canvas
@@ -16,6 +17,12 @@ from backspan.drawings.edges import EdgeLine, edge_line
 from backspan.drawings.geometry import angle_of, direction, moved
 from backspan.drawings.plan_tiebacks import Tie, along_line, clear_ties, draw_ties
 from backspan.drawings.planned import planned_picture
+from backspan.drawings.rig_things import (
+    PointThings,
+    lifeline_thing,
+    point_things,
+    tieback_thing,
+)
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
@@ -41,6 +48,7 @@ class PlannedBeam:
     picture: BeamPicture
     findings: tuple[Finding, ...]
     review: Review | None
+    things: PointThings
     planned: BeamPicture | None = None
     """What the plan says, where that is not what was found."""
 
@@ -64,12 +72,18 @@ def planned_beams(
             found = findings_on(review, point.id)
             picture = beam_picture(project, edge, point, found)
             planned = planned_picture(project, edge, point, found)
-            beams.append(PlannedBeam(drop, point, edge_line(edge), picture, found, review, planned))
+            things = point_things(project, drop.id, point, picture, found)
+            line = edge_line(edge)
+            beams.append(PlannedBeam(drop, point, line, picture, found, review, things, planned))
     return tuple(beams)
 
 
 def draw_rigs(
-    canvas: Canvas, roof: Roof, drops: Sequence[Drop], beams: Sequence[PlannedBeam]
+    canvas: Canvas,
+    roof: Roof,
+    drops: Sequence[Drop],
+    beams: Sequence[PlannedBeam],
+    units: Style,
 ) -> None:
     """Beams, tiebacks and lifelines of all drops."""
     anchors = {anchor.id: anchor.at for anchor in roof.anchors}
@@ -86,7 +100,8 @@ def draw_rigs(
         line = edges.get(drop.edge)
         if drop.rig is not None and line is not None:
             for lifeline in drop.rig.lines:
-                _draw_lifeline(canvas, line, lifeline, anchors)
+                with canvas.of(lifeline_thing(drop.id, lifeline, units)):
+                    _draw_lifeline(canvas, line, lifeline, anchors)
 
 
 def _draw_planned(canvas: Canvas, beam: PlannedBeam) -> None:
@@ -114,6 +129,32 @@ def _drops_alike(beams: Sequence[PlannedBeam], language: Language) -> frozenset[
 
 
 def _draw_beam(canvas: Canvas, beam: PlannedBeam, *, named_only: bool) -> None:
+    with canvas.of(beam.things.beam):
+        _draw_support(canvas, beam)
+    words = _beam_words(beam, canvas.language)
+    with canvas.of(beam.things.point):
+        _draw_point(canvas, beam)
+        canvas.later(
+            words[:1] if named_only else words,
+            _named_at(beam),
+            spots=_beside_beam(canvas, beam),
+            bold=True,
+            others=() if named_only else (words[:1],),
+        )
+
+
+def _draw_point(canvas: Canvas, beam: PlannedBeam) -> None:
+    """Where the line hangs; an open circle where that is not known."""
+    picture = beam.picture
+    hung = beam.at(picture.line.x)
+    if picture.fulcrum.known and picture.line.known:
+        canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
+    else:
+        canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
+
+
+def _draw_support(canvas: Canvas, beam: PlannedBeam) -> None:
+    """The beam with its stack and its fulcrum."""
     picture = beam.picture
     placed = picture.fulcrum.known
     canvas.add(
@@ -135,20 +176,8 @@ def _draw_beam(canvas: Canvas, beam: PlannedBeam, *, named_only: bool) -> None:
         # Beside the beam, its tip on the line: along the beam it would read as an arrow.
         turn = angle_of(beam.line.along) + 90.0
         at = beam.at(picture.fulcrum.x)
-        canvas.add(Symbol(Layer.FULCRUM, SymbolName.FULCRUM, at, FULCRUM, turn))
-    hung = beam.at(picture.line.x)
-    if placed and picture.line.known:
-        canvas.add(Symbol(Layer.SUSPENSION, SymbolName.SUSPENSION_POINT, hung, POINT))
-    else:
-        canvas.add(Circle(Layer.NOT_KNOWN, hung, canvas.frame.real(POINT / 2), WHITE))
-    words = _beam_words(beam, canvas.language)
-    canvas.later(
-        words[:1] if named_only else words,
-        _named_at(beam),
-        spots=_beside_beam(canvas, beam),
-        bold=True,
-        others=() if named_only else (words[:1],),
-    )
+        sign = SymbolName.FULCRUM
+        canvas.add(Symbol(Layer.FULCRUM, sign, at, FULCRUM, turn, of=beam.things.fulcrum))
 
 
 def _named_at(beam: PlannedBeam) -> Point:
@@ -213,9 +242,10 @@ def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
             )
         )
         layer = Layer.COUNTERWEIGHT if sure else Layer.NOT_KNOWN
-        canvas.add(Polygon(layer, box, WHITE))
-        if sure:
-            canvas.add(Hatch(Layer.COUNTERWEIGHT, box, 1.2))
+        with canvas.of(beam.things.stack):
+            canvas.add(Polygon(layer, box, WHITE))
+            if sure:
+                canvas.add(Hatch(Layer.COUNTERWEIGHT, box, 1.2))
 
 
 def _ties(beam: PlannedBeam, anchors: Mapping[str, Point]) -> Iterator[Tie]:
@@ -227,7 +257,8 @@ def _ties(beam: PlannedBeam, anchors: Mapping[str, Point]) -> Iterator[Tie]:
         anchor = anchors.get(tieback.anchor or "")
         if anchor is not None:
             angle = _angle(beam, start, anchor) if sure else None
-            yield Tie(tieback.id, start, anchor, angle)
+            thing = tieback_thing(beam.drop.id, beam.point.id, tieback)
+            yield Tie(tieback.id, start, anchor, angle, thing)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:

@@ -11,6 +11,7 @@ from backspan.drawings.geometry import direction, left_of, moved
 from backspan.drawings.scene import Layer, Line, Point, Polygon
 from backspan.drawings.spots import Spot, around
 from backspan.drawings.symbols import WHITE
+from backspan.drawings.things import Thing
 
 CLEARING = 1.2
 NEAR_LINE = 6.0
@@ -33,6 +34,7 @@ class Tie:
     start: Point
     anchor: Point
     angle: int | None
+    thing: Thing
 
 
 def clear_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
@@ -46,14 +48,17 @@ def draw_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
     """The tiebacks themselves, drawn after the beams, with the angle where it is not straight."""
     for tie in ties:
         start, end = tie.start, tie.anchor
-        canvas.add(Line(Layer.TIEBACK, start, end))
+        canvas.add(Line(Layer.TIEBACK, start, end, of=tie.thing))
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         spots = tuple(along_line(canvas, start, end))
         if tie.angle is None:
             words = canvas.language.drawn("angle_not_known", tieback=tie.name)
-            canvas.later((words,), middle, spots=spots, near=True)
         elif tie.angle >= STRAIGHT:
-            canvas.later((f"{tie.name} {tie.angle}°",), middle, spots=spots, near=True)
+            words = f"{tie.name} {tie.angle}°"
+        else:
+            continue
+        with canvas.of(tie.thing):
+            canvas.later((words,), middle, spots=spots, near=True)
 
 
 def _clearing(canvas: Canvas, start: Point, end: Point) -> tuple[Point, ...]:

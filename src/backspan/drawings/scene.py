@@ -3,6 +3,7 @@
 A scene has two lists of shapes. `drawing` is the thing drawn, in metres at real size; `sheet` is
 the paper around it, in millimetres from the lower left corner. In both, y runs up the sheet, and
 what belongs to the pen (text height, symbol size, hatch spacing, dashes) is millimetres on paper.
+A shape that shows a thing of the site says in `of` which one; one without is only drawn.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ from types import MappingProxyType
 
 from backspan.core.errors import BackspanError
 from backspan.core.quantities import Style
+from backspan.drawings.things import Thing
 
 Point = tuple[float, float]
 """x to the right and y up the sheet: metres in a drawing, millimetres on the sheet."""
@@ -111,6 +113,7 @@ class Line:
     layer: Layer
     start: Point
     end: Point
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +122,7 @@ class Polyline:
 
     layer: Layer
     points: tuple[Point, ...]
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,6 +133,7 @@ class Polygon:
     points: tuple[Point, ...]
     fill: str | None = None
     outlined: bool = True
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,6 +144,7 @@ class Circle:
     centre: Point
     radius: float
     fill: str | None = None
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,6 +156,7 @@ class Arc:
     radius: float
     start_angle: float
     end_angle: float
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,6 +174,7 @@ class Text:
     angle: float = 0.0
     bold: bool = False
     masked: bool = False
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +190,7 @@ class Dimension:
     line_through: Point
     angle: float
     text: Text
+    of: Thing | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,6 +201,7 @@ class Hatch:
     points: tuple[Point, ...]
     spacing: float
     angle: float = 45.0
+    of: Thing | None = None
 
 
 class SymbolName(StrEnum):
@@ -221,6 +231,7 @@ class Symbol:
     at: Point
     size: float
     angle: float = 0.0
+    of: Thing | None = None
 
 
 Shape = Line | Polyline | Polygon | Circle | Arc | Text | Dimension | Hatch | Symbol

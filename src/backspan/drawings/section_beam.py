@@ -34,25 +34,40 @@ SHORTEST = 26.0
 
 def draw_beam(section: Section, support: CounterweightedBeam) -> None:
     """Fulcrum, rear stand, beam and stack; behind them the plan, where it is another."""
-    picture, bearing = section.view.first.picture, section.view.first.bearing
+    things = section.view.things
     draw_planned(section)
-    draw_fulcrum(section)
-    draw_rear_stand(section)
+    with section.canvas.of(things.fulcrum):
+        draw_fulcrum(section)
+    with section.canvas.of(things.rear):
+        draw_rear_stand(section)
+    with section.canvas.of(things.beam):
+        _draw_line(section)
+        draw_joints(section, support)
+    with section.canvas.of(things.stack):
+        _draw_stack(section)
+        _name_stack(section, support)
+
+
+def _draw_line(section: Section) -> None:
+    """The beam itself, dashed where an end of a part of it is not known."""
+    picture, bearing = section.view.first.picture, section.view.first.bearing
     for start, end, sure in (
         (picture.tip, picture.line, picture.tip.known),
         (picture.line, picture.fulcrum, picture.line.known),
         (picture.fulcrum, picture.tail, picture.tail.known),
     ):
-        ends = (section.at(inward=place.x, above=bearing.x) for place in (start, end))
-        section.canvas.add(Line(Layer.BEAM if sure else Layer.NOT_KNOWN, *ends))
-    draw_joints(section, support)
+        outer, inner = (section.at(inward=place.x, above=bearing.x) for place in (start, end))
+        section.canvas.add(Line(Layer.BEAM if sure else Layer.NOT_KNOWN, outer, inner))
+
+
+def _draw_stack(section: Section) -> None:
+    picture, bearing = section.view.first.picture, section.view.first.bearing
     for group in picture.groups:
         section.canvas.add(*_stack(section, group))
     if picture.groups and picture.backspan is not None:
         middle = bearing.x + section.real(STACK_HEIGHT / 2)
         at = section.at(inward=picture.centroid.x, above=middle)
         section.canvas.add(Symbol(Layer.COUNTERWEIGHT, SymbolName.CENTROID, at, CENTROID))
-    _name_stack(section, support)
 
 
 def _stack(section: Section, group: StackedGroup) -> tuple[Shape, ...]:

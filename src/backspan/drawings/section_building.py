@@ -6,6 +6,7 @@ from backspan.core.model.site import Parapet
 from backspan.drawings.plan_building import parapet_words
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
 from backspan.drawings.section_points import Section
+from backspan.drawings.site_things import parapet_thing
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 
@@ -31,7 +32,9 @@ def draw_building(section: Section) -> None:
         words = section.language.drawn("parapet_not_stated").capitalize()
         section.canvas.later((words,), target, spots=_inside(section, target))
         return
-    _parapet(section, wall)
+    thing = parapet_thing(section.drop.roof, section.view.first.edge, section.project.units)
+    with section.canvas.of(thing):
+        _parapet(section, wall)
 
 
 def _parapet(section: Section, wall: Parapet) -> None:

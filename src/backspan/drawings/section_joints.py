@@ -70,10 +70,10 @@ def draw_joints(section: Section, support: CounterweightedBeam) -> None:
     for joint in joints:
         for side in (-1.0, 1.0):
             x = joint.at.x + side * section.real(APART)
-            ends = (
+            low, high = (
                 section.at(inward=x, above=above + up * section.real(HALF)) for up in (-1.0, 1.0)
             )
-            section.canvas.add(Line(Layer.JOINT if joint.at.known else Layer.NOT_KNOWN, *ends))
+            section.canvas.add(Line(Layer.JOINT if joint.at.known else Layer.NOT_KNOWN, low, high))
         _write(section, _name(section, joint), inward=joint.at.x)
     if not joints and _of_sections(support):
         picture = section.view.first.picture

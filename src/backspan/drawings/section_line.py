@@ -9,6 +9,7 @@ from backspan.core.model.site import AnchorStanding
 from backspan.core.model.units import UnitKind
 from backspan.drawings.canvas import Rank
 from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
+from backspan.drawings.rig_things import tieback_thing
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
 from backspan.drawings.section_building import break_mark
 from backspan.drawings.section_points import Section
@@ -34,10 +35,9 @@ def draw_line_and_stage(section: Section) -> None:
     top, cut = first.bearing.x, -section.real(section.layout.break_at)
     end = -section.real(section.layout.stage_top - 1.0)
     gap = section.real(1.2)
+    hung = section.at(inward=line.x, above=top)
     section.canvas.add(
-        Line(
-            layer, section.at(inward=line.x, above=top), section.at(inward=line.x, above=cut + gap)
-        ),
+        Line(layer, hung, section.at(inward=line.x, above=cut + gap)),
         break_mark(section, inward=line.x, above=cut + gap),
         break_mark(section, inward=line.x, above=cut - gap),
     )
@@ -166,18 +166,22 @@ def draw_tiebacks(section: Section) -> None:
     standings = {
         anchor.id: anchor.standing for roof in section.project.site.roofs for anchor in roof.anchors
     }
-    tiebacks = [tieback for one in section.view.points for tieback in one.point.tied]
+    tiebacks = [
+        (tieback, tieback_thing(section.drop.id, one.point.id, tieback))
+        for one in section.view.points
+        for tieback in one.point.tied
+    ]
     if not tiebacks:
         target = section.canvas.frame.to_paper(start)
         spots = [Spot((target[0] + 4.0, target[1] - down), 1, -1, down) for down in (2.0, 6.0)]
         section.canvas.later((section.language.drawn("no_tieback"),), start, spots=spots)
     low = section.real(ANCHOR_SIZE / 2)
-    for place, tieback in enumerate(tiebacks):
+    for place, (tieback, thing) in enumerate(tiebacks):
         end = section.at(
             inward=right + section.real(place * TIEBACK_STEP / 2),
             above=low + section.real(place * TIEBACK_STEP),
         )
-        section.canvas.add(Line(Layer.TIEBACK, start, end))
+        section.canvas.add(Line(Layer.TIEBACK, start, end, of=thing))
         sign = ANCHOR_SIGN[standings.get(tieback.anchor or "", AnchorStanding.IN_SERVICE)]
         section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
         x, y = section.canvas.frame.to_paper(end)
@@ -190,4 +194,5 @@ def draw_tiebacks(section: Section) -> None:
                 Spot((edge, y + side * 2.8), -1, side, 2.2, points_at=(x, y + side * 2.8)),
             ]
         words = (tieback.id, tied_to(tieback, section.language))
-        section.canvas.later(words, end, spots=spots)
+        with section.canvas.of(thing):
+            section.canvas.later(words, end, spots=spots)

@@ -17,6 +17,7 @@ from backspan.drawings.edges import edge_of
 from backspan.drawings.geometry import Box
 from backspan.drawings.lettering import text_width, wrapped
 from backspan.drawings.planned import planned_picture
+from backspan.drawings.rig_things import PointThings, point_things
 from backspan.drawings.scene import Point
 from backspan.drawings.section_layout import SectionLayout
 from backspan.drawings.tags import type_of
@@ -48,6 +49,7 @@ class SectionPoint:
     """Of hoist, rope, beam and stage: which things they are makes no difference to a picture."""
     stage: str | None
     """The stage that hangs from the point, by its tag or its type."""
+    things: PointThings
     planned: BeamPicture | None = None
     """What the plan says, where that is not what was found."""
 
@@ -86,6 +88,11 @@ class View:
     def names(self) -> tuple[str, ...]:
         """The ids of its points."""
         return tuple(one.point.id for one in self.points)
+
+    @property
+    def things(self) -> PointThings:
+        """What it shows: its first point and the parts of that, told to stand for the others."""
+        return self.first.things.alike(self.names)
 
     @property
     def left(self) -> float:
@@ -143,6 +150,7 @@ def _section_point(
     beam = point.counterweighted_beam
     fulcrum = None if beam is None else beam.fulcrum
     stage = _stage(drop, point)
+    picture = beam_picture(project, edge, point, found)
     named = (
         (UnitKind.HOIST, point.hoist),
         (UnitKind.ROPE, point.rope),
@@ -152,7 +160,7 @@ def _section_point(
     return SectionPoint(
         point,
         edge,
-        beam_picture(project, edge, point, found),
+        picture,
         _bearing(edge, point),
         _foot(edge, point),
         None if fulcrum is None else fulcrum.kind,
@@ -160,6 +168,7 @@ def _section_point(
         no_answer(review),
         tuple(type_of(project.kit, kind, name) for kind, name in named),
         stage,
+        point_things(project, drop.id, point, picture, found),
         planned_picture(project, edge, point, found),
     )
 

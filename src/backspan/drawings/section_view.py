@@ -45,14 +45,17 @@ def draw_views(
 def _draw_view(section: Section) -> None:
     _title(section)
     draw_building(section)
-    draw_line_and_stage(section)
+    with section.canvas.of(section.view.things.point):
+        draw_line_and_stage(section)
     point = section.view.first.point
     if point.counterweighted_beam is not None:
         draw_beam(section, point.counterweighted_beam)
-        draw_dimensions(section)
+        with section.canvas.of(section.view.things.point):
+            draw_dimensions(section)
         draw_tiebacks(section)
     else:
-        _other_support(section, point.other_support)
+        with section.canvas.of(section.view.things.point):
+            _other_support(section, point.other_support)
     if not section.layout.narrow:
         draw_softeners(section)
 

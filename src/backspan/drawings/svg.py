@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from xml.sax.saxutils import escape, quoteattr
 
 from backspan.drawings.dimensions import dimension_lines
@@ -28,6 +28,7 @@ from backspan.drawings.scene import (
     Text,
 )
 from backspan.drawings.symbols import glyph
+from backspan.drawings.things import Thing
 
 FONTS = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', 'Source Sans Pro', sans-serif"
 HATCH_PEN = 0.13
@@ -78,10 +79,10 @@ class _Writer:
         texts = [shape for shape in kept if isinstance(shape, Text)]
         texts += [shape.text for shape in kept if isinstance(shape, Dimension)]
         lines = [f'<g data-part="{name}">']
-        for shape in kept:
-            lines += self._shape(shape)
+        lines += _by_thing((shape.of, self._shape(shape)) for shape in kept)
         masks = (self._mask(text) for text in texts if text.masked)
-        return [*lines, *masks, *(self._text(text) for text in texts), "</g>"]
+        words = _by_thing((text.of, [self._text(text)]) for text in texts)
+        return [*lines, *masks, *words, "</g>"]
 
     def _paper(self, point: Point) -> Point:
         x, y = self._frame.to_paper(point)
@@ -174,6 +175,22 @@ class _Writer:
         return (
             f'<text {at} font-size="{size}" fill="{colour}"{anchor}{weight}{turn}>{content}</text>'
         )
+
+
+def _by_thing(written: Iterable[tuple[Thing | None, list[str]]]) -> Iterator[str]:
+    """Elements in their order; those of one thing that follow each other stand in one group."""
+    last: Thing | None = None
+    for thing, elements in written:
+        if elements and thing is not last and thing != last:
+            if last is not None:
+                yield "</g>"
+            if thing is not None:
+                path = quoteattr(thing.where)
+                yield f"<g data-thing={quoteattr(thing.kind)} data-path={path}>"
+            last = thing
+        yield from elements
+    if last is not None:
+        yield "</g>"
 
 
 def _on_paper(text: Text, frame: Frame) -> Text:

@@ -1,0 +1,55 @@
+"""How the values of a thing are told: as the drawing prints them, and a number also exactly."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from backspan.core.quantities import Style
+from backspan.drawings.things import Facts
+from backspan.drawings.values import Known, force_text, known_length_text, length_text
+
+PLACE, NOT_KNOWN = "place", "not known"
+"""What a thing says whose place nobody stated: where it is drawn says nothing then."""
+
+
+def exact(value: float) -> str:
+    """A number from which the same number is read again."""
+    return repr(float(value))
+
+
+def told(name: str, value: object | None) -> Facts:
+    """A word or a count; nothing where there is none."""
+    return () if value is None or value == "" else ((name, str(value)),)
+
+
+def listed(name: str, values: Iterable[object]) -> Facts:
+    """Words in their order; nothing where there is none."""
+    return told(name, ", ".join(map(str, values)))
+
+
+def length(name: str, value: float | None, units: Style) -> Facts:
+    """A length as printed, and in metres."""
+    if value is None:
+        return ()
+    return ((name, length_text(value, units)), (f"{name}_m", exact(value)))
+
+
+def known_length(name: str, value: Known | None, units: Style) -> Facts:
+    """A length as printed, in metres, and what stands behind it."""
+    if value is None:
+        return ()
+    how = "worked out" if value.worked_out else value.evidence
+    words = known_length_text(value, units)
+    return ((name, words), (f"{name}_m", exact(value.value)), *told(f"{name}_evidence", how))
+
+
+def force(name: str, value: float | None, units: Style) -> Facts:
+    """A force as printed, and in newtons."""
+    if value is None:
+        return ()
+    return ((name, force_text(value, units)), (f"{name}_n", exact(value)))
+
+
+def placed(*, known: bool) -> Facts:
+    """That the place is not known, where it is not."""
+    return () if known else ((PLACE, NOT_KNOWN),)
