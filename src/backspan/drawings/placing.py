@@ -292,6 +292,12 @@ class Placer:
                     yield Spot(at, 1, 1, distance)
 
 
+def stands(label: Label, spot: Spot) -> Placed:
+    """The label at a place, whatever else stands there."""
+    box = _box(label_size(label), spot)
+    return Placed(_texts(label, box), box, None)
+
+
 def label_size(label: Label) -> tuple[float, float]:
     """Width and height of a label on paper."""
     width = max(text_width(line, height=label.height, bold=label.bold) for line in label.lines)

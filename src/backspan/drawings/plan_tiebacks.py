@@ -50,7 +50,7 @@ def draw_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
         start, end = tie.start, tie.anchor
         canvas.add(Line(Layer.TIEBACK, start, end, of=tie.thing))
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
-        spots = tuple(along_line(canvas, start, end))
+        spots = along_line(canvas, start, end)
         if tie.angle is None:
             words = canvas.language.drawn("angle_not_known", tieback=tie.name)
         elif tie.angle >= STRAIGHT:

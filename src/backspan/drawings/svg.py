@@ -61,6 +61,11 @@ def to_svg(scene: Scene) -> str:
     return "\n".join([*lines, "</svg>", ""])
 
 
+def svg_group(name: str, shapes: Iterable[Shape], frame: Frame, *, height: float) -> str:
+    """Shapes that lie on a sheet of that height as one group of an SVG document, named `name`."""
+    return "\n".join(_Writer(height, frame).group(name, shapes))
+
+
 def _number(value: float) -> str:
     text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text in {"", "-0"} else text
@@ -78,7 +83,7 @@ class _Writer:
         kept = tuple(shapes)
         texts = [shape for shape in kept if isinstance(shape, Text)]
         texts += [shape.text for shape in kept if isinstance(shape, Dimension)]
-        lines = [f'<g data-part="{name}">']
+        lines = [f"<g data-part={quoteattr(name)}>"]
         lines += _by_thing((shape.of, self._shape(shape)) for shape in kept)
         masks = (self._mask(text) for text in texts if text.masked)
         words = _by_thing((text.of, [self._text(text)]) for text in texts)

@@ -23,6 +23,7 @@ class ThingKind(StrEnum):
 
     ANCHOR = "anchor"
     BEAM = "beam"
+    CORNER = "corner"
     DROP = "drop"
     EDGE = "edge"
     FULCRUM = "fulcrum"

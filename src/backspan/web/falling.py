@@ -95,3 +95,9 @@ def _holds(permit: Permit, project: Project, name: str) -> bool:
     except WireError:
         return False
     return codes == (permit.says.configuration, permit.says.basis)
+
+
+def fallen_with(state: DayState, project: Project) -> tuple[str, ...]:
+    """The drops whose acceptance would not hold if the site were this one."""
+    permits = _permits(state).items()
+    return tuple(name for name, one in permits if not _holds(one, project, name))

@@ -7,7 +7,7 @@ sites and says as entries what differs.
 
 from backspan.core.drafting.draft import Draft, DraftError, act_of, data_of, drawn
 from backspan.core.drafting.entries import entries_between
-from backspan.core.drafting.snapping import Snapped, distance, seen_from, snapped
+from backspan.core.drafting.snapping import Snapped, distance, seen_from, snapped, squared
 
 __all__ = [
     "Draft",
@@ -20,4 +20,5 @@ __all__ = [
     "entries_between",
     "seen_from",
     "snapped",
+    "squared",
 ]

@@ -19,6 +19,7 @@ from backspan.core.drafting.acting import (
     with_roof,
 )
 from backspan.core.model.project import Project
+from backspan.core.model.references import place_problems
 from backspan.core.model.site import Anchor, Edge, Obstacle, Parapet, Point, Roof
 from backspan.core.model.walked import (
     WalkError,
@@ -81,7 +82,13 @@ class MoveCorner:
             )
             for one in roof.edges
         )
-        return with_roof(project, _sound(replace(roof, outline=outline, edges=edges)))
+        after = with_roof(project, _sound(replace(roof, outline=outline, edges=edges)))
+        stood = place_problems(project)
+        for one in place_problems(after):
+            if one not in stood:
+                where = " ".join(str(step) for step in one.path if not isinstance(step, int))
+                raise DraftError(f"{where}: found {one.found}, expected {one.expected}")
+        return after
 
     def told(self, style: Style) -> str:
         """What it does."""

@@ -8,7 +8,7 @@ anchor, along or back; and always to a whole step of the tape.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from backspan.core.model.site import Edge, Point, Roof
@@ -80,6 +80,38 @@ def snapped(roof: Roof, at: Point, *, within: Length, style: Style = Style.US) -
     names = dict.fromkeys(one for one in (with_along, with_back) if one)
     to = f"in line with {' and '.join(names)}" if names else ""
     return Snapped(on_plan(edge, along=along, back=back), to, Seen(edge.id, along, back))
+
+
+def squared(
+    corners: Sequence[Point], *, within: Length, style: Style = Style.US
+) -> tuple[Point, ...]:
+    """Corners pointed at one after another, each edge square to the first or along it.
+
+    An edge that turns off either by no more than `within` at its end is taken to be so, and its
+    length is a whole step of the tape. A last corner on the first closes the outline and is left
+    out.
+    """
+    step = _HALF_INCH if style is Style.US else _TEN_MM
+    found: list[Point] = []
+    along: Point = (1.0, 0.0)
+    for corner in corners:
+        if not found:
+            found.append(corner)
+            continue
+        (x, y), (u, v) = found[-1], corner
+        far = (u - x) * along[0] + (v - y) * along[1]
+        aside = (v - y) * along[0] - (u - x) * along[1]
+        far, aside = (0.0 if abs(one) <= within else _stepped(one, step) for one in (far, aside))
+        if len(found) > 1 and distance(corner, found[0]) <= within:
+            break
+        found.append((x + far * along[0] - aside * along[1], y + far * along[1] + aside * along[0]))
+        if len(found) == _FIRST_EDGE and (long := distance(*found)) > 0.0:
+            (x, y), (u, v) = found
+            along = ((u - x) / long, (v - y) / long)
+    return tuple(found)
+
+
+_FIRST_EDGE = 2
 
 
 #: A place this far beyond an end of an edge is still seen from it.

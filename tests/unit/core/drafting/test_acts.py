@@ -128,6 +128,7 @@ def test_what_is_no_act_is_refused(data: object, says: str) -> None:
         (MoveCorner("ROOF", 4, (0.0, 0.0)), "found corner 4"),
         (MoveCorner("ROOF", 0, (17.0, 12.0)), "outside the roof then"),
         (MoveCorner("ROOF", 0, (30.0, 6.0)), "crosses itself"),
+        (MoveCorner("ROOF", 0, (14.0, 0.0)), "within edge S"),
         (AddCorner("ROOF", "S", 3.0, "S2"), "under D"),
         (RaiseParapet("ROOF", "S", -1.0, 0.2), "found a parapet's height"),
         (DrawRoof("ROOF", "again", 3.0, SQUARE), "a second time"),

@@ -1,0 +1,264 @@
+"""The roof plan to work on: look at anything, draw, undo; nothing is recorded until it is signed.
+
+The page carries the acts that nobody signed. With a script a pointer sends them one by one and
+only what changed comes back; without it every act is a form, and the whole page comes back.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any
+
+from django.http import HttpRequest, HttpResponse
+from django.utils.safestring import mark_safe
+
+from backspan.core.drafting import Draft, DraftError, entries_between
+from backspan.core.drafting.acting import Hand
+from backspan.core.errors import quoted
+from backspan.core.model.evidence import Evidence, StatedValue, Statement
+from backspan.core.model.project import Project
+from backspan.core.model.site import Roof
+from backspan.core.quantities import LENGTH, Style, display
+from backspan.drawings.surface import Surface, groups, surface_of
+from backspan.drawings.things import path_in, path_text
+from backspan.web.describing import describe, the_project
+from backspan.web.falling import fallen_with
+from backspan.web.pages.common import FormError, filled, go_on, state_of
+from backspan.web.plan.acts import meant, measured
+from backspan.web.plan.drawn import (
+    Sheet,
+    answers,
+    known_reviews,
+    sheet_of,
+    signed,
+    touched,
+    with_draft,
+)
+from backspan.web.plan.said import Said, next_anchor, next_mark
+from backspan.web.plan.told import Told, history, things_of, told_of
+from backspan.web.speaking import signer_of
+from backspan.web.workbench import DayState
+
+#: How what was drawn is known, for whoever signs.
+_KNOWN = (
+    (Evidence.MEASURED, "measured on the roof"),
+    (Evidence.DRAWING, "read from a drawing"),
+    (Evidence.TOLD, "told by somebody"),
+)
+_NEW = "new"
+#: So many of the acts that nobody signed are listed, the last of them.
+_SHOWN = 12
+#: What a tap on the plan does, in words of the trade.
+_VERBS = (
+    ("look", "look"),
+    ("move", "move"),
+    ("connect", "connect"),
+    ("measure", "measure"),
+    ("place anchor", "place an anchor"),
+    ("place obstacle", "place an obstacle"),
+    ("place drop", "place a drop"),
+)
+#: What an arrow key moves a thing by, and with the shift key; in metres.
+_US_STEPS, _METRIC_STEPS = ("0.3048", "0.0127"), ("0.1", "0.01")
+_DRAWING = (("draw roof", "draw the roof"), ("measure", "measure"))
+_LAYERS = (
+    ("anchor", "anchors"),
+    ("obstacle", "obstacles"),
+    ("drop", "drops"),
+    ("beam", "beams"),
+    ("tieback", "tiebacks"),
+    ("lifeline", "lifelines"),
+    ("words", "words"),
+)
+#: Lengths of a beam that may be typed, by their names in a form.
+_LENGTHS = (
+    ("reach", "Reach"),
+    ("backspan", "Backspan"),
+    ("setback", "Fulcrum behind the face"),
+    ("tip", "Beam beyond the line"),
+    ("rear", "Fulcrum to rear stand"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What a page shows: a sheet, the thing that is looked at, what went wrong or was measured."""
+
+    sheet: Sheet
+    path: tuple[str, ...] = ()
+    wrong: str = ""
+    measured: str = ""
+
+
+def plans(request: HttpRequest) -> HttpResponse:
+    """The plan of the first roof; an empty one where no roof is described."""
+    project = the_project(request)
+    roofs = project.site.roofs
+    return go_on("roof-plan", roofs[0].id if roofs else _next_roof(project))
+
+
+def page(request: HttpRequest, roof: str) -> HttpResponse:
+    """The plan of a roof with what was drawn on it."""
+    state, project = state_of(request), the_project(request)
+    if request.method == "POST":
+        return _done(request, state, project, roof)
+    if roof == _NEW:
+        return go_on("roof-plan", _next_roof(project))
+    if roof != _next_roof(project) and all(one.id != roof for one in project.site.roofs):
+        raise FormError(f"found no roof {quoted(roof)}, expected one of the site")
+    seen = Seen(Sheet(project, Draft(), project), path_in(request.GET.get("of", "")))
+    if request.GET.get("part") == "answers":
+        return _parts(request, state, roof, seen, None)
+    return _page(request, state, roof, seen)
+
+
+def _done(request: HttpRequest, state: DayState, project: Project, roof: str) -> HttpResponse:
+    """One act more, one less, a look, a measurement, or all of it signed."""
+    form = request.POST
+    before = sheet_of(project, form.get("draft", ""))
+    seen = Seen(before, path_in(form.get("of", "")))
+    does = form.get("does", "act")
+    try:
+        if does == "sign":
+            return _sign(request, state, before, roof)
+        seen = _after(form.dict(), does, seen, roof)
+    except DraftError as error:
+        seen = replace(seen, wrong=str(error))
+    if request.headers.get("X-Part") == "plan":
+        return _parts(request, state, roof, seen, project if "all" in form else before.site)
+    answer = _page(request, state, roof, seen)
+    answer.status_code = 400 if seen.wrong else 200
+    return answer
+
+
+def _after(form: dict[str, Any], does: str, seen: Seen, roof: str) -> Seen:
+    sheet = seen.sheet
+    match does:
+        case "look":
+            return seen
+        case "undo":
+            return replace(seen, sheet=with_draft(sheet, sheet.draft.without_last()))
+        case "drop all":
+            return Seen(with_draft(sheet, Draft()), seen.path)
+        case "measure":
+            long, one, other = measured(Said(form, sheet.site, _roof(sheet.site, roof)))
+            texts = (display(each, LENGTH, sheet.site.units) for each in (long, *one, *other))
+            told = "{} from {}, {} to {}, {}".format(*texts)
+            return replace(seen, measured=told)
+        case "act":
+            act = meant(Said(form, sheet.site, _roof(sheet.site, roof)))
+            return replace(seen, sheet=with_draft(sheet, sheet.draft.after(act)))
+        case _:
+            raise DraftError(f"found {quoted(does)}, expected act, undo, look, measure or sign")
+
+
+def _sign(request: HttpRequest, state: DayState, sheet: Sheet, roof: str) -> HttpResponse:
+    """Say all of it as entries. Raises DraftError where it is not said how it is known."""
+    speaker = signer_of(request)
+    known = request.POST.get("known", "")
+    if known not in {str(one) for one, _ in _KNOWN}:
+        raise DraftError("How it is known: found nothing, expected measured, drawing or told")
+    if not sheet.draft.acts:
+        raise DraftError("found nothing drawn, expected an act to sign")
+    document = request.POST.get("document", "").strip()[:100] or None
+    if known == Evidence.DRAWING and document is None:
+        raise DraftError("Which drawing: found nothing, expected its number and revision")
+    at = state.on.isoformat()
+    says = Statement(Evidence(known), speaker.person, at, document)
+    site = signed(sheet, Hand(sheet.recorded.units, says))
+    describe(request, entries_between(sheet.recorded, site))
+    return go_on("roof-plan", roof, query="signed=1")
+
+
+def _next_roof(project: Project) -> str:
+    return next_mark((one.id for one in project.site.roofs), "R1")
+
+
+def _roof(site: Project, name: str) -> Roof:
+    """The roof of the page as drawn; a blank one where it is not drawn yet."""
+    found = next((one for one in site.site.roofs if one.id == name), None)
+    return found or Roof(name, "new roof", StatedValue(0.0), (), ())
+
+
+def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpResponse:
+    project = seen.sheet.recorded
+    surface = surface_of(project, roof)
+    there = any(one.id == roof for one in seen.sheet.site.site.roofs)
+    drawn = _groups(surface, seen.sheet, {}, roof, None) if there else ()
+    return filled(
+        request,
+        "plan/page.html",
+        drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
+        surface=surface,
+        origin=surface.frame.origin,
+        signed="signed" in request.GET,
+        verbs=_VERBS if there else _DRAWING,
+        layers=_LAYERS,
+        steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
+        roofs=project.site.roofs,
+        **_side(state, roof, seen, project),
+    )
+
+
+def _parts(
+    request: HttpRequest, state: DayState, roof: str, seen: Seen, before: Project | None
+) -> HttpResponse:
+    """What changed: groups of the drawing, and all that stands beside it."""
+    surface, sheet = surface_of(seen.sheet.recorded, roof), seen.sheet
+    reviews: dict[str, Any] = {}
+    if before is None or before.drops != sheet.site.drops:
+        reviews = known_reviews(state, {one.id: one for one in sheet.site.drops})
+    drawn = _groups(surface, sheet, reviews, roof, before)
+    return filled(
+        request,
+        "plan/parts.html",
+        drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
+        **_side(state, roof, seen, sheet.recorded if before is None else before),
+    )
+
+
+def _groups(
+    surface: Surface, sheet: Sheet, reviews: dict[str, Any], roof: str, before: Project | None
+) -> list[tuple[str, str]]:
+    if all(one.id != roof for one in sheet.site.site.roofs):
+        return []
+    return list(groups(surface, sheet.site, reviews, roof, was=before))
+
+
+def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, Any]:
+    """What stands beside the drawing: the thing looked at, what is not signed, what it answers."""
+    sheet, site = seen.sheet, seen.sheet.site
+    on = _roof(site, roof)
+    told: Told | None = None
+    wrong = seen.wrong
+    if seen.path:
+        try:
+            told = told_of(site, seen.path, roof)
+        except DraftError as error:
+            wrong = wrong or str(error)
+    moved = touched(sheet.recorded, site)
+    last = touched(before, site)
+    first = last[0] if last else ""
+    return {
+        "roof": on,
+        "edges": on.edges,
+        "anchors": [one.id for one in on.anchors],
+        "told": told,
+        "history": [] if told is None else history(state, told),
+        "of": path_text(seen.path),
+        "things": list(things_of(site, on)),
+        "draft": sheet.text,
+        "many": len(sheet.lines),
+        "earlier": max(len(sheet.lines) - _SHOWN, 0),
+        "lines": sheet.lines[-_SHOWN:],
+        "wrong": wrong,
+        "measured": seen.measured,
+        "answers": list(answers(state, site, moved, first)),
+        "falls": fallen_with(state, site) if sheet.draft.acts else (),
+        "known": _KNOWN,
+        "lengths": _LENGTHS,
+        "next_anchor": next_anchor(site),
+        "rigged": [one.id for one in site.drops if one.rig is not None],
+        "kit": site.kit,
+        "drops": [one for one in site.drops if one.roof == roof],
+    }

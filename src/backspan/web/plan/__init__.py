@@ -1,0 +1,1 @@
+"""The roof plan as a page to work on: what a hand means, what is drawn anew, what is told."""

@@ -1,0 +1,167 @@
+"""A draft of the roof plan at work: the site as drawn, what is drawn anew, what it would answer."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from backspan.core.drafting import Draft, DraftError, act_of, data_of, drawn
+from backspan.core.drafting.acting import Hand
+from backspan.core.findings import Review
+from backspan.core.model.project import Project
+from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.quantities import Length
+from backspan.core.review.front import front_data
+from backspan.core.review.run import case_of, review_findings
+from backspan.exchange.parse import ProjectError
+from backspan.exchange.same_rig import same_rig
+from backspan.web.workbench import DayState
+
+#: So many drops are asked again at once; the others say that they were not.
+_MOST_ASKED = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """A draft with the site it makes."""
+
+    recorded: Project
+    draft: Draft
+    site: Project
+
+    @property
+    def text(self) -> str:
+        """The draft as a page carries it."""
+        return json.dumps([data_of(one) for one in self.draft.acts], separators=(",", ":"))
+
+    @property
+    def lines(self) -> tuple[str, ...]:
+        """What is not signed, first to last."""
+        return tuple(one.told(self.recorded.units) for one in self.draft.acts)
+
+
+def sheet_of(recorded: Project, text: str) -> Sheet:
+    """The draft that a page carries. Raises DraftError where it is none, or cannot be done."""
+    draft = Draft(tuple(_acts(text)))
+    return Sheet(recorded, draft, drawn(recorded, draft.acts, hand_of(recorded)))
+
+
+def with_draft(sheet: Sheet, draft: Draft) -> Sheet:
+    """Another draft on the same site. Raises DraftError where it cannot be done."""
+    acts = draft.acts
+    if acts[: len(sheet.draft.acts)] == sheet.draft.acts:
+        site = drawn(sheet.site, acts[len(sheet.draft.acts) :], hand_of(sheet.recorded))
+    else:
+        site = drawn(sheet.recorded, acts, hand_of(sheet.recorded))
+    return Sheet(sheet.recorded, draft, site)
+
+
+def hand_of(project: Project) -> Hand:
+    """The hand that draws before anybody signs: a value keeps the evidence of what it replaces."""
+    return Hand(project.units, carried=carried)
+
+
+def carried(project: Project, drop: str, source: str) -> Rig:
+    """The rig of one drop as it comes along to another. Raises DraftError where it cannot."""
+    before = next(one for one in project.drops if one.id == source)
+    after = next(one for one in project.drops if one.id == drop)
+    rig = before.rig or Rig()
+    shift = after.start - before.start
+    points = [_place_of(one, shift) for one in rig.suspension_points]
+    try:
+        found = same_rig(project, drop, {"suspension_points": points}, source=source)
+    except ProjectError as error:
+        raise DraftError(str(error)) from error
+    return found.rig or Rig()
+
+
+def _place_of(one: SuspensionPoint, shift: Length) -> dict[str, Any]:
+    """A point as a project file has it that comes along: its tiebacks lead nowhere yet."""
+    data: dict[str, Any] = {"id": one.id, "station": f"{one.station + shift:.6f} m"}
+    if one.tiebacks is not None:
+        data["tiebacks"] = [{"id": tie.id} for tie in one.tiebacks]
+    if one.connectors is not None:
+        data["connectors"] = [{} for _ in one.connectors]
+    if one.counterweighted_beam is not None:
+        data["counterweighted_beam"] = {}
+    return data
+
+
+def touched(before: Project, after: Project) -> tuple[str, ...]:
+    """The drops with a rig that look otherwise, or one of whose anchors or edges does."""
+    stood = {one.id: one for one in before.drops}
+    roofs = {one.id: one for one in before.site.roofs}
+    moved: dict[str, set[str]] = {}
+    for roof in after.site.roofs:
+        was = roofs.get(roof.id)
+        known = set() if was is None else set(was.anchors)
+        built = was is not None and (was.edges, was.obstacles) == (roof.edges, roof.obstacles)
+        moved[roof.id] = {one.id for one in roof.anchors if not built or one not in known}
+        if not built:
+            moved[roof.id].add("")
+    return tuple(
+        one.id
+        for one in after.drops
+        if one.rig is not None
+        and (stood.get(one.id) != one or moved.get(one.roof, set()) & {"", *_anchors(one)})
+    )
+
+
+def answers(
+    state: DayState, site: Project, drops: tuple[str, ...], first: str = ""
+) -> Iterator[dict[str, Any]]:
+    """What the review of each drop would answer with the site as drawn, beside the recorded one.
+
+    Only a few are asked, `first` before all; of the others it is said that they were not.
+    """
+    order = sorted(drops, key=lambda one: one != first)
+    there = {one.id for one in state.described.drops}
+    for number, name in enumerate(order):
+        asked = number < _MOST_ASKED
+        found = front_data(reviewed(state, site, name)) if asked else None
+        refused = (
+            [] if found is None else [one for one in found["reasons"] if one["kind"] == "refused"]
+        )
+        yield {
+            "drop": name,
+            "front": found,
+            "refused": refused[:3],
+            "recorded": state.front(name) if asked and name in there else None,
+        }
+
+
+def reviewed(state: DayState, site: Project, name: str) -> Review:
+    """The review of a drop of the site as drawn, on the day."""
+    return review_findings(case_of(site, name, state.library, on=state.on))
+
+
+def known_reviews(state: DayState, drops: Mapping[str, Drop]) -> dict[str, Review]:
+    """The reviews of drops that stand as recorded."""
+    same = {one.id: one for one in state.described.drops}
+    return {name: state.review(name) for name, one in drops.items() if same.get(name) == one}
+
+
+def signed(sheet: Sheet, hand: Hand) -> Project:
+    """The site as whoever signs draws it."""
+    return drawn(sheet.recorded, sheet.draft.acts, replace(hand, carried=carried))
+
+
+def _anchors(drop: Drop) -> Iterator[str]:
+    rig = drop.rig or Rig()
+    yield from (one.anchor for one in rig.lines)
+    for point in rig.suspension_points:
+        yield from (one.anchor for one in point.tied if one.anchor is not None)
+
+
+def _acts(text: str) -> Iterator[Any]:
+    try:
+        data = json.loads(text or "[]")
+    except (ValueError, RecursionError) as error:
+        raise DraftError(
+            "found a draft that cannot be read, expected the one of the page"
+        ) from error
+    if not isinstance(data, list):
+        raise DraftError("found a draft that is no list of acts, expected the page's")
+    yield from map(act_of, data)

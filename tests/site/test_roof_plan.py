@@ -1,0 +1,223 @@
+"""The roof plan to work on, as forms: look, draw, undo; nothing is recorded until it is signed."""
+
+from __future__ import annotations
+
+import json
+import re
+from html import unescape
+from typing import Any
+
+import pytest
+
+from backspan.core.ledger import bodies
+from backspan.core.ledger.fold import fold
+from backspan.core.model.evidence import Evidence
+from backspan.core.wire import to_data
+from backspan.records.api import SiteRecord
+from tests.site.bench import TOKEN, Answer, Browser
+from tests.site.typist import FIRST
+from tests.unit.core.rigs import ON
+
+AT = "/plan/ROOF/"
+DRAFT = re.compile(r'name="draft" value="([^"]*)"')
+POINT = "drops/D/rig/suspension_points/L"
+PLACE_ANCHOR = {"verb": "place anchor", "edge": "S", "along": "10 ft", "back": "12 ft"}
+
+
+def draft_of(page: Answer) -> list[dict[str, Any]]:
+    """The acts that a page carries."""
+    found = DRAFT.search(page.body.decode("utf-8"))
+    assert found is not None
+    acts: list[dict[str, Any]] = json.loads(unescape(found[1]))
+    return acts
+
+
+def sent(pages: Browser, path: str = AT, draft: Any = (), **fields: str) -> Answer:
+    """A form of the plan, with what was drawn before."""
+    page = pages.get(AT).text
+    token = TOKEN.search(page)
+    place = re.search(r'name="ledger_place" value="([0-9]+)"', page)
+    assert token is not None
+    assert place is not None
+    carried = draft if isinstance(draft, str) else json.dumps(list(draft))
+    whole = {"csrfmiddlewaretoken": token[1], "draft": carried, "ledger_place": place[1], **fields}
+    return pages.send(path, whole)
+
+
+def test_the_plan_shows_every_thing_and_leads_to_it(pages: Browser) -> None:
+    page = pages.get("/plan/")
+    for thing in ("anchor A1", "edge S", "corner 4", "obstacle VENT", "drop D", "D/L", "tieback"):
+        assert thing in page.text
+    assert 'data-path="site/roofs/ROOF/anchors/A1"' in page.text
+    looked = pages.get(f"{AT}?of=site/roofs/ROOF/anchors/A1")
+    assert "30'-0\" back" in looked.plain
+    assert 'href="/anchors/ROOF/A1/"' in looked.text
+
+
+def test_what_is_drawn_is_not_recorded_until_somebody_signs_it(
+    pages: Browser, record: SiteRecord
+) -> None:
+    before = len(record.entries())
+    page = sent(pages, **PLACE_ANCHOR)
+    assert "Nothing of this is recorded yet" in page.plain
+    assert "placed at" in page.plain
+    acts = draft_of(page)
+    assert len(acts) == 1
+    assert len(record.entries()) == before
+    gone = sent(pages, draft=acts, does="undo")
+    assert draft_of(gone) == []
+    signed = sent(pages, draft=acts, does="sign", known="measured")
+    assert "Signed: it stands in the record now" in signed.plain
+    new = record.entries()[before:]
+    assert [type(one.body) for one in new] == [bodies.AnchorRegistered]
+    said = to_data(new[0].body)["anchor"]["values_from"]
+    assert (said["evidence"], said["by"]) == (Evidence.MEASURED, "MT")
+
+
+def test_a_beam_that_is_moved_says_what_it_would_answer_and_what_falls(
+    pages: Browser, record: SiteRecord
+) -> None:
+    page = sent(pages, verb="move", of=POINT, reach="6 ft")
+    assert "It would answer" in page.plain
+    assert "as recorded" in page.plain
+    acts = draft_of(page)
+    before = len(record.entries())
+    sent(pages, draft=acts, does="sign", known="drawing", document="SK-4 rev B")
+    (entry,) = record.entries()[before:]
+    assert isinstance(entry.body, bodies.NumberFound)
+    assert entry.body.path[-1] == "reach"
+    assert (entry.body.found.evidence, entry.body.found.document) == ("drawing", "SK-4 rev B")
+
+
+def test_it_is_not_signed_without_how_it_is_known_or_who_says_it(
+    pages: Browser, silent: Browser, record: SiteRecord
+) -> None:
+    acts = draft_of(sent(pages, **PLACE_ANCHOR))
+    before = len(record.entries())
+    for fields, told in (
+        ({}, "expected measured, drawing or told"),
+        ({"known": "drawing"}, "expected its number and revision"),
+        ({"known": "assumed"}, "expected measured, drawing or told"),
+    ):
+        page = sent(pages, draft=acts, does="sign", **fields)
+        assert page.status == 400
+        assert told in page.plain
+        assert draft_of(page) == acts
+    silent.cookies.pop("backspan-speaker")
+    page = sent(silent, draft=acts, does="sign", known="told")
+    assert "Nobody said who speaks" in page.plain
+    assert len(record.entries()) == before
+
+
+def test_what_was_stated_since_is_not_written_over(pages: Browser, record: SiteRecord) -> None:
+    moved = {"verb": "move", "of": "site/roofs/ROOF/anchors/A1", "edge": "S", "back": "20 ft"}
+    acts = draft_of(sent(pages, along="2 ft", **moved))
+    old = re.search(r'name="ledger_place" value="([0-9]+)"', pages.get(AT).text)
+    assert old is not None
+    other = draft_of(sent(pages, along="3 ft", **moved))
+    sent(pages, draft=other, does="sign", known="told")
+    before = len(record.entries())
+    page = sent(pages, draft=acts, does="sign", known="told", ledger_place=old[1])
+    assert "Since you opened this page somebody stated" in page.plain
+    assert len(record.entries()) == before
+
+
+@pytest.mark.parametrize(
+    ("fields", "told"),
+    [
+        ({"verb": "fly"}, "expected one of: draw roof"),
+        ({"verb": "place anchor", "edge": "Q", "along": "1 ft", "back": "1 ft"}, "no edge on roof"),
+        ({"verb": "place anchor", "edge": "S", "along": "9", "back": "1 ft"}, "Along it"),
+        ({"verb": "place anchor", "x": "nan", "y": "2"}, "expected one on the site"),
+        ({"verb": "place anchor", "x": "1e9", "y": "2"}, "expected one on the site"),
+        ({"verb": "place anchor", "x": "left", "y": "2"}, "expected a place in metres"),
+        ({"verb": "place anchor", "x": "-9", "y": "2"}, "outside"),
+        ({"verb": "place drop", "edge": "S", "along": "50 ft"}, "the end of a drop"),
+        ({"verb": "move", "of": "kit/hoists/H"}, "found nothing that can be moved"),
+        ({"verb": "move", "of": POINT, "reach": "-2 ft"}, "expected more than 0"),
+        ({"verb": "connect", "of": POINT, "anchor": "A0"}, "found no anchor"),
+        ({"verb": "take away", "of": "site/roofs/ROOF/obstacles/TANK"}, "found no obstacle"),
+        ({"does": "approve"}, "expected act, undo, look, measure or sign"),
+        ({"does": "sign", "known": "told"}, "found nothing drawn"),
+    ],
+)
+def test_what_cannot_be_done_is_told_and_nothing_is_lost(
+    pages: Browser, fields: dict[str, str], told: str
+) -> None:
+    acts = [] if fields.get("does") == "sign" else draft_of(sent(pages, **PLACE_ANCHOR))
+    page = sent(pages, draft=acts, **fields)
+    assert page.status == 400
+    assert told in page.plain
+    assert draft_of(page) == acts
+
+
+@pytest.mark.parametrize(
+    "draft", ["{", "7", '["fly"]', '[{"act": "move drop"}]', "[" * 40_000, '[{"act": 1}]']
+)
+def test_a_draft_that_is_none_is_refused(pages: Browser, draft: str) -> None:
+    page = sent(pages, draft=draft, does="look")
+    assert page.status == 400
+    assert "Not done" in page.plain
+    assert "expected" in page.plain
+
+
+def test_markup_in_names_stays_text(pages: Browser) -> None:
+    page = sent(
+        pages,
+        verb="place obstacle",
+        name="<script>alert(1)</script>",
+        edge="S",
+        along="30 ft",
+        **{"along-end": "33 ft", "back": "20 ft", "back-end": "23 ft"},
+    )
+    assert b"<script>alert" not in page.body
+    assert "&lt;script&gt;alert(1)" in page.body.decode("utf-8")
+
+
+def test_only_what_changed_comes_back_to_a_script(pages: Browser) -> None:
+    token = TOKEN.search(pages.get(AT).text)
+    assert token is not None
+    fields = {
+        "csrfmiddlewaretoken": token[1],
+        "draft": "[]",
+        "verb": "move",
+        "of": POINT,
+        "reach": "2 ft",
+    }
+    page = pages.send(AT, fields, HTTP_X_PART="plan")
+    assert re.findall(r'data-part="([^"]+)"', page.text) == ["rig-D"]
+    assert "<header" not in page.text
+
+
+def test_a_pointer_snaps_and_measures(pages: Browser) -> None:
+    page = sent(pages, verb="place anchor", x="10.004", y="5.003", near="0.1")
+    (act,) = draft_of(page)
+    along = 18.288 - act["at"][0]
+    assert along / 0.0127 == pytest.approx(round(along / 0.0127), abs=1e-6)
+    page = sent(pages, does="measure", x="0.05", y="0.05", x2="18.2", y2="0.02", near="0.2")
+    assert "60'-0\" from" in page.plain
+
+
+def test_a_roof_is_drawn_where_there_is_none(new: Browser, empty: SiteRecord) -> None:
+    new.post("/set-up/", **FIRST)
+    page = new.get("/plan/")
+    token = TOKEN.search(page.text)
+    assert token is not None
+    whole = {
+        "csrfmiddlewaretoken": token[1],
+        "draft": "[]",
+        "ledger_place": "1",
+        "verb": "draw roof",
+        "name": "main roof",
+        "level": "120 ft",
+        "corners": "0.02,0 18.27,0.05 18.3,9.1 0,9.15 0.05,0.02",
+        "near": "0.15",
+    }
+    page = new.send("/plan/R1/", whole)
+    (act,) = draft_of(page)
+    assert len(act["corners"]) == 4
+    said = {"draft": json.dumps([act]), "does": "sign", "known": "told"}
+    signed = new.send("/plan/R1/", {**whole, **said})
+    assert "Signed" in signed.plain
+    roof = fold(empty.entries(), on=ON).project.site.roofs[0]
+    assert sorted(one.id for one in roof.edges) == ["E", "N", "S", "W"]
