@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable
+from typing import TypeVar
 from xml.sax.saxutils import escape, quoteattr
 
 from backspan.drawings.dimensions import dimension_lines
@@ -33,6 +34,8 @@ from backspan.drawings.things import Thing
 FONTS = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', 'Source Sans Pro', sans-serif"
 HATCH_PEN = 0.13
 TICK_PEN = 0.4
+
+S = TypeVar("S", bound=Shape)
 
 
 def to_svg(scene: Scene) -> str:
@@ -79,10 +82,10 @@ class _Writer:
         texts = [shape for shape in kept if isinstance(shape, Text)]
         texts += [shape.text for shape in kept if isinstance(shape, Dimension)]
         lines = [f'<g data-part="{name}">']
-        lines += _by_thing((shape.of, self._shape(shape)) for shape in kept)
-        masks = (self._mask(text) for text in texts if text.masked)
-        words = _by_thing((text.of, [self._text(text)]) for text in texts)
-        return [*lines, *masks, *words, "</g>"]
+        lines += _by_thing(kept, self._shape)
+        lines += (self._mask(text) for text in texts if text.masked)
+        lines += _by_thing(texts, lambda text: [self._text(text)])
+        return [*lines, "</g>"]
 
     def _paper(self, point: Point) -> Point:
         x, y = self._frame.to_paper(point)
@@ -177,20 +180,23 @@ class _Writer:
         )
 
 
-def _by_thing(written: Iterable[tuple[Thing | None, list[str]]]) -> Iterator[str]:
-    """Elements in their order; those of one thing that follow each other stand in one group."""
+def _by_thing(shapes: Iterable[S], written: Callable[[S], list[str]]) -> list[str]:
+    """Shapes in their order; those of one thing that follow each other stand in one group."""
+    lines: list[str] = []
     last: Thing | None = None
-    for thing, elements in written:
-        if elements and thing is not last and thing != last:
+    for shape in shapes:
+        elements = written(shape)
+        of = shape.of
+        if of is not last and elements and of != last:
             if last is not None:
-                yield "</g>"
-            if thing is not None:
-                path = quoteattr(thing.where)
-                yield f"<g data-thing={quoteattr(thing.kind)} data-path={path}>"
-            last = thing
-        yield from elements
+                lines.append("</g>")
+            if of is not None:
+                lines.append(f'<g data-thing="{of.kind}" data-path={quoteattr(of.where)}>')
+            last = of
+        lines += elements
     if last is not None:
-        yield "</g>"
+        lines.append("</g>")
+    return lines
 
 
 def _on_paper(text: Text, frame: Frame) -> Text:
