@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from functools import cache, lru_cache
 from typing import TypeVar
 from xml.sax.saxutils import escape, quoteattr
 
@@ -26,6 +27,7 @@ from backspan.drawings.scene import (
     Scene,
     Shape,
     Symbol,
+    SymbolName,
     Text,
 )
 from backspan.drawings.symbols import glyph
@@ -82,7 +84,7 @@ class _Writer:
         texts = [shape for shape in kept if isinstance(shape, Text)]
         texts += [shape.text for shape in kept if isinstance(shape, Dimension)]
         lines = [f'<g data-part="{name}">']
-        lines += _by_thing(kept, self._shape)
+        lines += _by_thing(kept, self.elements)
         lines += (self._mask(text) for text in texts if text.masked)
         lines += _by_thing(texts, lambda text: [self._text(text)])
         return [*lines, "</g>"]
@@ -95,7 +97,8 @@ class _Writer:
         on_paper = (self._paper(point) for point in points)
         return " ".join(f"{_number(x)},{_number(y)}" for x, y in on_paper)
 
-    def _shape(self, shape: Shape) -> list[str]:
+    def elements(self, shape: Shape) -> list[str]:
+        """A shape as elements; texts are written apart."""
         match shape:
             case Line(layer, start, end):
                 return [self._path(layer, (start, end))]
@@ -152,10 +155,10 @@ class _Writer:
 
     def _symbol(self, shape: Symbol) -> list[str]:
         x, y = self._paper(shape.at)
-        size = Frame(Scale(MILLIMETRES / shape.size, ""), (0.0, 0.0))
-        inner = _Writer(0.0, size)
         turn = f" rotate({_number(-shape.angle)})" if shape.angle else ""
-        lines = [line for one in glyph(shape.name, shape.layer) for line in inner._shape(one)]
+        lines = _sign(shape.name, shape.layer, shape.size)
+        if not lines:
+            return []
         return [f'<g transform="translate({_number(x)},{_number(y)}){turn}">', *lines, "</g>"]
 
     def _mask(self, text: Text) -> str:
@@ -211,6 +214,14 @@ def _on_paper(text: Text, frame: Frame) -> Text:
     )
 
 
+@lru_cache(maxsize=256)
+def _sign(name: SymbolName, layer: Layer, size: float) -> tuple[str, ...]:
+    """A sign about its own point, on paper."""
+    inner = _Writer(0.0, Frame(Scale(MILLIMETRES / size, ""), (0.0, 0.0)))
+    return tuple(line for one in glyph(name, layer) for line in inner.elements(one))
+
+
+@cache
 def _stroke(layer: Layer) -> str:
     pen = PENS[layer]
     dashes = ""

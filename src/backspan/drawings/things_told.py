@@ -7,7 +7,7 @@ from functools import lru_cache
 
 from backspan.core.quantities import Style
 from backspan.drawings.things import Facts
-from backspan.drawings.values import Known, force_text, known_length_text, length_text
+from backspan.drawings.values import Known, force_text, known_length_text, length_text, own_length
 
 PLACE, NOT_KNOWN = "place", "not known"
 """What a thing says whose place nobody stated: where it is drawn says nothing then."""
@@ -54,6 +54,19 @@ def force(name: str, value: float | None, units: Style) -> Facts:
     if value is None:
         return ()
     return ((name, _force_text(value, units)), (f"{name}_n", exact(value)))
+
+
+def lies_at(point: tuple[float, float] | None, units: Style) -> Facts:
+    """Where a thing lies in plan, x and y from the datum of the site; nothing if not known."""
+    if point is None:
+        return ()
+    x, y = point
+    return (
+        ("x", own_length(x, units)),
+        ("y", own_length(y, units)),
+        ("x_m", exact(x)),
+        ("y_m", exact(y)),
+    )
 
 
 def placed(*, known: bool) -> Facts:
