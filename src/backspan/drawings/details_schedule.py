@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
@@ -30,6 +31,9 @@ COLUMNS = (
     ("length", 0.125),
     ("ends_at", 0.09),
 )
+
+#: What a column is called as data, where its own name already says what the row itself is.
+DATA_NAMES = MappingProxyType({"kind": "line_kind"})
 
 #: Where the model has no such value for a line.
 NONE = "–"
@@ -77,7 +81,8 @@ def details_schedule(
 
 def _thing(row: Row, of: Of) -> Thing:
     """A row as data: its cells by their columns, and its lengths exactly."""
-    facts = row_facts([name for name, _ in COLUMNS], row, dict(of.exact))
+    names = [DATA_NAMES.get(name, name) for name, _ in COLUMNS]
+    facts = row_facts(names, row, dict(of.exact))
     return Thing(ThingKind.SCHEDULE_ROW, of.id, of.path, facts)
 
 

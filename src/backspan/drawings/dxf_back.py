@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from backspan.drawings.dxf_things import APPLICATION, GOES_ON, ID, KIND, PATH, name_of
+from backspan.drawings.dxf_things import APPLICATION, GOES_ON, ID, KIND, PATH, decoded, name_of
 from backspan.drawings.scene import DrawingError, Point
 from backspan.drawings.things import Facts, ThingKind, path_in
 
@@ -80,21 +80,21 @@ def _attributes(entity: DXFEntity) -> list[tuple[str, str]]:
 
     if not isinstance(entity, Insert):
         return []
-    return [(one.dxf.tag, one.dxf.text) for one in entity.attribs]
+    return [(one.dxf.tag, decoded(one.dxf.text)) for one in entity.attribs]
 
 
 def _extended(entity: DXFEntity) -> Iterator[tuple[str, str]]:
     if not entity.has_xdata(APPLICATION):
         return
     whole: list[str] = []
-    for tag in entity.get_xdata(APPLICATION)[1:]:
+    for tag in entity.get_xdata(APPLICATION):
         if tag.value.startswith(GOES_ON) and whole:
             whole[-1] += tag.value.removeprefix(GOES_ON)
         else:
             whole.append(tag.value)
     for string in whole:
         name, _, value = string.partition("=")
-        yield name, value
+        yield name, decoded(value)
 
 
 def _places(entity: DXFEntity, unit: float) -> tuple[Point | None, tuple[Point, ...]]:
@@ -115,7 +115,7 @@ def _places(entity: DXFEntity, unit: float) -> tuple[Point | None, tuple[Point, 
 
 
 def _metres(point: tuple[float, ...], unit: float) -> Point:
-    return (point[0] * unit, point[1] * unit)
+    return (float(point[0]) * unit, float(point[1]) * unit)
 
 
 def _more(

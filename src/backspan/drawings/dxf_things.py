@@ -16,6 +16,7 @@ what cannot be printed) is written as the format's own `\U+XXXX`, which readers 
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Iterator, Sequence
 
@@ -39,6 +40,7 @@ LAST_OF_FOUR_DIGITS = 0xFFFF
 LONGEST_SIGN = 7
 """The most bytes that one character takes, encoded."""
 
+_ENCODED = re.compile(r"\\U\+([0-9A-Fa-f]{4})")
 _NOT_PLAIN = frozenset("\\^%")
 
 
@@ -74,6 +76,11 @@ def strings(thing: Thing) -> Iterator[str]:
     """The same in strings of extended data, none of them cut within a character."""
     for tag, value in values_of(thing):
         yield from _strings(_encoded(f"{tag}={_checked(tag, value, thing)}"))
+
+
+def decoded(value: str) -> str:
+    """What a file holds, with its encoded characters turned back."""
+    return _ENCODED.sub(lambda found: chr(int(found[1], 16)), value)
 
 
 def _checked(tag: str, value: str, thing: Thing) -> str:
