@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from types import MappingProxyType
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
@@ -12,7 +14,9 @@ from backspan.drawings.canvas import TEXT
 from backspan.drawings.details_lines import clips_text
 from backspan.drawings.lettering import LEADING, wrapped
 from backspan.drawings.scene import Layer, Point, Shape, Text
-from backspan.drawings.tables import GAP, ROW, Cell, Column, table
+from backspan.drawings.tables import GAP, ROW, Cell, Column, row_facts, table
+from backspan.drawings.things import Facts, Thing, ThingKind
+from backspan.drawings.things_told import exact
 from backspan.drawings.values import evidence_letter, length_text
 from backspan.drawings.wording import tied_to
 
@@ -28,15 +32,27 @@ COLUMNS = (
     ("ends_at", 0.09),
 )
 
+#: What a column is called as data, where its own name already says what the row itself is.
+DATA_NAMES = MappingProxyType({"kind": "line_kind"})
+
 #: Where the model has no such value for a line.
 NONE = "–"
 
 Row = tuple[Cell, ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Of:
+    """What a row is of: its id, its place in the project, its lengths in metres."""
+
+    id: str
+    path: tuple[str, ...]
+    exact: Facts
+
+
 def details_rows(project: Project, drop: Drop, language: Language) -> list[Row]:
     """A row for each suspension line, tieback, lifeline and piece of connecting hardware."""
-    return list(_rows(project, drop, language))
+    return [row for row, _ in _rows(project, drop, language)]
 
 
 def details_schedule(
@@ -44,16 +60,30 @@ def details_schedule(
 ) -> tuple[Shape, ...]:
     """The table with its upper left corner at `at`, and what its letters stand for."""
     columns = [Column(language.drawn(name), share * width, wraps=True) for name, share in COLUMNS]
-    rows = details_rows(project, drop, language)
+    rows = list(_rows(project, drop, language))
     room = height - TEXT * LEADING - 1.5
     more = language.drawn("see_report")
     shapes, used = table(
-        columns, rows, left=at[0], top=at[1], room=room, more=more, language=language
+        columns,
+        [row for row, _ in rows],
+        left=at[0],
+        top=at[1],
+        room=room,
+        more=more,
+        language=language,
+        things=[_thing(row, of) for row, of in rows],
     )
     kinds = ", ".join(f"{evidence_letter(one, language)} {language.word(one)}" for one in Evidence)
     key = language.drawn("letters", letters=kinds)
     base = at[1] - used - TEXT * LEADING - 0.5
     return (*shapes, Text(Layer.LABEL, (at[0], base), key, TEXT))
+
+
+def _thing(row: Row, of: Of) -> Thing:
+    """A row as data: its cells by their columns, and its lengths exactly."""
+    names = [DATA_NAMES.get(name, name) for name, _ in COLUMNS]
+    facts = row_facts(names, row, dict(of.exact))
+    return Thing(ThingKind.SCHEDULE_ROW, of.id, of.path, facts)
 
 
 def details_height(rows: list[Row], *, width: float, room: float) -> float:
@@ -70,26 +100,40 @@ def _lines(row: Row, width: float) -> int:
     )
 
 
-def _rows(project: Project, drop: Drop, language: Language) -> Iterator[Row]:
+def _rows(project: Project, drop: Drop, language: Language) -> Iterator[tuple[Row, Of]]:
     if drop.rig is None:
         return
     points = sorted(drop.rig.suspension_points, key=lambda one: one.station)
     for point in points:
-        yield _suspension(project, point, language)
+        of = _of(project, drop, point.rope, "suspension_points", point.id)
+        if point.rope_length is not None:
+            of = replace(of, exact=(*of.exact, ("length_m", exact(point.rope_length.value))))
+        yield _suspension(project, point, language), of
     for point in points:
         for tie in point.tied:
             title = language.drawn("tieback_short", tieback=tie.id)
             rope = _rope(project, tie.rope, language)
             ending = _ending(project, tie.termination, language)
-            yield (title, *rope, ending, NONE, NONE, tied_to(tie, language))
+            of = _of(project, drop, tie.rope, "suspension_points", point.id, "tiebacks", tie.id)
+            yield (title, *rope, ending, NONE, NONE, tied_to(tie, language)), of
     for line in drop.rig.lines:
         title = language.drawn("lifeline_short", line=line.id)
         rope = _rope(project, line.rope, language)
         ending = _ending(project, line.termination, language)
         to = language.drawn("to_anchor", anchor=line.anchor)
-        yield (title, *rope, ending, NONE, NONE, to)
+        of = _of(project, drop, line.rope, "lifelines", line.id)
+        yield (title, *rope, ending, NONE, NONE, to), of
     for point in points:
-        yield from _hardware(project, point, language)
+        for at, row in enumerate(_hardware(project, point, language)):
+            place = ("suspension_points", point.id, "connectors", str(at))
+            yield row, _of(project, drop, None, *place)
+
+
+def _of(project: Project, drop: Drop, rope: str | None, *place: str) -> Of:
+    """Names and ids take turns in a place: of the ids is the id of the row."""
+    kind = None if rope is None else project.kit.rope(rope)
+    diameter = () if kind is None else (("diameter_m", exact(kind.diameter.value)),)
+    return Of("/".join((drop.id, *place[1::2])), ("drops", drop.id, "rig", *place), diameter)
 
 
 def _suspension(project: Project, point: SuspensionPoint, language: Language) -> Row:

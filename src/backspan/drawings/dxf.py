@@ -13,12 +13,15 @@ import re
 from typing import TYPE_CHECKING
 
 from backspan.core.quantities import Style
+from backspan.drawings.dxf_attributes import define
 from backspan.drawings.dxf_shapes import Space, add_shapes
 from backspan.drawings.dxf_tables import STYLE, add_tables, block_name
+from backspan.drawings.dxf_things import APPLICATION
 from backspan.drawings.lettering import plain
 from backspan.drawings.paper import MILLIMETRES, Frame, frame_of
 from backspan.drawings.scene import Layer, Point, Scale, Scene, Symbol, SymbolName
 from backspan.drawings.symbols import glyph
+from backspan.drawings.things import Thing
 
 if TYPE_CHECKING:
     from ezdxf.document import Drawing
@@ -32,7 +35,7 @@ ARCHITECTURAL, DECIMAL = 4, 2
 
 _DATES = re.compile(r"(\$TDU?(?:CREATE|UPDATE)\n *40\n)[^\n]*")
 _GUIDS = re.compile(r"(\$(?:FINGERPRINT|VERSION)GUID\n *2\n)[^\n]*")
-_MADE_BY = re.compile(r"\d+\.\d+[^\n]* @ \d{4}-\d\d-\d\dT[^\n]*")
+_MADE_BY = re.compile(r"\n\d+\.\d+[^\n]* @ \d{4}-\d\d-\d\dT[^\n]*")
 # Days from the start of the Julian day count (noon) to the day before 0001-01-01, at midnight.
 _JULIAN_DAY = 1721424.5
 
@@ -45,6 +48,7 @@ def to_dxf(scene: Scene) -> bytes:
     ratio = 1.0 if scene.scale is None else scene.scale.ratio
     document = new(VERSION, setup=False)
     _header(document, scene, line_scale=ratio * per_millimetre)
+    document.appids.add(APPLICATION)
     add_tables(document, text_height=2.5 * ratio * per_millimetre)
     _blocks(document, scene)
     on_sheet = Frame(Scale(MILLIMETRES, ""), (0.0, 0.0))
@@ -57,6 +61,9 @@ def to_dxf(scene: Scene) -> bytes:
         add_shapes(Space(model, frame_of(scene), metre), scene.drawing)
         _layout(document, scene, per_millimetre)
     _extents(document, scene, per_millimetre)
+    # In an order of our own: the library takes them from a set.
+    for name in sorted(document.entitydb.dxf_types_in_use()):
+        document.classes.add_class(name)
     stream = io.StringIO()
     document.write(stream)
     return _settled(stream.getvalue(), scene).encode("utf-8")
@@ -101,13 +108,18 @@ def _layout(document: Drawing, scene: Scene, per_millimetre: float) -> None:
 
 
 def _blocks(document: Drawing, scene: Scene) -> None:
-    """A block of size one for every sign that is used."""
-    used = {shape.name for shape in (*scene.drawing, *scene.sheet) if isinstance(shape, Symbol)}
+    """A block of size one for every sign that is used, and the attributes it has where used."""
+    used: dict[SymbolName, list[Thing]] = {}
+    for shape in (*scene.drawing, *scene.sheet):
+        if isinstance(shape, Symbol):
+            things = used.setdefault(shape.name, [])
+            things += () if shape.of is None else (shape.of,)
     for name in SymbolName:
         if name in used:
             block = document.blocks.new(block_name(name))
             frame = Frame(Scale(MILLIMETRES, ""), (0.0, 0.0))
             add_shapes(Space(block, frame, 1.0, in_block=True), glyph(name, Layer.LABEL))
+            define(block, used[name])
 
 
 def _extents(document: Drawing, scene: Scene, per_millimetre: float) -> None:
@@ -126,7 +138,7 @@ def _settled(text: str, scene: Scene) -> str:
     """The file with its dates from the scene, and its identities from its own content."""
     day = scene.dated or datetime.date(2000, 1, 1)
     text = _DATES.sub(rf"\g<1>{_JULIAN_DAY + day.toordinal()}", text)
-    text = _MADE_BY.sub("backspan", text)
+    text = _MADE_BY.sub("\nbackspan", text)
     blank = _GUIDS.sub(r"\g<1>{}", text)
     digest = hashlib.sha256(blank.encode("utf-8")).hexdigest().upper()
     name = "-".join((digest[:8], digest[8:12], digest[12:16], digest[16:20], digest[20:32]))

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from backspan.drawings.dxf_attributes import HEIGHT, attach, mark
 from backspan.drawings.dxf_tables import BOLD, DIMENSIONS, STYLE, block_name
 from backspan.drawings.geometry import left_of, moved, turned
 from backspan.drawings.lettering import plain, text_width
@@ -83,21 +84,26 @@ def _lines(space: Space, shape: Line | Polyline | Polygon | Circle | Arc) -> Non
     layout, given = space.layout, space.attributes(shape.layer)
     match shape:
         case Line(_, start, end):
-            layout.add_line(space.at(start), space.at(end), dxfattribs=given)
+            drawn = layout.add_line(space.at(start), space.at(end), dxfattribs=given)
+            mark(drawn, shape.of)
         case Polyline(_, points):
-            layout.add_lwpolyline([space.at(point) for point in points], dxfattribs=given)
+            course = layout.add_lwpolyline([space.at(point) for point in points], dxfattribs=given)
+            mark(course, shape.of)
         case Polygon(_, points, fill, outlined):
             _fill(space, shape.layer, points, fill)
             if outlined:
                 ring = [space.at(point) for point in points]
-                layout.add_lwpolyline(ring, close=True, dxfattribs=given)
+                outline = layout.add_lwpolyline(ring, close=True, dxfattribs=given)
+                mark(outline, shape.of)
         case Circle(_, centre, radius, fill):
-            layout.add_circle(space.at(centre), radius * space.unit, dxfattribs=given)
+            circle = layout.add_circle(space.at(centre), radius * space.unit, dxfattribs=given)
+            mark(circle, shape.of)
             _fill(space, shape.layer, _rim(centre, radius), fill)
         case Arc(_, centre, radius, start_angle, end_angle):
-            layout.add_arc(
+            arc = layout.add_arc(
                 space.at(centre), radius * space.unit, start_angle, end_angle, dxfattribs=given
             )
+            mark(arc, shape.of)
 
 
 def _rim(centre: Point, radius: float) -> tuple[Point, ...]:
@@ -126,7 +132,7 @@ def _hatch(space: Space, shape: Hatch) -> None:
 
 def _insert(space: Space, shape: Symbol) -> None:
     size = space.pen(shape.size)
-    space.layout.add_blockref(
+    insert = space.layout.add_blockref(
         block_name(shape.name),
         space.at(shape.at),
         dxfattribs={
@@ -137,6 +143,8 @@ def _insert(space: Space, shape: Symbol) -> None:
             "rotation": shape.angle,
         },
     )
+    if shape.of is not None:
+        attach(insert, shape.of, height=space.pen(HEIGHT))
 
 
 def _text(space: Space, shape: Text) -> None:

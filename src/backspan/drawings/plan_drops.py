@@ -73,7 +73,9 @@ def draw_drops(
         )
         strips = _strips(line, on_edge, reviews)
         for strip in strips:
-            with canvas.of(drop_thing(strip.drop, reviews.get(strip.drop.id), units)):
+            review = reviews.get(strip.drop.id)
+            middle = line.at(station=strip.drop.start + strip.drop.width.value / 2)
+            with canvas.of(drop_thing(strip.drop, review, units, at=middle)):
                 _draw_strip(canvas, strip)
         _chain(canvas, line, strips, units, gaps=gaps)
 

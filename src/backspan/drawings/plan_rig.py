@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from backspan.core.findings import Finding, Review
 from backspan.core.model.project import Project
@@ -54,7 +55,7 @@ class PlannedBeam:
 
     def at(self, inward: float) -> Point:
         """The point of the beam's line that is `inward` metres in from the face."""
-        return self.line.at(station=self.point.station, inward=inward)
+        return _inward(self.line, self.point, inward)
 
 
 def planned_beams(
@@ -72,10 +73,15 @@ def planned_beams(
             found = findings_on(review, point.id)
             picture = beam_picture(project, edge, point, found)
             planned = planned_picture(project, edge, point, found)
-            things = point_things(project, drop.id, point, picture, found)
             line = edge_line(edge)
+            things = point_things(project, drop.id, point, picture, found)
+            things = things.lying(partial(_inward, line, point), project.units)
             beams.append(PlannedBeam(drop, point, line, picture, found, review, things, planned))
     return tuple(beams)
+
+
+def _inward(line: EdgeLine, point: SuspensionPoint, inward: float) -> Point:
+    return line.at(station=point.station, inward=inward)
 
 
 def draw_rigs(

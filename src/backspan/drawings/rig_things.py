@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import Finding, Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, SuspensionPoint, Tieback
 from backspan.core.quantities import Style
-from backspan.drawings.beams import BeamPicture
+from backspan.drawings.beams import BeamPicture, Place
+from backspan.drawings.scene import Point
 from backspan.drawings.things import Facts, Thing, ThingKind
-from backspan.drawings.things_told import force, known_length, length, placed, told
+from backspan.drawings.things_told import force, known_length, length, lies_at, placed, told
 from backspan.drawings.values import answer_of
 
 Path = tuple[str, ...]
@@ -18,13 +20,29 @@ Path = tuple[str, ...]
 
 @dataclass(frozen=True, slots=True)
 class PointThings:
-    """A suspension point and the parts of what it hangs from."""
+    """A suspension point and the parts of what it hangs from, as `picture` has them."""
 
+    picture: BeamPicture
     point: Thing
     beam: Thing
     fulcrum: Thing
     rear: Thing
     stack: Thing
+
+    def lying(self, at: Callable[[float], Point], units: Style) -> PointThings:
+        """The same with their places in plan, where those are known.
+
+        `at` is the point of the beam's line that is so far in from the face.
+        """
+        picture = self.picture
+        stands = picture.fulcrum.known
+        return replace(
+            self,
+            point=_lying(self.point, picture.line, at, units, stands=stands),
+            fulcrum=_lying(self.fulcrum, picture.fulcrum, at, units, stands=stands),
+            rear=_lying(self.rear, picture.rear_at, at, units, stands=stands),
+            stack=_lying(self.stack, picture.centroid, at, units, stands=stands),
+        )
 
     def alike(self, names: tuple[str, ...]) -> PointThings:
         """The same where one picture stands for several points."""
@@ -32,12 +50,13 @@ class PointThings:
             return self
         fact = ("alike", ", ".join(names))
         each = (self.point, self.beam, self.fulcrum, self.rear, self.stack)
-        return PointThings(*(replace(one, facts=(*one.facts, fact)) for one in each))
+        return PointThings(self.picture, *(_with(one, (fact,)) for one in each))
 
 
-def drop_thing(drop: Drop, review: Review | None, units: Style) -> Thing:
-    """A drop with its answer."""
+def drop_thing(drop: Drop, review: Review | None, units: Style, *, at: Point) -> Thing:
+    """A drop with its answer; `at` is the middle of its stretch of the edge."""
     facts: Facts = (
+        *lies_at(at, units),
         *told("name", drop.name),
         *told("edge", drop.edge),
         *length("start", drop.start, units),
@@ -89,6 +108,7 @@ def point_things(
         *known_length("tail_gap", picture.tail_gap, units),
     )
     return PointThings(
+        picture,
         Thing(ThingKind.SUSPENSION_POINT, name, path, hung),
         Thing(ThingKind.BEAM, name, support, lies),
         Thing(ThingKind.FULCRUM, name, (*support, "fulcrum"), stands),
@@ -118,6 +138,19 @@ def lifeline_thing(drop: str, line: Lifeline, units: Style) -> Thing:
     )
     path = ("drops", drop, "rig", "lifelines", line.id)
     return Thing(ThingKind.LIFELINE, f"{drop}/{line.id}", path, facts)
+
+
+def _with(thing: Thing, more: Facts) -> Thing:
+    return replace(thing, facts=(*thing.facts, *more))
+
+
+def _lying(
+    thing: Thing, place: Place | None, at: Callable[[float], Point], units: Style, *, stands: bool
+) -> Thing:
+    """The thing with its place, unless that, or where the beam stands, is not known."""
+    if place is None or not (stands and place.known):
+        return thing
+    return replace(thing, facts=(*lies_at(at(place.x), units), *thing.facts))
 
 
 def _point_path(drop: str, point: str) -> Path:

@@ -220,6 +220,8 @@ class SymbolName(StrEnum):
     FAIL = "sign fail"
     REFER = "sign refer"
     MISSING = "sign missing"
+    SCHEDULE_ROW = "schedule row"
+    """Nothing to see: where a row of a schedule begins, for what it says."""
 
 
 @dataclass(frozen=True, slots=True)

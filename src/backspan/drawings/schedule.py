@@ -10,7 +10,8 @@ from backspan.core.words import Language
 from backspan.drawings.beams import piece_named
 from backspan.drawings.plan_rig import PlannedBeam
 from backspan.drawings.scene import Point, Shape
-from backspan.drawings.tables import ROW, Cell, Column, table
+from backspan.drawings.tables import ROW, Cell, Column, row_facts, table
+from backspan.drawings.things import Thing, ThingKind
 from backspan.drawings.values import (
     Known,
     answer_of,
@@ -34,6 +35,9 @@ COLUMNS = (
     ("answer", 0.11),
 )
 
+EXACT = frozenset({"reach_m", "backspan_m", "rated_load_n", "pieces"})
+"""What a row also says exactly, as data; of points that share it, each value once."""
+
 
 def schedule_height(
     project: Project, beams: Sequence[PlannedBeam], language: Language, *, room: float
@@ -48,11 +52,31 @@ def schedule_rows(
     project: Project, beams: Sequence[PlannedBeam], language: Language
 ) -> list[tuple[Cell, ...]]:
     """One row for each suspension point; the points of a drop that are alike share one."""
-    found: dict[tuple[str, tuple[Cell, ...]], list[str]] = {}
+    return [cells for cells, _ in _grouped(project, beams, language)]
+
+
+def _grouped(
+    project: Project, beams: Sequence[PlannedBeam], language: Language
+) -> list[tuple[tuple[Cell, ...], list[PlannedBeam]]]:
+    found: dict[tuple[str, tuple[Cell, ...]], list[PlannedBeam]] = {}
     for beam in beams:
-        row = _row(project, beam, language)
-        found.setdefault((beam.drop.id, row), []).append(beam.point.id)
-    return [(f"{drop}/{', '.join(points)}", *cells) for (drop, cells), points in found.items()]
+        found.setdefault((beam.drop.id, _row(project, beam, language)), []).append(beam)
+    return [((_name(alike), *cells), alike) for (_, cells), alike in found.items()]
+
+
+def _name(alike: Sequence[PlannedBeam]) -> str:
+    return f"{alike[0].drop.id}/{', '.join(beam.point.id for beam in alike)}"
+
+
+def _thing(cells: Sequence[Cell], alike: Sequence[PlannedBeam]) -> Thing:
+    """A row as data: its cells by their columns, and the exact values of its points."""
+    columns = [heading for heading, _ in COLUMNS]
+    said = dict(fact for beam in alike for fact in beam.things.point.facts if fact[0] in EXACT)
+    for name in said:
+        each = (dict(beam.things.point.facts).get(name, "") for beam in alike)
+        said[name] = ", ".join(dict.fromkeys(each))
+    path = alike[0].things.point.path
+    return Thing(ThingKind.SCHEDULE_ROW, _name(alike), path, row_facts(columns, cells, said))
 
 
 def schedule(
@@ -65,11 +89,18 @@ def schedule(
     height: float,
 ) -> tuple[Shape, ...]:
     """The table with its upper left corner at `at`."""
-    rows = schedule_rows(project, beams, language)
+    grouped = _grouped(project, beams, language)
     columns = [Column(language.drawn(heading), share * width) for heading, share in COLUMNS]
     more = language.drawn("see_sections")
     shapes, _ = table(
-        columns, rows, left=at[0], top=at[1], room=height, more=more, language=language
+        columns,
+        [cells for cells, _ in grouped],
+        left=at[0],
+        top=at[1],
+        room=height,
+        more=more,
+        language=language,
+        things=[_thing(cells, alike) for cells, alike in grouped],
     )
     return shapes
 

@@ -42,7 +42,7 @@ def draw_beam(section: Section, support: CounterweightedBeam) -> None:
         draw_rear_stand(section)
     with section.canvas.of(things.beam):
         _draw_line(section)
-        draw_joints(section, support)
+    draw_joints(section, support)
     with section.canvas.of(things.stack):
         _draw_stack(section)
         _name_stack(section, support)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from backspan.core.model.site import Anchor, AnchorRating, Edge, Obstacle, Parapet, Roof
 from backspan.core.quantities import Style
 from backspan.drawings.things import Facts, Thing, ThingKind
-from backspan.drawings.things_told import force, length, listed, told
+from backspan.drawings.things_told import force, length, lies_at, listed, told
 
 
 def roof_thing(roof: Roof, units: Style) -> Thing:
@@ -17,6 +17,7 @@ def roof_thing(roof: Roof, units: Style) -> Thing:
 def anchor_thing(roof: str, anchor: Anchor, units: Style) -> Thing:
     """An anchor with what its papers say."""
     facts = (
+        *lies_at(anchor.at, units),
         *told("type", anchor.kind),
         *listed("uses", anchor.uses),
         *told("standing", anchor.standing),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable
+from functools import cache, lru_cache
+from typing import TypeVar
 from xml.sax.saxutils import escape, quoteattr
 
 from backspan.drawings.dimensions import dimension_lines
@@ -25,6 +27,7 @@ from backspan.drawings.scene import (
     Scene,
     Shape,
     Symbol,
+    SymbolName,
     Text,
 )
 from backspan.drawings.symbols import glyph
@@ -33,6 +36,8 @@ from backspan.drawings.things import Thing
 FONTS = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', 'Source Sans Pro', sans-serif"
 HATCH_PEN = 0.13
 TICK_PEN = 0.4
+
+S = TypeVar("S", bound=Shape)
 
 
 def to_svg(scene: Scene) -> str:
@@ -84,10 +89,10 @@ class _Writer:
         texts = [shape for shape in kept if isinstance(shape, Text)]
         texts += [shape.text for shape in kept if isinstance(shape, Dimension)]
         lines = [f"<g data-part={quoteattr(name)}>"]
-        lines += _by_thing((shape.of, self._shape(shape)) for shape in kept)
-        masks = (self._mask(text) for text in texts if text.masked)
-        words = _by_thing((text.of, [self._text(text)]) for text in texts)
-        return [*lines, *masks, *words, "</g>"]
+        lines += _by_thing(kept, self.elements)
+        lines += (self._mask(text) for text in texts if text.masked)
+        lines += _by_thing(texts, lambda text: [self._text(text)])
+        return [*lines, "</g>"]
 
     def _paper(self, point: Point) -> Point:
         x, y = self._frame.to_paper(point)
@@ -97,7 +102,8 @@ class _Writer:
         on_paper = (self._paper(point) for point in points)
         return " ".join(f"{_number(x)},{_number(y)}" for x, y in on_paper)
 
-    def _shape(self, shape: Shape) -> list[str]:
+    def elements(self, shape: Shape) -> list[str]:
+        """A shape as elements; texts are written apart."""
         match shape:
             case Line(layer, start, end):
                 return [self._path(layer, (start, end))]
@@ -154,10 +160,10 @@ class _Writer:
 
     def _symbol(self, shape: Symbol) -> list[str]:
         x, y = self._paper(shape.at)
-        size = Frame(Scale(MILLIMETRES / shape.size, ""), (0.0, 0.0))
-        inner = _Writer(0.0, size)
         turn = f" rotate({_number(-shape.angle)})" if shape.angle else ""
-        lines = [line for one in glyph(shape.name, shape.layer) for line in inner._shape(one)]
+        lines = _sign(shape.name, shape.layer, shape.size)
+        if not lines:
+            return []
         return [f'<g transform="translate({_number(x)},{_number(y)}){turn}">', *lines, "</g>"]
 
     def _mask(self, text: Text) -> str:
@@ -182,20 +188,23 @@ class _Writer:
         )
 
 
-def _by_thing(written: Iterable[tuple[Thing | None, list[str]]]) -> Iterator[str]:
-    """Elements in their order; those of one thing that follow each other stand in one group."""
+def _by_thing(shapes: Iterable[S], written: Callable[[S], list[str]]) -> list[str]:
+    """Shapes in their order; those of one thing that follow each other stand in one group."""
+    lines: list[str] = []
     last: Thing | None = None
-    for thing, elements in written:
-        if elements and thing is not last and thing != last:
+    for shape in shapes:
+        elements = written(shape)
+        of = shape.of
+        if of is not last and elements and of != last:
             if last is not None:
-                yield "</g>"
-            if thing is not None:
-                path = quoteattr(thing.where)
-                yield f"<g data-thing={quoteattr(thing.kind)} data-path={path}>"
-            last = thing
-        yield from elements
+                lines.append("</g>")
+            if of is not None:
+                lines.append(f'<g data-thing="{of.kind}" data-path={quoteattr(of.where)}>')
+            last = of
+        lines += elements
     if last is not None:
-        yield "</g>"
+        lines.append("</g>")
+    return lines
 
 
 def _on_paper(text: Text, frame: Frame) -> Text:
@@ -210,6 +219,14 @@ def _on_paper(text: Text, frame: Frame) -> Text:
     )
 
 
+@lru_cache(maxsize=256)
+def _sign(name: SymbolName, layer: Layer, size: float) -> tuple[str, ...]:
+    """A sign about its own point, on paper."""
+    inner = _Writer(0.0, Frame(Scale(MILLIMETRES / size, ""), (0.0, 0.0)))
+    return tuple(line for one in glyph(name, layer) for line in inner.elements(one))
+
+
+@cache
 def _stroke(layer: Layer) -> str:
     pen = PENS[layer]
     dashes = ""

@@ -121,6 +121,11 @@ def _missing(layer: Layer) -> Glyph:
     )
 
 
+def _nothing(layer: Layer) -> Glyph:
+    del layer
+    return ()
+
+
 _GLYPHS: MappingProxyType[SymbolName, Callable[[Layer], Glyph]] = MappingProxyType(
     {
         SymbolName.ANCHOR: _anchor,
@@ -136,6 +141,7 @@ _GLYPHS: MappingProxyType[SymbolName, Callable[[Layer], Glyph]] = MappingProxyTy
         SymbolName.FAIL: _fail,
         SymbolName.REFER: _refer,
         SymbolName.MISSING: _missing,
+        SymbolName.SCHEDULE_ROW: _nothing,
     }
 )
 

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from itertools import zip_longest
 
 from backspan.core.findings import Verdict
 from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT
 from backspan.drawings.lettering import shortened, wrapped
-from backspan.drawings.scene import Layer, Line, Shape, Text
+from backspan.drawings.scene import Layer, Line, Shape, Symbol, SymbolName, Text
 from backspan.drawings.symbols import answer_layer, answer_sign
+from backspan.drawings.things import Facts, Thing
 
 ROW = 5.2
 SIGN = 3.4
@@ -44,10 +46,12 @@ def table(
     room: float,
     more: str,
     language: Language = ENGLISH,
+    things: Sequence[Thing] = (),
 ) -> tuple[tuple[Shape, ...], float]:
     """A table from `top` down within `room`, and its height.
 
-    Rows that find no room are counted in a last line, with the words of `more`.
+    Rows that find no room are counted in a last line, with the words of `more`. `things` are what
+    the rows say as data, one for each row, or none.
     """
     fit = max(int(room / ROW) - 1, 1)
     broken = [_broken(columns, row) for row in rows]
@@ -57,9 +61,12 @@ def table(
     shapes += _row(columns, [column.heading for column in columns], left, top, language, bold=True)
     shapes.append(Line(Layer.SHEET, (left, top - ROW), (left + width, top - ROW)))
     y = top - ROW
-    for lines in shown:
+    for lines, thing in zip_longest(shown, things[: len(shown)]):
+        if thing is not None:
+            shapes.append(Symbol(Layer.SHEET, SymbolName.SCHEDULE_ROW, (left, y), ROW, of=thing))
         for row in lines:
-            shapes += _row(columns, row, left, y, language)
+            written = _row(columns, row, left, y, language)
+            shapes += written if thing is None else (replace(one, of=thing) for one in written)
             y -= ROW
     if len(shown) < len(rows):
         at = (left, y - ROW + (ROW - TEXT) / 2)
@@ -69,6 +76,12 @@ def table(
         shapes.append(Text(Layer.LABEL, at, words, TEXT))
         y -= ROW
     return tuple(shapes), top - y
+
+
+def row_facts(names: Sequence[str], cells: Sequence[Cell], exact: Mapping[str, str]) -> Facts:
+    """What a row says as data: its cells by the names of their columns, and exact values."""
+    said = ((name, cell) for name, cell in zip(names, cells, strict=True) if cell)
+    return (*((name, str(cell)) for name, cell in said), *exact.items())
 
 
 def _first(
