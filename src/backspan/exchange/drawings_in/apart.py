@@ -49,7 +49,9 @@ def main(origin: str, factor: str, seconds: str) -> int:
         told = loaded(sys.stdin.buffer.read(), origin, float(factor))
         text = json.dumps(told)
     except DrawingError as error:
-        text = json.dumps({"wrong": [[one.where, one.found, one.expected] for one in error.problems]})
+        text = json.dumps(
+            {"wrong": [[one.where, one.found, one.expected] for one in error.problems]}
+        )
     except MemoryError:
         found = f"more than {MOST_MEMORY:,} bytes of memory needed for it"
         text = json.dumps({"wrong": [[origin, found, _SIMPLER]]})

@@ -1,4 +1,4 @@
-"""What a file's bytes tell before any library loads them: that it is a DXF, whole, not too large."""
+"""What a file's bytes tell before a library loads them: that it is a whole DXF, not too large."""
 
 from __future__ import annotations
 
@@ -17,7 +17,9 @@ _STEP = 1 << 20
 _ODD_NUMBER = re.compile(
     rb"^[ \t]*[+-]?(?:nan|inf(?:inity)?|[\d.]+e\+?\d{3,})[ \t]*\r?$", re.IGNORECASE | re.MULTILINE
 )
-_BEGINNING = re.compile(rb"(?:\xef\xbb\xbf)?(?:\s*999[ \t]*\r?\n[^\n]*\n)*\s*0[ \t]*\r?\n\s*SECTION\b")
+_BEGINNING = re.compile(
+    rb"(?:\xef\xbb\xbf)?(?:\s*999[ \t]*\r?\n[^\n]*\n)*\s*0[ \t]*\r?\n\s*SECTION\b"
+)
 _END = re.compile(rb"\n[ \t]*0[ \t]*\r?\n[ \t]*EOF\Z")
 #: Group codes of coordinates, lengths, scales and directions.
 _FLOATS = (range(10, 60), range(110, 150), range(210, 240), range(460, 470))
@@ -72,7 +74,9 @@ def _odd_numbers(content: bytes) -> Iterator[DrawingProblem]:
     for hit in _ODD_NUMBER.finditer(content):
         line += content.count(b"\n", counted, hit.start())
         counted = hit.start()
-        before = content[max(0, counted - 20) : counted].rstrip(b"\r\n").rpartition(b"\n")[2].strip()
+        before = (
+            content[max(0, counted - 20) : counted].rstrip(b"\r\n").rpartition(b"\n")[2].strip()
+        )
         is_value = line % 2 == 0
         text = hit[0].decode("ascii").strip()
         if not is_value or not before.isdigit() or not _holds_a_number(int(before)):

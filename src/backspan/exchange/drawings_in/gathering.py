@@ -20,6 +20,7 @@ SAGITTA = 0.001
 _PLACED_LAYER = "0"
 _FRAME_POINT = 16
 _FULL = 1e-9
+_ENDS = 2
 
 
 class Gathered:
@@ -78,7 +79,7 @@ class Gathered:
             found = self._flat(one, self._counted(one.flattening(self._sagitta)), is_turned=False)
             return (found[:-1] if is_full else found), is_full
         if kind == "SPLINE":
-            if len(one.control_points) + len(one.fit_points) < 2:
+            if len(one.control_points) + len(one.fit_points) < _ENDS:
                 self.noted["SPLINE: without points, left out"] += 1
                 return None
             found = self._flat(one, self._counted(one.flattening(self._sagitta)), is_turned=False)
@@ -96,7 +97,9 @@ class Gathered:
         vertices = [each for each in one.vertices if not each.dxf.flags & _FRAME_POINT]
         closed = bool(one.is_closed)
         if one.is_3d_polyline:
-            return self._flat(one, (each.dxf.location for each in vertices), is_turned=False), closed
+            return self._flat(
+                one, (each.dxf.location for each in vertices), is_turned=False
+            ), closed
         z = one.dxf.elevation.z if one.dxf.hasattr("elevation") else 0.0
         run = [
             (each.dxf.location.x, each.dxf.location.y, each.dxf.get("bulge", 0.0))
@@ -136,7 +139,7 @@ class Gathered:
     def _line(self, kind: str, layer: str, points: list[Point], closed: bool) -> None:  # noqa: FBT001
         self._points += len(points)
         self._refuse_many()
-        if len(points) < 2:
+        if len(points) < _ENDS:
             self.noted[f"{kind}: of a single point, left out"] += 1
             return
         if self._are_finite(points, kind, layer):
