@@ -7,9 +7,10 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, Any
 
+from backspan.core.errors import quoted
 from backspan.core.model.site import Point
 from backspan.exchange.drawings_in.curves import TooFineError, arc, bulged, circle
-from backspan.exchange.drawings_in.errors import DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
 
 if TYPE_CHECKING:
     from ezdxf.entities.dxfgfx import DXFGraphic
@@ -39,13 +40,26 @@ class Gathered:
 
     def gather(self, entities: Iterable[DXFGraphic], above: str | None = None) -> None:
         """Take each entity; `above` is the layer on which the block that holds them is placed."""
+        from ezdxf.lldxf.const import DXFError
+
+        broken = (ArithmeticError, AttributeError, DXFError, LookupError, TypeError, ValueError)
         for one in entities:
-            layer = str(one.dxf.get("layer", _PLACED_LAYER))
-            if above is not None and layer == _PLACED_LAYER:
-                layer = above
-            if layer.casefold() in self._hidden:
-                self.noted["on a layer that is off or frozen, read all the same"] += 1
-            self._one(one, layer)
+            try:
+                self._on_layer(one, above)
+            except DrawingError:
+                raise
+            except broken as error:
+                where = f"{one.dxftype()} {quoted(str(one))}"
+                found = f"something that cannot be drawn ({quoted(str(error))})"
+                self.wrong.append(DrawingProblem(where, found, "an entity as it was saved"))
+
+    def _on_layer(self, one: DXFGraphic, above: str | None) -> None:
+        layer = str(one.dxf.get("layer", _PLACED_LAYER))
+        if above is not None and layer == _PLACED_LAYER:
+            layer = above
+        if layer.casefold() in self._hidden:
+            self.noted["on a layer that is off or frozen, read all the same"] += 1
+        self._one(one, layer)
 
     def _one(self, one: Any, layer: str) -> None:
         """One entity of any kind. The library's entities have their fields by kind: hence Any."""
