@@ -8,7 +8,7 @@ from dataclasses import replace
 from backspan.core.errors import quoted
 from backspan.core.model.project import Project
 from backspan.core.model.references import problems
-from backspan.core.model.site import Edge, Roof
+from backspan.core.model.site import Edge, Obstacle, Point, Roof
 from backspan.core.model.walked import edge_length, is_within
 from backspan.exchange.drawings_in.drawn import DrawnIn
 from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
@@ -52,12 +52,17 @@ def with_outline(project: Project, roof: str, found: DrawnOutline, drawn: DrawnI
 def _outside(of: Roof, found: DrawnOutline, drawn: DrawnIn) -> Iterator[DrawingProblem]:
     """What stands on the roof and would stand outside of it."""
     things = [(f"anchor {one.id}", one.at) for one in of.anchors]
-    things += [(f"obstacle {one.id}", at) for one in of.obstacles for at in one.outline]
+    things += [(f"the middle of obstacle {one.id}", _middle(one)) for one in of.obstacles]
     for name, at in things:
         if not is_within(found.outline, at):
             told = f"{name} at {drawn.units.place(at)}, outside the outline"
             expected = "an outline round all that stands on the roof; the drawing's origin is the"
             yield DrawingProblem(of.name, told, f"{expected} site's datum")
+
+
+def _middle(one: Obstacle) -> Point:
+    across, up = ([at[axis] for at in one.outline] for axis in (0, 1))
+    return (min(across) + max(across)) / 2, (min(up) + max(up)) / 2
 
 
 def _other_edges(of: Roof, found: DrawnOutline) -> Iterator[DrawingProblem]:

@@ -51,25 +51,27 @@ def test_a_block_that_is_not_placed_is_told_with_those_that_are() -> None:
 
 def test_all_that_is_wrong_is_told_at_once() -> None:
     off = 0.0009 / FOOT
-    assert refused(
+    told = refused(
         (10, 10, {"MARK": "A01"}),
         (20, 10, {"NOTE": "x"}),
         (30, 10, {}),
         (40, 10, {"MARK": "  "}),
         (50, 10, {"MARK": "A01"}),
         (10 + off, 10, {"MARK": "A06"}),
-    ) == [
-        "block EYE at 20, 10 (ft): found no attribute 'MARK' (it has: NOTE); expected the anchor's"
+    )
+    expected = {
+        "block EYE at 20, 10 (ft): found no attribute 'MARK' (it has: NOTE)": "the anchor's mark"
+        " in it, such as A01",
+        "block EYE at 30, 10 (ft): found no attribute 'MARK' (it has: none at all)": "the anchor's"
         " mark in it, such as A01",
-        "block EYE at 30, 10 (ft): found no attribute 'MARK' (it has: none at all); expected the"
-        " anchor's mark in it, such as A01",
-        "block EYE at 40, 10 (ft): found a blank in its attribute MARK; expected the anchor's mark,"
-        " such as A01",
-        "block EYE at 50, 10 (ft): found 'A01' a second time; expected a mark of its own; the first"
-        " is block EYE at 10, 10 (ft)",
-        "block EYE at 10.003, 10 (ft): found the spot of anchor A01, block EYE at 10, 10 (ft);"
-        " expected a spot of its own",
-    ]
+        "block EYE at 40, 10 (ft): found a blank in its attribute MARK": "the anchor's mark, such"
+        " as A01",
+        "block EYE at 50, 10 (ft): found 'A01' a second time": "a mark of its own; the first is"
+        " block EYE at 10, 10 (ft)",
+        "block EYE at 10.003, 10 (ft): found the spot of anchor A01, block EYE at 10, 10 (ft)": "a"
+        " spot of its own",
+    }
+    assert told == [f"{found}; expected {wanted}" for found, wanted in expected.items()]
 
 
 def test_anchors_further_apart_than_a_millimetre_are_two() -> None:

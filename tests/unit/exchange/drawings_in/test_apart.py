@@ -15,7 +15,7 @@ def drawing() -> bytes:
 
 
 def test_what_takes_too_long_is_ended_and_told() -> None:
-    with pytest.raises(DrawingError, match="roof.dxf: found no end of it within 0 seconds"):
+    with pytest.raises(DrawingError, match=r"roof\.dxf: found no end of it within 0 seconds"):
         apart.loaded_apart(drawing(), "roof.dxf", 1.0, seconds=0)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from ezdxf.document import Drawing
 
@@ -28,7 +30,7 @@ def closed(*runs: Corners) -> Drawing:
 def lines(corners: Corners) -> Drawing:
     """Lines from each corner to the next, each other one drawn backwards."""
     document = made()
-    ends = [*zip(corners, corners[1:], strict=False)]
+    ends = [*pairwise(corners)]
     for place, (one, other) in enumerate(ends):
         start, end = (other, one) if place % 2 else (one, other)
         document.modelspace().add_line(start, end, dxfattribs=ROOF)
