@@ -22,6 +22,9 @@ _PLACED_LAYER = "0"
 _FRAME_POINT = 16
 _FULL = 1e-9
 _ENDS = 2
+#: Pieces of a spline between two knots: the library looks at the middle of each, where one that
+#: bends to both sides may be on its chord.
+_PIECES = 16
 
 
 class Gathered:
@@ -96,8 +99,8 @@ class Gathered:
             if len(one.control_points) + len(one.fit_points) < _ENDS:
                 self.noted["SPLINE: without points, left out"] += 1
                 return None
-            found = self._flat(one, self._counted(one.flattening(self._sagitta)), is_turned=False)
-            return found, bool(one.closed)
+            run = one.flattening(self._sagitta / 2, segments=_PIECES)
+            return self._flat(one, self._counted(run), is_turned=False), bool(one.closed)
         if kind == "POLYLINE":
             return self._polyline(one)
         flat, closed = _CURVES[kind](one, self._sagitta)

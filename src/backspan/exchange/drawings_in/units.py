@@ -80,9 +80,9 @@ _METRIC = 1
 def header_number(content: bytes, name: str) -> int | None:
     """The whole number of a variable in a file's header; None where it has none."""
     pattern = rb"^[ \t]*9[ \t]*\r?\n[ \t]*\$" + name.encode("ascii")
-    found = re.search(
-        pattern + rb"[ \t]*\r?\n[ \t]*70[ \t]*\r?\n[ \t]*(-?\d+)", content, re.MULTILINE
-    )
+    value = rb"[ \t]*\r?\n[ \t]*70[ \t]*\r?\n[ \t]*(-?\d+)"
+    header, _, _ = content.partition(b"ENDSEC")
+    found = re.search(pattern + value, header, re.MULTILINE)
     return None if found is None else int(found[1])
 
 

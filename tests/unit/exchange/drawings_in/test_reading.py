@@ -8,6 +8,7 @@ from itertools import pairwise
 import pytest
 from ezdxf.document import Drawing
 
+from backspan.core.model.site import Point
 from backspan.exchange.drawings_in import DrawingError, DrawingUnit
 from tests.unit.exchange.drawings_in.drawing import FOOT, made, oblong, read, told
 
@@ -85,6 +86,25 @@ def test_ellipses_and_splines_become_runs_of_points() -> None:
     assert spline.points[-1] == pytest.approx((30, 10), abs=1e-9)
 
 
+def off(at: Point, start: Point, end: Point) -> float:
+    """How far a point lies off a line between two."""
+    along, up = end[0] - start[0], end[1] - start[1]
+    share = ((at[0] - start[0]) * along + (at[1] - start[1]) * up) / (along**2 + up**2)
+    share = max(0.0, min(1.0, share))
+    return math.dist(at, (start[0] + share * along, start[1] + share * up))
+
+
+def test_a_spline_is_followed_within_a_millimetre() -> None:
+    document = made(6)
+    drawn = document.modelspace().add_open_spline(
+        [(0, 0), (10, 10), (20, 0), (30, 10), (31, -40), (80, 30)]
+    )
+    (line,) = read(document).lines
+    fine = [(one.x, one.y) for one in drawn.construction_tool().approximate(400)]
+    pieces = list(pairwise(line.points))
+    assert max(min(off(at, *piece) for piece in pieces) for at in fine) <= MILLIMETRE
+
+
 def test_blocks_are_taken_apart_and_told_where_they_are_placed() -> None:
     document = made(6)
     inner = document.blocks.new("INNER")
@@ -116,6 +136,16 @@ def test_rows_and_columns_of_a_block_are_each_a_place() -> None:
         (1, 1), (1, 6), (5, 1), (5, 6), (9, 1), (9, 6),
     ]  # fmt: skip
     assert len(drawn.lines) == 6
+
+
+def test_an_attribute_of_several_lines_is_one_text() -> None:
+    document = made(6, "R2018")
+    document.modelspace().add_line((0, 0), (9, 0))
+    document.blocks.new("EYE")
+    one = document.modelspace().add_blockref("EYE", (1, 1))
+    attribute = one.add_attrib("MARK", "A01", (1, 1))
+    attribute.embed_mtext(document.modelspace().add_mtext("A\\P01"))
+    assert dict(read(document).blocks[0].attributes) == {"MARK": "A\n01"}
 
 
 def test_a_mirrored_plane_is_turned_back() -> None:
