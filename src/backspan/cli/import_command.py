@@ -1,4 +1,4 @@
-"""`backspan import`: a project file, a table or the archive of a site becomes entries."""
+"""`backspan import`: a project file, a table, a drawing or an archive becomes entries."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 import click
 
+from backspan.cli.drawing_import import OUTLINE, Drawing, Into, drawing
 from backspan.cli.site_source import DATABASE, is_archive, now
 from backspan.cli.status import Status
 from backspan.cli.table_import import Asked, ended_by, refuse_incomplete, table_text, taken
@@ -30,6 +31,14 @@ inspected, certified, fixed_by, standing; id, edge, start, width, and for a drop
 clear_below. Its rows are shown as they would be stated; --state states them, all or none. A rating
 out of a table is told, or read from a drawing; a certificate is stated on the anchor's own page.
 
+A drawing (.dxf, text) holds anchors as blocks, the mark of each in an attribute; attributes called
+as the columns of a table are taken with it, and what has no KIND is called as its block. Or it
+holds the outline of a roof, a closed line on a layer of its own: shown without --into, and with it
+as it would be stated. An edge keeps the parapet of the edge that was called the same. The drawing's
+origin is the site's datum, x to the right and y up: move the drawing there before it is saved. A
+drawing that does not say its units is refused unless --units says them. Of a drawing anchors are
+stated as read from it, by its name, unless --evidence and --document say otherwise.
+
 \b
 Examples:
   backspan import site.yaml --into record --by MT
@@ -37,38 +46,56 @@ Examples:
   backspan import site.tar --into record
   backspan import anchors.csv --what anchors --roof MAIN --into record --by MT
   backspan import anchors.csv --what anchors --roof MAIN --into record --by MT --state
+  backspan import roof.dxf --what outline --layer ROOF
+  backspan import roof.dxf --what anchors --block EYE --id-attribute MARK --roof MAIN \\
+      --into record --by MT
 
 Exit status: 0 taken (or shown), 2 bad input or usage: then nothing was taken.
 """
 
 
 @click.command(
-    "import", help=HELP, short_help="Take a project file, a table or an archive into a record."
+    "import",
+    help=HELP,
+    short_help="Take a project file, a table, a drawing or an archive into a record.",
 )
 @click.argument("file", type=click.Path(path_type=Path))
 @click.option(
     "--into",
     type=click.Path(path_type=Path),
-    required=True,
     metavar="FOLDER",
-    help="The folder of the record; made where there is none.",
+    help="The folder of the record; made where there is none. Only an outline does without.",
 )
 @click.option("--by", metavar="PERSON", help="Who states it: the id of a person of the project.")
 @click.option("--show", is_flag=True, help="Tell what would be taken of a project file, only.")
-@click.option("--what", type=click.Choice(["anchors", "drops"]), help="What a table's rows are.")
-@click.option("--roof", metavar="ROOF", help="The roof that a table is of, by its id.")
+@click.option(
+    "--what",
+    type=click.Choice(["anchors", "drops", OUTLINE]),
+    help="What a table's rows are, or what is taken of a drawing.",
+)
+@click.option("--roof", metavar="ROOF", help="The roof that a table or drawing is of, by its id.")
 @click.option(
     "--evidence",
     type=click.Choice(["told", "drawing"]),
-    help="Where a table's values come from.  [default: told]",
+    help="Where the values come from.  [default: told; of a drawing, drawing]",
 )
-@click.option("--document", metavar="NAME", help="The paper that a table's values stand on.")
-@click.option("--state", is_flag=True, help="State what a table says; else it is only shown.")
+@click.option("--document", metavar="NAME", help="The paper that the values stand on.")
+@click.option(
+    "--state", is_flag=True, help="State what a table or drawing says; else only show it."
+)
+@click.option("--block", metavar="NAME", help="The block that marks an anchor in a drawing.")
+@click.option("--id-attribute", metavar="TAG", help="The attribute that holds an anchor's mark.")
+@click.option("--layer", metavar="LAYER", help="The layer that holds a roof's outline.")
+@click.option(
+    "--units",
+    type=click.Choice(["in", "ft", "survey ft", "mm", "cm", "m"]),
+    help="The units of a drawing.  [default: as it says]",
+)
 @DATABASE
 def command(
     *,
     file: Path,
-    into: Path,
+    into: Path | None,
     by: str | None,
     show: bool,
     database: str | None,
@@ -77,12 +104,33 @@ def command(
     evidence: str | None,
     document: str | None,
     state: bool,
+    block: str | None,
+    id_attribute: str | None,
+    layer: str | None,
+    units: str | None,
 ) -> int:
     """Take it in, and tell what was taken."""
     from backspan.cli.screen import put
+    from backspan.exchange.drawings_in import is_drawing
     from backspan.exchange.tables.opening import is_table
 
     asked = Asked(what, roof, evidence, document, state and not show)
+    of_drawing = Drawing(units, block, id_attribute, layer)
+    if is_drawing(file.name):
+
+        def signer(project: Project) -> Signer:
+            return _signer(project, by)
+
+        record = None if into is None else Into(into, database, signer, now())
+        put(drawing(file, record, asked, of_drawing))
+        return Status.PASS
+    if of_drawing.any_said or what == OUTLINE:
+        raise click.UsageError(
+            f"{file.name}: found no drawing by its name, expected .dxf; --block, --id-attribute,"
+            " --layer, --units and --what outline are for drawings"
+        )
+    if into is None:
+        raise click.UsageError("Missing option '--into'.")
     if is_table(file.name):
         refuse_incomplete(asked)
         put(_table(file, into, by, database, asked))

@@ -14,6 +14,7 @@ from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
 
 if TYPE_CHECKING:
+    from backspan.exchange.drawings_in import DrawingUnit, DrawnIn
     from backspan.exchange.tables import Table
 
 T = TypeVar("T")
@@ -86,6 +87,17 @@ def load_table(path: Path, what: str) -> Table:
     from backspan.exchange.tables import MOST_BYTES, read_table
 
     return read_table(_content(path, MOST_BYTES, "a table that can be read"), path.name, what)
+
+
+def load_drawing(path: Path, units: DrawingUnit | None = None) -> DrawnIn:
+    """The drawing in the DXF file at `path`, in metres; `units` is what the caller says of it.
+
+    Raises FileError where there is no file to read, DrawingError with all that is wrong in it.
+    """
+    from backspan.exchange.drawings_in import MOST_BYTES, read_drawing
+
+    content = _content(path, MOST_BYTES, "a drawing that can be read")
+    return read_drawing(content, path.name, units=units)
 
 
 def write_text(path: Path, content: str) -> None:

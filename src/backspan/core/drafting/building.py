@@ -18,12 +18,12 @@ from backspan.core.drafting.acting import (
     touches,
     with_roof,
 )
+from backspan.core.model.crossing import crossings
 from backspan.core.model.project import Project
 from backspan.core.model.references import place_problems
 from backspan.core.model.site import Anchor, Edge, Obstacle, Parapet, Point, Roof
 from backspan.core.model.walked import (
     WalkError,
-    crossing,
     edge_length,
     is_within,
     on_plan,
@@ -288,7 +288,7 @@ def _closed(corners: tuple[Point, ...]) -> None:
     """Raise DraftError where corners make no outline."""
     if len(corners) < _FEWEST:
         raise DraftError(f"found {len(corners)} corners, expected {_FEWEST} at least")
-    if crossing((*corners, corners[0])) is not None:
+    if next(crossings((*corners, corners[0])), None) is not None:
         raise DraftError("found an outline that crosses itself, expected one that does not")
 
 

@@ -15,6 +15,7 @@ from itertools import pairwise
 
 from backspan.core.angles import HALF_TURN, RIGHT_ANGLE, cosine, direction, sine
 from backspan.core.errors import BackspanError, quoted
+from backspan.core.model.crossing import crossings
 from backspan.core.model.site import Edge, Point
 from backspan.core.numbers import root, total
 from backspan.core.quantities import (
@@ -142,11 +143,20 @@ def roof_of(walk: Walk, *, first: Facing, most_gap: Length, style: Style = Style
     if abs(turned - _ROUND) > _NOT_ROUND:
         left = "the roof on the left: turn right where it says left" if turned < 0.0 else "a loop"
         raise WalkError([f"found a walk with {left}; expected the roof on the right all the way"])
-    across = crossing(closed)
-    if across is not None:
-        one, other = across
-        raise WalkError([f"found edge {other} across edge {one}, expected edges that do not cross"])
+    crossing = next(crossings(closed), None)
+    if crossing is not None:
+        found = f"found edge {crossing.other} across edge {crossing.one}"
+        raise WalkError([f"{found}, expected edges that do not cross"])
     return Walked(*_drawn(closed), gap)
+
+
+def edges_round(outline: Sequence[Point]) -> tuple[Edge, ...]:
+    """The edges of an outline, called as those of a walk; the roof lies on their right hand."""
+    closed = [*outline, outline[0]]
+    return tuple(
+        Edge(name, start, end)
+        for name, (start, end) in zip(_names(closed), pairwise(closed), strict=True)
+    )
 
 
 def outlined(corners: Sequence[Point]) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
@@ -165,18 +175,14 @@ def outlined(corners: Sequence[Point]) -> tuple[tuple[Point, ...], tuple[Edge, .
     ]
     if wrong:
         raise WalkError(wrong)
-    across = crossing(closed)
-    if across is not None:
-        one, other = across
-        raise WalkError([f"found edge {other} across edge {one}, expected edges that do not cross"])
+    crossing = next(crossings(closed), None)
+    if crossing is not None:
+        found = f"found edge {crossing.other} across edge {crossing.one}"
+        raise WalkError([f"{found}, expected edges that do not cross"])
     turned = total(x * v - u * y for (x, y), (u, v) in pairwise(closed))
     if turned > 0.0:
         closed.reverse()
-    edges = tuple(
-        Edge(name, start, end)
-        for name, (start, end) in zip(_names(closed), pairwise(closed), strict=True)
-    )
-    return tuple(closed[:-1]), edges
+    return tuple(closed[:-1]), edges_round(closed[:-1])
 
 
 def moved(walked: Walked, *, east: Length, north: Length) -> Walked:
@@ -275,12 +281,8 @@ def _open(corners: Sequence[Point], gap: Length, most: Length, style: Style) -> 
 def _drawn(closed: Sequence[Point]) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
     """Outline and edges, moved so that no corner is left of 0 or below 0."""
     left, low = min(x for x, _ in closed), min(y for _, y in closed)
-    moved = [(x - left, y - low) for x, y in closed]
-    names = _names(moved)
-    edges = tuple(
-        Edge(name, start, end) for name, (start, end) in zip(names, pairwise(moved), strict=True)
-    )
-    return tuple(moved[:-1]), edges
+    outline = tuple((x - left, y - low) for x, y in closed[:-1])
+    return outline, edges_round(outline)
 
 
 def _names(closed: Sequence[Point]) -> list[str]:
@@ -299,29 +301,6 @@ def _called(way: Point) -> str | None:
         if abs(off) <= _CALLED_SO:
             return str(facing)[0].upper()
     return None
-
-
-def crossing(closed: Sequence[Point]) -> tuple[int, int] | None:
-    """The numbers of two edges that cross, of an outline that ends where it begins; or None."""
-    edges = list(pairwise(closed))
-    for one, (a, b) in enumerate(edges):
-        for other in range(one + 2, len(edges)):
-            if (one, other) == (0, len(edges) - 1):
-                continue
-            c, d = edges[other]
-            if _sides(a, b, c, d) and _sides(c, d, a, b):
-                return one + 1, other + 1
-    return None
-
-
-def _sides(a: Point, b: Point, c: Point, d: Point) -> bool:
-    """Whether two points do not lie on one side of a line; a point upon it lies on neither."""
-    one, other = _side(a, b, c), _side(a, b, d)
-    return not (one > 0.0 < other or one < 0.0 > other)
-
-
-def _side(a: Point, b: Point, at: Point) -> float:
-    return (b[0] - a[0]) * (at[1] - a[1]) - (b[1] - a[1]) * (at[0] - a[0])
 
 
 def _way(start: Point, end: Point) -> Point:

@@ -16,7 +16,7 @@ from backspan.core.ledger.kinds import Body
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.model.site import Point, Roof
-from backspan.core.model.walked import edge_length
+from backspan.core.model.walked import edge_length, on_plan
 from backspan.core.quantities import LENGTH, display
 from backspan.drawings.rig_things import drop_thing, lifeline_thing
 from backspan.drawings.site_things import anchor_thing, obstacle_thing
@@ -183,7 +183,9 @@ def _of_drop(project: Project, path: Path, name: str, rest: list[str]) -> Told:
             label = f"{name} lifeline {line}"
             return Told("lifeline", label, path, rows, reverse("drop", args=[name]), led)
         case _:
-            rows = _plain(drop_thing(drop, None, project.units).facts)
+            edge = edge_of(roof_of(project, drop.roof), drop.edge)
+            middle = on_plan(edge, along=drop.start + drop.width.value / 2, back=0.0)
+            rows = _plain(drop_thing(drop, None, project.units, at=middle).facts)
             page = reverse("drop", args=[name])
             return Told("drop", f"drop {name}", ("drops", name), rows, page, drop)
 

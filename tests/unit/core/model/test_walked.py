@@ -138,3 +138,13 @@ def test_a_point_is_within_its_roof_or_not() -> None:
     assert is_within(outline, (3.0, 8.5))
     assert not is_within(outline, (10.0, 8.5))
     assert not is_within(outline, (3.0, -1.0))
+
+
+def test_the_ends_of_two_wings_in_one_line_do_not_cross() -> None:
+    # Seen from above a U: both wings end 30 ft north of the south edge.
+    wings = (
+        "60 ft, right, 30 ft, right, 20 ft, right, 20 ft, left, 20 ft, left, 20 ft, right, 20 ft,"
+        " right, 30 ft"
+    )
+    found = walked(wings)
+    assert feet(found.outline)[2:8] == [(0, 30), (20, 30), (20, 10), (40, 10), (40, 30), (60, 30)]
