@@ -48,11 +48,14 @@ class _Nesting:
         """How many levels of blocks these hold, and how many entities in all."""
         deep, many = 0, 0
         for one in entities:
-            many += 1
-            if one.dxftype() == "INSERT" and one.dxf.get("name") in self._blocks:
+            if one.dxftype() != "INSERT":
+                many += 1
+                continue
+            inside = 0
+            if one.dxf.get("name") in self._blocks:
                 below, inside = self._block(one.dxf.name, above)
                 deep = max(deep, below + 1)
-                many += inside * _count(one)
+            many += (1 + inside) * _count(one)
         return deep, many
 
     def _block(self, name: str, above: tuple[str, ...]) -> tuple[int, int]:

@@ -221,6 +221,16 @@ def test_blocks_that_grow_when_taken_apart_are_counted_before() -> None:
         read(nested(8, 10))
 
 
+def test_rows_and_columns_are_counted_before_even_of_an_empty_block() -> None:
+    document = made()
+    oblong(document)
+    document.blocks.new("EMPTY")
+    many = {"row_count": 30_000, "column_count": 30_000}
+    document.modelspace().add_blockref("EMPTY", (0, 0), dxfattribs=many)
+    with pytest.raises(DrawingError, match="found 900,000,001 entities once its blocks"):
+        read(document)
+
+
 def test_a_block_inside_itself_is_refused() -> None:
     document = made()
     oblong(document)
