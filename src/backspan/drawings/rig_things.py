@@ -12,7 +12,15 @@ from backspan.core.quantities import Style
 from backspan.drawings.beams import BeamPicture, Place
 from backspan.drawings.scene import Point
 from backspan.drawings.things import Facts, Thing, ThingKind
-from backspan.drawings.things_told import force, known_length, length, lies_at, placed, told
+from backspan.drawings.things_told import (
+    NOT_KNOWN,
+    force,
+    known_length,
+    length,
+    lies_at,
+    placed,
+    told,
+)
 from backspan.drawings.values import answer_of
 
 Path = tuple[str, ...]
@@ -101,7 +109,8 @@ def point_things(
     behind = (*at, *known_length("rear_stand", picture.rear, units))
     centroid = picture.centroid if picture.fulcrum.known and picture.centroid.known else None
     stack = (
-        *placed(known=picture.fulcrum.known and picture.stack_known),
+        *placed(known=centroid is not None),
+        *told("extent", None if picture.stack_known else NOT_KNOWN),
         *pieces,
         *length("centroid", None if centroid is None else centroid.x, units),
         *known_length("backspan", picture.backspan, units),

@@ -297,13 +297,24 @@ def test_a_name_that_cannot_be_written_is_refused_and_named(name: str) -> None:
         to_dxf(drawn(thing))
 
 
-def test_what_is_no_drawing_is_refused() -> None:
-    for wrong in (b"", b"\xff\xfe", b"no drawing", to_dxf(plan(Style.US))[:4000]):
-        with pytest.raises(DrawingError):
-            things_in(wrong)
+@pytest.mark.parametrize("wrong", [b"", b"no drawing", b"  0\nSECTION\n  2\nHEADER\n", b"\xff\xfe"])
+def test_what_is_no_drawing_is_refused(wrong: bytes) -> None:
+    with pytest.raises(DrawingError, match="cannot be read as a DXF file"):
+        things_in(wrong)
+
+
+def test_a_file_that_is_cut_off_is_refused() -> None:
+    with pytest.raises(DrawingError, match="cannot be read as a DXF file"):
+        things_in(to_dxf(plan(Style.US))[:4000])
+
+
+def test_a_file_in_another_unit_is_refused() -> None:
     feet = to_dxf(plan(Style.US)).replace(b"$INSUNITS\n 70\n1\n", b"$INSUNITS\n 70\n2\n")
-    with pytest.raises(DrawingError, match="unit"):
+    with pytest.raises(DrawingError, match="inches or millimetres"):
         things_in(feet)
+
+
+def test_a_kind_that_is_not_known_is_refused() -> None:
     other = to_dxf(plan(Style.US)).replace(b"KIND=roof\n", b"KIND=attic\n")
     with pytest.raises(DrawingError, match="attic"):
         things_in(other)
