@@ -132,6 +132,7 @@ def take_over(hand: Typist, record: SiteRecord) -> None:
 MAY = {role for *_, role in JUDGES} | {"owner's engineer"}
 
 
+@pytest.mark.long
 def test_from_nothing_to_an_accepted_drop(
     new: Browser, empty: SiteRecord, monkeypatch: pytest.MonkeyPatch
 ) -> None:

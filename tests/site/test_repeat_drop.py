@@ -78,6 +78,7 @@ class Thumb:
         return self.pages.get(page).body.decode()
 
 
+@pytest.mark.long
 def test_a_repeat_drop_is_answered_with_few_taps(
     new: Browser, empty: SiteRecord, monkeypatch: pytest.MonkeyPatch
 ) -> None:
