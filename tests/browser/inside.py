@@ -108,7 +108,7 @@ def run_tests(every: int) -> dict[str, object]:
         arguments += [f"--deselect={name}" for name in leave_out]
         if every > 1:
             arguments += ["-m", "not slow"]
-        plugins = [counts, Spread(every)]
+        plugins: list[object] = [counts, Spread(every)]
         status = int(pytest.main([*arguments, "tests/unit/core"], plugins=plugins))
     return {"status": status, "passed": counts.passed, "others": counts.others}
 
