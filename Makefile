@@ -46,7 +46,7 @@ serve: setup  ## Open the invented demo building on the workbench, on this machi
 	$(BIN)/python tools/serve_demo.py
 
 .PHONY: test
-test: setup $(NODE_DONE) check  ## Run all checks and all tests
+test: setup $(NODE_DONE) check  ## Run all checks and tests; deep searches are in make soak
 	@$(PYTHON) tools/check_environment.py --postgres
 	@$(PYTHON) tools/check_environment.py --chromium
 	$(BIN)/python -m pytest

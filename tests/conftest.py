@@ -1,7 +1,11 @@
-"""How laws are tried: few examples in `make test`, many and other ones in `make soak`."""
+"""How laws are tried, and which tests are begun first.
+
+Laws draw few examples in `make test`, many and other ones in `make soak`.
+"""
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import HealthCheck, Phase, Verbosity, settings
 from hypothesis.internal.conjecture.providers import AVAILABLE_PROVIDERS
 
@@ -29,3 +33,9 @@ settings.register_profile(
     max_examples=200,
     verbosity=Verbosity.normal,
 )
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with what takes long; the order is else as it was."""
+    items.sort(key=lambda item: item.get_closest_marker("long") is None)

@@ -42,6 +42,9 @@ SETTINGS = """\
 addopts = --import-mode=importlib --strict-markers
 pythonpath = .
 filterwarnings = error
+markers =
+    slow: not in a spread of the tests
+    long: begun first
 """
 
 
@@ -77,9 +80,12 @@ def starting_processes() -> list[str]:
     ]
 
 
-def prepare(folder: Path) -> None:
-    """Write into a folder all that the browser's Python is given."""
-    for name in ("reviews.py", "inside.py"):
+def prepare(folder: Path, *, every: int) -> None:
+    """Write into a folder all that the browser's Python is given.
+
+    Of each function of the core's tests it is to run the first case and every n-th after it.
+    """
+    for name in ("reviews.py", "inside.py", "spread.py"):
         _copy(BROWSER / name, folder / name)
     _copy(ROOT / "src" / "backspan" / "core", folder / "core" / "backspan" / "core")
     (folder / "core" / "backspan" / "__init__.py").write_text("", encoding="utf-8")
@@ -91,10 +97,11 @@ def prepare(folder: Path) -> None:
     _copy_tests(folder / "repository")
     _copy_libraries("pytest", folder / "libraries")
     leave_out = json.dumps(starting_processes())
+    (folder / "every.json").write_text(json.dumps(every), encoding="utf-8")
     (folder / "leave_out.json").write_text(leave_out, encoding="utf-8")
 
 
-def start(given: Path, answers: Path) -> str:
+def start(given: Path, answers: Path, *, longest: int = LONGEST_SECONDS) -> str:
     """Run all in the browser's Python; what it printed. Raises RuntimeError if it cannot."""
     done = subprocess.run(
         ["node", str(BROWSER / "run.mjs"), "inside.py", str(given), str(answers)],
@@ -102,7 +109,7 @@ def start(given: Path, answers: Path) -> str:
         check=False,
         capture_output=True,
         text=True,
-        timeout=LONGEST_SECONDS,
+        timeout=longest,
     )
     if done.returncode != 0:
         raise RuntimeError(f"node ended early:\n{done.stdout[-3000:]}\n{done.stderr[-3000:]}")

@@ -14,6 +14,7 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import Any
 
 GIVEN = Path("/given")
 ANSWERS = Path("/answers")
@@ -75,8 +76,27 @@ class Counts:
             self.others.append(f"not collected: {getattr(report, 'nodeid', '')}")
 
 
-def run_tests() -> dict[str, object]:
-    """Run the core's own tests; how many passed in each file, and what did not."""
+class Spread:
+    """Leaves in each function of the tests some of its cases, and says which are left."""
+
+    def __init__(self, every: int) -> None:
+        self.every = every
+
+    def pytest_collection_modifyitems(self, config: Any, items: list[Any]) -> None:
+        """Take out what is not chosen."""
+        spread = runpy.run_path(str(GIVEN / "spread.py"))["spread"]
+        chosen = set(spread([one.nodeid for one in items], every=self.every))
+        left_out = [one for one in items if one.nodeid not in chosen]
+        items[:] = [one for one in items if one.nodeid in chosen]
+        config.hook.pytest_deselected(items=left_out)
+
+
+def run_tests(every: int) -> dict[str, object]:
+    """Run the core's own tests; how many passed in each file, and what did not.
+
+    All of them if `every` is 1. Else of each function the first case and every n-th after it,
+    and none of those that are marked as slow.
+    """
     repository = GIVEN / "repository"
     os.chdir(repository)
     with importing_from(repository / "src", GIVEN / "libraries"):
@@ -86,7 +106,10 @@ def run_tests() -> dict[str, object]:
         arguments = ["-q", "--tb=short", "-p", "no:cacheprovider"]
         leave_out = json.loads((GIVEN / "leave_out.json").read_text(encoding="utf-8"))
         arguments += [f"--deselect={name}" for name in leave_out]
-        status = int(pytest.main([*arguments, "tests/unit/core"], plugins=[counts]))
+        if every > 1:
+            arguments += ["-m", "not slow"]
+        plugins: list[object] = [counts, Spread(every)]
+        status = int(pytest.main([*arguments, "tests/unit/core"], plugins=plugins))
     return {"status": status, "passed": counts.passed, "others": counts.others}
 
 
@@ -101,7 +124,7 @@ def main() -> None:
         "python": list(sys.version_info[:2]),
         "platform": sys.platform,
         "sources_at_hand": sources,
-        "tests": run_tests(),
+        "tests": run_tests(json.loads((GIVEN / "every.json").read_text(encoding="utf-8"))),
     }
     (ANSWERS / "told.json").write_text(json.dumps(told), encoding="utf-8")
 

@@ -25,6 +25,12 @@ from tests.browser.given import (
 )
 from tests.browser.reviews import write_reviews
 
+pytestmark = pytest.mark.long
+
+#: Of each function of the core's tests the first case and every so many after it are run here, and
+#: none that is marked as slow; `make soak PART=browser_core` runs all.
+EVERY = 20
+
 
 @dataclass(frozen=True)
 class Run:
@@ -42,7 +48,7 @@ def run(tmp_path_factory: pytest.TempPathFactory) -> Run:
     if problem is not None:
         pytest.fail(problem)
     given, answers = tmp_path_factory.mktemp("given"), tmp_path_factory.mktemp("answers")
-    prepare(given)
+    prepare(given, every=EVERY)
     printed = start(given, answers)
     here = tmp_path_factory.mktemp("here")
     write_reviews({name: load(path) for name, path in PROJECTS.items()}, load_rule_library(), here)
@@ -73,7 +79,7 @@ def test_compiled_files_alone_print_from_the_table_of_formulas(run: Run) -> None
     assert at_hand["compiled"] == 0
 
 
-def test_the_core_s_own_tests_pass(
+def test_a_spread_of_the_core_s_own_tests_passes(
     run: Run, record_property: Callable[[str, object], None]
 ) -> None:
     told = run.told["tests"]
@@ -82,6 +88,6 @@ def test_the_core_s_own_tests_pass(
     assert told["status"] == 0, run.printed[-20000:]
 
 
-def test_no_test_of_the_core_is_left_out_without_need(run: Run) -> None:
+def test_no_file_of_the_core_s_tests_is_left_out_without_need(run: Run) -> None:
     without_needs = {name for name, needs in needs_of_core_tests().items() if not needs}
     assert set(run.told["tests"]["passed"]) == without_needs

@@ -12,6 +12,8 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
+import pytest
+
 from tests.architecture.source import ROOT
 from tests.docs.console import Command, commands, matches
 
@@ -76,6 +78,7 @@ def test_the_front_page_shows_the_program_at_work() -> None:
     assert any(place.startswith("README.md") for place, _ in typed_on_pages())
 
 
+@pytest.mark.long
 def test_the_pages_show_what_is_printed(tmp_path: Path) -> None:
     answers = (
         (place, disagreement(command, folder_for(place.partition(":")[0], tmp_path)))

@@ -63,6 +63,11 @@ class Browser:
         """A form of a page, filled and sent; `page` is where it stands, if elsewhere."""
         return self.send(path, self._filled(page or path, fields))
 
+    def tap(self, shown: Answer, path: str, /, **fields: Any) -> None:
+        """A form of a page that is shown already, sent; what comes after is not looked at."""
+        answer = self._sent(path, filled_on(shown, fields), {})
+        assert answer.status in {302, 303}, answer.plain
+
     def leads(self, path: str, page: str, /, **fields: Any) -> str:
         """Where a form of a page leads on to, with the place on the page."""
         return self._sent(path, self._filled(page, fields), {}).headers["Location"]
@@ -93,13 +98,7 @@ class Browser:
         return self._followed(self._ask("POST", path, body + b"--edge--\r\n", kind))
 
     def _filled(self, page: str, fields: Mapping[str, Any]) -> dict[str, Any]:
-        shown = self.get(page).text
-        token, place = TOKEN.search(shown), PLACE.search(shown)
-        assert token is not None, shown
-        said = {"csrfmiddlewaretoken": token[1], **fields}
-        if place is not None:
-            said.setdefault(place[1], place[2])
-        return said
+        return filled_on(self.get(page), fields)
 
     def _sent(self, path: str, fields: Mapping[str, Any], headers: Mapping[str, str]) -> Answer:
         body = urlencode(fields, doseq=True).encode()
@@ -141,6 +140,17 @@ class Browser:
             if name == "Set-Cookie":
                 self.cookies |= {key: one.value for key, one in SimpleCookie(value).items()}
         return Answer(told["status"], dict(told["fields"]), content)
+
+
+def filled_on(page: Answer, fields: Mapping[str, Any]) -> dict[str, Any]:
+    """The fields of a form on a page, with the token and the place that the page carries."""
+    shown = page.text
+    token, place = TOKEN.search(shown), PLACE.search(shown)
+    assert token is not None, shown
+    said = {"csrfmiddlewaretoken": token[1], **fields}
+    if place is not None:
+        said.setdefault(place[1], place[2])
+    return said
 
 
 def made(folder: Path, project: Project = PROJECT, *, database: str | None = None) -> SiteRecord:

@@ -70,6 +70,7 @@ def pages_of(pdf: bytes) -> int:
     return len(pypdfium2.PdfDocument(pdf))
 
 
+@pytest.mark.long
 @pytest.mark.slow
 def test_a_drop_has_two_pages_and_the_demo_no_more_than_twenty_eight(
     run: Run, tmp_path: Path

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
+from functools import cache
+from types import MappingProxyType
 from typing import Any
 
 from backspan.core.findings import (
@@ -46,9 +48,10 @@ from backspan.core.words.plates import PLATED, as_written
 from backspan.core.worked.table import FormulaDescription, describe_all
 
 
+@cache
 def formula_descriptions() -> Mapping[str, FormulaDescription]:
     """Every formula as it is printed, by name: what the functions below want as `formulas`."""
-    return describe_all(FORMULAS, FORMULA_TABLE)
+    return MappingProxyType(dict(describe_all(FORMULAS, FORMULA_TABLE)))
 
 
 def reviews_data(

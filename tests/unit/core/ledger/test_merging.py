@@ -20,6 +20,8 @@ from tests.unit.core.ledger.histories import DROP, RIG, History, in_service, lin
 from tests.unit.core.ledger.writing import SITE
 from tests.unit.core.rigs import TODAY
 
+#: Histories in `make test`; `make soak PART=merging` draws many others.
+SEEDS = 100
 STOPS = (
     bodies.UseStopped,
     bodies.HoldBegun,
@@ -80,7 +82,7 @@ def told(history: History) -> bytes:
     )
 
 
-@pytest.mark.parametrize("seed", range(300))
+@pytest.mark.parametrize("seed", range(SEEDS))
 def test_two_devices_make_one_state_whatever_the_order(seed: int) -> None:
     draw = random.Random(seed)  # noqa: S311  # the same histories each time, no secret
     here = base().apart("pad")
@@ -101,20 +103,22 @@ def test_two_devices_make_one_state_whatever_the_order(seed: int) -> None:
 
 def _nobody_rides_past_a_stop(history: History) -> None:
     """A drop in service has a permit and a check that know of every stop, hold and change."""
-    record = history.site.record(DROP)
+    site = history.site  # folded once
+    record = site.record(DROP)
     if record.state is not State.IN_SERVICE:
         return
     assert record.permit is not None
     assert record.fit is not None
     assert record.fit.has_seen(record.permit.entry)
     for one in history.entries:
-        refused = any(each.entry is one for each in (*record.refused, *history.site.refused))
-        if isinstance(one.body, STOPS) and not refused and one.hash not in history.site.corrected:
+        refused = any(each.entry is one for each in (*record.refused, *site.refused))
+        if isinstance(one.body, STOPS) and not refused and one.hash not in site.corrected:
             assert record.fit.has_seen(one), one.name
             if isinstance(one.body, bodies.UseStopped | bodies.RigSetUp):
                 assert record.permit.entry.has_seen(one), one.name
 
 
+@pytest.mark.slow
 def test_some_of_these_histories_end_in_service_and_some_do_not() -> None:
     """The law above would be no law if none did."""
     states = set()

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import ast
+import functools
 import re
 import string
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 import pytest
 
@@ -64,8 +65,26 @@ def places(sentence: str) -> set[str]:
     return {name for _, name, _, _ in string.Formatter().parse(sentence) if name}
 
 
-def sent() -> Iterator[Message]:
-    """The messages of the reviews of all these rigs."""
+@functools.cache
+def sent() -> tuple[Message, ...]:
+    """The messages of the reviews of all these rigs, each once; asked for when a test needs them.
+
+    Reviewing so many rigs takes long, and whoever only lists the tests does not need it.
+    """
+    return tuple(dict.fromkeys(all_sent()))
+
+
+@functools.cache
+def sent_as() -> Mapping[str, tuple[Message, ...]]:
+    """These messages by their id."""
+    found: dict[str, list[Message]] = {}
+    for message in sent():
+        found.setdefault(message.id, []).append(message)
+    return {name: tuple(messages) for name, messages in found.items()}
+
+
+def all_sent() -> Iterator[Message]:
+    """The messages as they come."""
     for rig in RIGS:
         made = review(rig, "D", LIBRARY, on=ON)
         for answer in made.topics:
@@ -81,7 +100,6 @@ def sent() -> Iterator[Message]:
         yield from (row.reason for row in made.comparison if row.reason is not None)
 
 
-SENT = list(sent())
 SPANISH = language_of("es")
 
 
@@ -94,16 +112,20 @@ def test_a_message_of_the_source_has_a_sentence(pattern: str) -> None:
     assert [name for name in SENTENCES if re.fullmatch(pattern, name)]
 
 
+@pytest.mark.slow
+@pytest.mark.long
 @pytest.mark.parametrize("name", SENTENCES)
 def test_a_sentence_is_said_somewhere_with_all_its_values(name: str) -> None:
-    carried = [dict(message.values) for message in SENT if message.id == name]
+    carried = [dict(message.values) for message in sent_as().get(name, ())]
     assert carried, "no rig of this file brings it up"
     for values in carried:
         assert places(SENTENCES[name]) <= set(values)
 
 
+@pytest.mark.slow
+@pytest.mark.long
 def test_every_message_that_was_sent_has_a_sentence() -> None:
-    assert {message.id for message in SENT} <= set(SENTENCES)
+    assert {message.id for message in sent()} <= set(SENTENCES)
 
 
 def told_words(message: Message) -> Iterator[tuple[str, str]]:
@@ -113,22 +135,30 @@ def told_words(message: Message) -> Iterator[tuple[str, str]]:
             yield from ((name, one) for one in ([value] if isinstance(value, str) else value))
 
 
+@pytest.mark.slow
+@pytest.mark.long
 def test_every_message_that_was_sent_is_said_in_spanish() -> None:
-    for message in SENT:
+    for message in sent():
         spanish = say(message, Style.US, language=SPANISH)
         assert spanish != say(message, Style.US, language=ENGLISH), message
 
 
+@pytest.mark.slow
+@pytest.mark.long
 def test_a_word_that_was_sent_has_a_spanish_one_or_is_a_persons_own() -> None:
     sent_words = {
-        one for message in SENT for name, one in told_words(message) if name in WORD_VALUES
+        one for message in sent() for name, one in told_words(message) if name in WORD_VALUES
     }
     assert sent_words - set(SPANISH.words) == {"", "painter"}
 
 
+@pytest.mark.slow
+@pytest.mark.long
 def test_a_word_of_the_model_is_sent_under_a_name_that_is_put_into_words() -> None:
-    under = {name for message in SENT for name, one in told_words(message) if one in SPANISH.words}
-    unnamed = {name for message in SENT for name, one in told_words(message) if one in NO_NAME}
+    under = {
+        name for message in sent() for name, one in told_words(message) if one in SPANISH.words
+    }
+    unnamed = {name for message in sent() for name, one in told_words(message) if one in NO_NAME}
     assert under - unnamed - {"input", "inputs"} <= WORD_VALUES
 
 

@@ -61,6 +61,7 @@ def test_a_flipped_bit_is_found_where_it_lies(
     assert unseen(whole, monkeypatch, 100, seed=1) == []
 
 
+@pytest.mark.long
 @pytest.mark.slow
 def test_two_thousand_flipped_bits_are_found_where_they_lie(
     whole: bytes, monkeypatch: pytest.MonkeyPatch
