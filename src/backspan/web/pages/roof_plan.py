@@ -57,10 +57,10 @@ _VERBS = (
     ("place anchor", "place an anchor"),
     ("place obstacle", "place an obstacle"),
     ("place drop", "place a drop"),
+    ("draw roof", "draw the roof"),
 )
 #: What an arrow key moves a thing by, and with the shift key; in metres.
 _US_STEPS, _METRIC_STEPS = ("0.3048", "0.0127"), ("0.1", "0.01")
-_DRAWING = (("draw roof", "draw the roof"), ("measure", "measure"))
 _LAYERS = (
     ("anchor", "anchors"),
     ("obstacle", "obstacles"),
@@ -192,8 +192,10 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         surface=surface,
         origin=surface.frame.origin,
         signed="signed" in request.GET,
-        verbs=_VERBS if there else _DRAWING,
+        verbs=_VERBS,
+        chosen="look" if there else "draw roof",
         layers=_LAYERS,
+        things=list(things_of(seen.sheet.site, _roof(seen.sheet.site, roof))),
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
         **_side(state, roof, seen, project),
@@ -209,11 +211,15 @@ def _parts(
     if before is None or before.drops != sheet.site.drops:
         reviews = known_reviews(state, {one.id: one for one in sheet.site.drops})
     drawn = _groups(surface, sheet, reviews, roof, before)
+    things = list(things_of(sheet.site, _roof(sheet.site, roof)))
+    stood = sheet.recorded if before is None else before
+    same = before is not None and things == list(things_of(stood, _roof(stood, roof)))
     return filled(
         request,
         "plan/parts.html",
         drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
-        **_side(state, roof, seen, sheet.recorded if before is None else before),
+        things=() if same else things,
+        **_side(state, roof, seen, stood),
     )
 
 
@@ -246,7 +252,6 @@ def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, 
         "told": told,
         "history": [] if told is None else history(state, told),
         "of": path_text(seen.path),
-        "things": list(things_of(site, on)),
         "draft": sheet.text,
         "many": len(sheet.lines),
         "earlier": max(len(sheet.lines) - _SHOWN, 0),
