@@ -57,6 +57,7 @@ _VERBS = (
     ("place anchor", "place an anchor"),
     ("place obstacle", "place an obstacle"),
     ("place drop", "place a drop"),
+    ("place point", "place a beam"),
     ("draw roof", "draw the roof"),
 )
 #: What an arrow key moves a thing by, and with the shift key; in metres.

@@ -134,6 +134,10 @@
       case "place anchor": case "place drop":
         act({ verb, ...at(point), ...typed() });
         break;
+      case "place point":
+        if (/^drops\/[^/]+$/.test(looked())) act({ verb, of: looked(), ...at(point), ...typed() });
+        else say("Look at the drop first, and choose its hoist and beam beside the plan.");
+        break;
       case "connect":
         if (!from) { from = path; say(path ? "Now tap the anchor it is led to." : ""); break; }
         if (/\/anchors\//.test(path)) act({ verb, of: from, anchor: decodeURIComponent(path.split("/").pop()) });
@@ -159,8 +163,8 @@
   const typed = () => {
     const form = [...side().querySelectorAll("form.act")].find((one) => one.querySelector("input[name=verb]")?.value === verb);
     const found = {};
-    for (const name of ["kind", "name", "width"]) {
-      const value = form?.querySelector(`input[name=${name}]`)?.value;
+    for (const name of ["kind", "name", "width", "hoist", "beam"]) {
+      const value = form?.querySelector(`:is(input, select)[name=${name}]`)?.value;
       if (value) found[name] = value;
     }
     return found;
