@@ -19,16 +19,17 @@ from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
 from backspan.core.quantities import LENGTH, Style, display
-from backspan.drawings.surface import Surface, groups, surface_of
+from backspan.drawings.surface import groups, surface_of
 from backspan.drawings.things import path_in, path_text
 from backspan.web.describing import describe, the_project
 from backspan.web.falling import fallen_with
 from backspan.web.pages.common import FormError, filled, go_on, state_of
 from backspan.web.plan.acts import meant, measured
 from backspan.web.plan.drawn import (
+    Reviews,
     Sheet,
     answers,
-    known_reviews,
+    reviews_of,
     sheet_of,
     signed,
     touched,
@@ -182,10 +183,12 @@ def _roof(site: Project, name: str) -> Roof:
 
 
 def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpResponse:
-    project = seen.sheet.recorded
+    """The whole page. The answers of its drops come after it, or it would wait for all of them."""
+    sheet = seen.sheet
+    project = sheet.recorded
     surface = surface_of(project, roof)
-    there = any(one.id == roof for one in seen.sheet.site.site.roofs)
-    drawn = _groups(surface, seen.sheet, {}, roof, None) if there else ()
+    there = _is_there(sheet.site, roof)
+    drawn = list(groups(surface, sheet.site, {}, roof)) if there else []
     return filled(
         request,
         "plan/page.html",
@@ -196,10 +199,10 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         verbs=_VERBS,
         chosen="look" if there else "draw roof",
         layers=_LAYERS,
-        things=list(things_of(seen.sheet.site, _roof(seen.sheet.site, roof))),
+        things=list(things_of(sheet.site, _roof(sheet.site, roof))),
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
-        **_side(state, roof, seen, project),
+        **_side(state, roof, seen, reviews_of(state, sheet)),
     )
 
 
@@ -207,32 +210,30 @@ def _parts(
     request: HttpRequest, state: DayState, roof: str, seen: Seen, before: Project | None
 ) -> HttpResponse:
     """What changed: groups of the drawing, and all that stands beside it."""
-    surface, sheet = surface_of(seen.sheet.recorded, roof), seen.sheet
-    reviews: dict[str, Any] = {}
-    if before is None or before.drops != sheet.site.drops:
-        reviews = known_reviews(state, {one.id: one for one in sheet.site.drops})
-    drawn = _groups(surface, sheet, reviews, roof, before)
-    things = list(things_of(sheet.site, _roof(sheet.site, roof)))
+    sheet = seen.sheet
     stood = sheet.recorded if before is None else before
+    surface, there = surface_of(sheet.recorded, roof), _is_there(sheet.site, roof)
+    last = touched(stood, sheet.site)
+    found = reviews_of(state, sheet, last[0] if last else "")
+    # An answer that no longer holds goes from the plan, as one that was asked comes upon it.
+    asked = found.touched | frozenset(touched(sheet.recorded, stood))
+    drawn = groups(surface, sheet.site, found, roof, was=before, asked=asked) if there else ()
+    things = list(things_of(sheet.site, _roof(sheet.site, roof)))
     same = before is not None and things == list(things_of(stood, _roof(stood, roof)))
     return filled(
         request,
         "plan/parts.html",
         drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
         things=() if same else things,
-        **_side(state, roof, seen, stood),
+        **_side(state, roof, seen, found),
     )
 
 
-def _groups(
-    surface: Surface, sheet: Sheet, reviews: dict[str, Any], roof: str, before: Project | None
-) -> list[tuple[str, str]]:
-    if all(one.id != roof for one in sheet.site.site.roofs):
-        return []
-    return list(groups(surface, sheet.site, reviews, roof, was=before))
+def _is_there(site: Project, roof: str) -> bool:
+    return any(one.id == roof for one in site.site.roofs)
 
 
-def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, Any]:
+def _side(state: DayState, roof: str, seen: Seen, found: Reviews) -> dict[str, Any]:
     """What stands beside the drawing: the thing looked at, what is not signed, what it answers."""
     sheet, site = seen.sheet, seen.sheet.site
     on = _roof(site, roof)
@@ -243,9 +244,6 @@ def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, 
             told = told_of(site, seen.path, roof)
         except DraftError as error:
             wrong = wrong or str(error)
-    moved = touched(sheet.recorded, site)
-    last = touched(before, site)
-    first = last[0] if last else ""
     return {
         "roof": on,
         "edges": on.edges,
@@ -259,7 +257,7 @@ def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, 
         "lines": sheet.lines[-_SHOWN:],
         "wrong": wrong,
         "measured": seen.measured,
-        "answers": list(answers(state, site, moved, first)),
+        "answers": list(answers(state, found)),
         "falls": fallen_with(state, site) if sheet.draft.acts else (),
         "known": _KNOWN,
         "lengths": _LENGTHS,

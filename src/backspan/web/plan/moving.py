@@ -70,7 +70,8 @@ def _shift(said: Said) -> Point:
     """How far something was moved: from one place that was pointed at to another, or typed."""
     if said.has("x", "x0"):
         (x, y), (from_x, from_y) = said.pointed(), said.pointed("0")
-        return x - from_x, y - from_y
+        step = step_of(said.project.units)
+        return round((x - from_x) / step) * step, round((y - from_y) / step) * step
     return said.length("across", "Across the plan"), said.length("up", "Up the plan")
 
 

@@ -73,17 +73,22 @@
     document.getElementById("look").value = path;
     if (path) drawing.querySelectorAll(`[data-path="${CSS.escape(path)}"]`).forEach((one) => one.classList.add("looked"));
   };
+  let acted = false;
+  const put = (came) => {
+    const there = new Map([...drawing.children].map((one) => [one.dataset.part, one]));
+    for (const group of came.querySelectorAll("#changed > g")) {
+      const fresh = document.importNode(group, true);
+      const old = there.get(group.dataset.part);
+      if (old) old.replaceWith(fresh);
+      else drawing.insertBefore(fresh, there.get("anchors")?.isConnected ? there.get("anchors") : null);
+    }
+  };
   const take = (text) => {
     const came = new DOMParser().parseFromString(text, "text/html");
     const beside = came.getElementById("side");
     if (!beside) { location.reload(); return; }
-    for (const group of came.querySelectorAll("#changed > g")) {
-      const name = group.dataset.part;
-      const there = [...drawing.children].find((one) => one.dataset.part === name);
-      const fresh = document.importNode(group, true);
-      if (there) there.replaceWith(fresh);
-      else drawing.insertBefore(fresh, [...drawing.children].find((one) => one.dataset.part === "anchors") || null);
-    }
+    put(came);
+    acted = true;
     const list = came.getElementById("look-at");
     if (list) document.getElementById("look-at").replaceWith(document.importNode(list, true));
     const open = new Set([...side().querySelectorAll("details[open] > summary")].map((one) => one.textContent));
@@ -309,8 +314,6 @@
   addEventListener("resize", () => { view = fit(); paint(); });
   fetch(`${data.at}?part=answers`).then((one) => one.text()).then((text) => {
     const came = new DOMParser().parseFromString(text, "text/html");
-    const group = came.querySelector("#changed > g[data-part=building]");
-    const there = drawing.querySelector("[data-part=building]");
-    if (group && there && localStorage.getItem(kept) === null) there.replaceWith(document.importNode(group, true));
+    if (localStorage.getItem(kept) === null && !acted) put(came);
   }).catch(() => say("The answers of the drops did not arrive; open a drop to see its own."));
 })();
