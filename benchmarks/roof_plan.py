@@ -110,10 +110,10 @@ def _opened(folder: Path) -> Iterator[Page]:
             )
             page = browser.new_page(viewport={"width": 1440, "height": 900})
             address = f"http://127.0.0.1:{here.getsockname()[1]}"
-            page.goto(f"{address}/speaker")
+            page.goto(f"{address}/speaker?back={AT}")
             page.click("button[value=MARLOW]")
-            page.goto(address + AT)
-            page.wait_for_timeout(6000)
+            page.wait_for_url(address + AT)
+            page.wait_for_timeout(15_000)
             yield page
             browser.close()
         server.close()
