@@ -33,7 +33,6 @@ from backspan.drawings.elevation_face import (
     measure_levels,
     name_levels,
 )
-from backspan.drawings.flow import Flow
 from backspan.drawings.geometry import Box
 from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
@@ -137,17 +136,20 @@ def elevation_figure(
     canvas = _drawn(face, shown, (0.0, 0.0, *FIGURE), language, tight=True)
     width, height = canvas.placer.area[2], canvas.placer.area[3]
     made = [reviews[one.drop.id] for one in face.strips if one.drop.id in reviews]
-    foot = _foot(canvas, face, project, at=(4.0, 0.0), right=width)
+    notes = " ".join(_notes(canvas, face, shown))
+    lines = wrapped(notes, room=width - 8.0, height=TEXT)
+    more = TEXT * LEADING * len(lines)
+    foot = _foot(canvas, face, project, at=(4.0, 0.0), right=width, below=lines)
     return Scene(
         title=_title(project, face, language),
         description=_description(project, face, reviews, standings, language),
         width=width,
-        height=height,
+        height=height + more,
         units=project.units,
         sheet=foot,
         drawing=tuple(canvas.shapes),
         scale=canvas.frame.scale,
-        origin=canvas.frame.origin,
+        origin=(canvas.frame.origin[0], canvas.frame.origin[1] + more),
         dated=max((one.on for one in made), default=None),
     )
 
@@ -225,9 +227,15 @@ def _name_ends(canvas: Canvas, face: Face) -> None:
 
 
 def _foot(
-    canvas: Canvas, face: Face, project: Project, *, at: tuple[float, float], right: float
+    canvas: Canvas,
+    face: Face,
+    project: Project,
+    *,
+    at: tuple[float, float],
+    right: float,
+    below: tuple[str, ...] = (),
 ) -> tuple[Shape, ...]:
-    """How it is seen, and the scale; no north: the sheet stands upright."""
+    """How it is seen, lines of notes and the scale; no north: the sheet stands upright."""
     language, (x, y) = canvas.language, at
     faces = face.edge.faces
     looks = (
@@ -237,10 +245,10 @@ def _foot(
     )
     said = f"{language.drawn('seen_from_outside')} {looks}"
     lines = wrapped(said, room=right - x - 4.0, height=TEXT, bold=True)
-    first = y + 16.0 + TEXT * LEADING * (len(lines) - 1)
+    first = y + 16.0 + TEXT * LEADING * (len(lines) + len(below) - 1)
     seen = (
-        Text(Layer.LABEL, (x, first - row * TEXT * LEADING), line, TEXT, bold=True)
-        for row, line in enumerate(lines)
+        Text(Layer.LABEL, (x, first - row * TEXT * LEADING), line, TEXT, bold=row < len(lines))
+        for row, line in enumerate((*lines, *below))
     )
     scale: Scale = canvas.frame.scale
     bar = scale_bar(scale, project.units, (x, y + 3.0), segments=2, language=language)

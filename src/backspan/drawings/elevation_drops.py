@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop
+from backspan.core.model.rigs import Drop, SuspensionPoint
 from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT, Canvas
@@ -68,7 +68,7 @@ def tiers_of(face: Face) -> int:
 def draw_strips(canvas: Canvas, face: Face, shown: Shown) -> None:
     """All strips with what hangs from their points, without words."""
     for one in face.strips:
-        with canvas.of(_thing(face, one, shown)):
+        with canvas.of(_thing(one, shown)):
             _outline(canvas, face, one)
         for point in _points(one.drop):
             at = (face.across(point.station), face.level)
@@ -94,7 +94,7 @@ def name_strips(canvas: Canvas, face: Face, shown: Shown) -> None:
         edges = (canvas.frame.to_paper((left, 0.0))[0], canvas.frame.to_paper((right, 0.0))[0])
         roof = canvas.frame.to_paper((0.0, face.level))[1]
         deep = WORDS_BELOW + one.tier * 45.0
-        with canvas.of(_thing(face, one, shown)):
+        with canvas.of(_thing(one, shown)):
             if not in_strip(canvas, one, rows, edges=(edges[0], edges[1] - INSET), top=roof - deep):
                 above_strip(canvas, one, rows, ((left + right) / 2, face.level))
 
@@ -111,7 +111,7 @@ def name_points(canvas: Canvas, face: Face, shown: Shown) -> None:
                 canvas.write((text,))
 
 
-def _thing(face: Face, one: Strip, shown: Shown) -> Thing:
+def _thing(one: Strip, shown: Shown) -> Thing:
     middle = one.line.at(station=one.drop.start + one.drop.width.value / 2)
     review = shown.reviews.get(one.drop.id)
     thing = drop_thing(one.drop, review, shown.units, at=middle)
@@ -119,7 +119,7 @@ def _thing(face: Face, one: Strip, shown: Shown) -> Thing:
     return replace(thing, facts=(*thing.facts, *more))
 
 
-def _points(drop: Drop) -> tuple:
+def _points(drop: Drop) -> tuple[SuspensionPoint, ...]:
     return () if drop.rig is None else drop.rig.suspension_points
 
 
@@ -143,9 +143,7 @@ def _outline(canvas: Canvas, face: Face, one: Strip) -> None:
         canvas.add(Line(answer_layer(one.verdict), (right, top), (left, top)))
 
 
-def _draw_stage(
-    canvas: Canvas, face: Face, drop: Drop, stage: HungStage, project: Project
-) -> None:
+def _draw_stage(canvas: Canvas, face: Face, drop: Drop, stage: HungStage, project: Project) -> None:
     """A stage dashed below its points: nobody stated how high it hangs."""
     hung = [one for one in _points(drop) if one.id in stage.from_points]
     if not hung:

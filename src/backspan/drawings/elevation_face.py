@@ -143,9 +143,10 @@ def name_levels(canvas: Canvas, face: Face) -> None:
     for name, level in told:
         at = canvas.frame.to_paper((face.length, level))
         spots = tuple(Spot((at[0] + NAMES + 1.0, at[1] + by), 1, 0, abs(by)) for by in (0, 2, -2))
-        canvas.label((canvas.language.drawn(name),), (face.length, level), spots=spots)
+        words = (canvas.language.drawn(name),)
+        canvas.label(words, (face.length, level), spots=spots, leader=False)
     if face.edge.parapet is None:
         at = canvas.frame.to_paper((face.length, face.level))
         spot = Spot((at[0] + NAMES + 1.0, at[1] + 5.0), 1, 0)
         words = (canvas.language.drawn("parapet_not_stated"),)
-        canvas.label(words, (face.length, face.level), spots=(spot,))
+        canvas.label(words, (face.length, face.level), spots=(spot,), leader=False)

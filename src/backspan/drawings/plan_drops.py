@@ -224,8 +224,7 @@ def _chain(
 
 
 def spans(strips: Sequence[Strip], *, gaps: bool) -> Iterator[tuple[float, float]]:
-    """What a chain of dimensions measures, as stations: drops of the first tier, with `gaps` all
-    between them and from the corner too."""
+    """What a chain of dimensions measures: drops of the first tier, with `gaps` those between."""
     end = 0.0
     for strip in strips:
         start, width = strip.drop.start, strip.drop.width.value

@@ -22,7 +22,7 @@ ELEVATION: dict[str, str] = {
     "level_of_roof": "roof",
     "top_of_parapet": "top of parapet",
     "drop_height_not_stated": "height not stated",
-    "clear_below_of": "{length} clear below",
+    "clear_below_of": "{length} clear",
     "clear_below_not_stated": "clear below not stated",
     "way_down": "way down: {found}",
     "way_down_not_stated": "way down: not stated",
@@ -30,5 +30,5 @@ ELEVATION: dict[str, str] = {
     "standing_left_out": "Where each drop stands on a day is in the record, not on this sheet.",
     "stage_drawn": "A stage is dashed below its points: how high it hangs is not stated.",
     "below_datum": "Stated lengths of these drops reach below the ground datum: {drops}.",
-    "no_ground": "The roof level is not above the ground datum: where the ground lies is not known.",
+    "no_ground": "The roof is not above the ground datum: where the ground lies is not known.",
 }
