@@ -139,7 +139,8 @@ class Package:
         hung = [one for one in self.project.drops if one.id in self._for_plans]
         for roof, edge in dict.fromkeys((one.roof, one.edge) for one in hung):
             scene = elevation(self.project, roof, edge, self._for_plans, language=self.language)
-            self._add_drawing(f"elevation-{roof}-{edge}", scene, to_svg(scene))
+            stem = f"elevation-{roof}-{edge}".replace("/", "-")
+            self._add_drawing(stem, scene, to_svg(scene))
 
     def _reaction_plans(self) -> list[str]:
         """Each roof that a beam stands on, in plan with what its stands press."""

@@ -2,8 +2,9 @@
 
 It is seen from outside, from the street. An edge runs from its left end to its right end as seen
 from the roof looking out; who stands in the street has the start of the edge at the right. So left
-and right are exchanged against the roof plan: a drop at a station lies that far from the RIGHT end
-of the sheet's facade, and the sheet says so.
+and right are exchanged against the view from the roof: a drop at a station lies that far from the
+RIGHT end of the facade drawn, its point L right of its point R, and the sheet says so. (Against
+the roof plan only a facade at its top is turned round: one at its bottom is read as it lies.)
 """
 
 from __future__ import annotations

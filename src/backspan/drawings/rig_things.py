@@ -84,10 +84,9 @@ def drop_thing(drop: Drop, review: Review | None, units: Style, *, at: Point) ->
 
 def hung_thing(project: Project, drop: str, point: SuspensionPoint) -> Thing:
     """A suspension point alone, without what it hangs from."""
+    path = _point_path(drop, point.id)
     facts = _hung(project, point)
-    return Thing(
-        ThingKind.SUSPENSION_POINT, f"{drop}/{point.id}", _point_path(drop, point.id), facts
-    )
+    return Thing(ThingKind.SUSPENSION_POINT, f"{drop}/{point.id}", path, facts)
 
 
 def point_things(

@@ -11,8 +11,8 @@ ELEVATION: dict[str, str] = {
         " scale. Drops from left to right: {answers}."
     ),
     "seen_from_outside": (
-        "Seen from outside: left and right are exchanged against the roof plan, and the edge"
-        " begins at the right."
+        "Seen from outside: left and right are exchanged against the view from the roof, and the"
+        " edge begins at the right."
     ),
     "edge_looks_to": "It faces {faces}.",
     "edge_looks_unstated": "What it faces is not stated.",

@@ -11,7 +11,7 @@ ELEVATION: dict[str, str] = {
         " escala. Bajadas de izquierda a derecha: {answers}."
     ),
     "seen_from_outside": (
-        "Visto desde fuera: izquierda y derecha van al revés que en la planta, y el borde"
+        "Visto desde fuera: izquierda y derecha van al revés que desde la cubierta, y el borde"
         " empieza a la derecha."
     ),
     "edge_looks_to": "Da a {faces}.",

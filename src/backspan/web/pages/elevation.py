@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TypeVar
 
-from django.http import Http404, HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse
 from django.utils.http import content_disposition_header
 from django.views.decorators.http import require_GET
 
@@ -130,7 +130,7 @@ def _height(drop: Drop, units: Style) -> str:
 def _taken_along(state: DayState, scene: Scene, name: str, form: str) -> HttpResponse:
     """The sheet as a file in one of its forms."""
     if form not in _FORMS:
-        raise Http404
+        raise FormError(f"found the form {quoted(form)}, expected one of: {', '.join(_FORMS)}")
     drawn: bytes
     if form == "dxf":
         drawn = to_dxf(scene)
