@@ -53,13 +53,16 @@ FOOT = 26.0
 BELOW = 8.0
 """Paper between the lowest level and that, for the names of the edge's ends."""
 
-LEFT, RIGHT = LEVELS + 8.0, 36.0
+ABOVE = 12.0
+"""Paper above the dimensions of the drops, for those whose words stand beside their line."""
+
+LEFT, RIGHT = LEVELS + 16.0, 36.0
 """Paper at the sides of the facade, for its levels and their names."""
 
 LARGEST = 48.0
 """No facade is drawn larger than 1/4 in to the foot, or the next metric scale to it."""
 
-FIGURE = (260.0, 262.0)
+FIGURE = (320.0, 310.0)
 """The most a facade takes without the column of a sheet, in millimetres."""
 
 NOBODY: Mapping[str, str] = MappingProxyType({})
@@ -175,7 +178,7 @@ def _drawn(
 ) -> Canvas:
     """The facade at the largest standard scale at which it fits; with `tight` on less paper."""
     content = _content(face)
-    above = CHAIN * tiers_of(face) + 8.0
+    above = CHAIN * tiers_of(face) + ABOVE
     left, bottom, right, top = paper
     area = (left + LEFT, bottom + FOOT + BELOW, right - RIGHT, top - above)
     ratio = ratio_to_fit(content, area)

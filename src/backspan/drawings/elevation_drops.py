@@ -13,7 +13,8 @@ from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.elevation_face import Face
 from backspan.drawings.elevation_words import Row, above_strip, in_strip
-from backspan.drawings.lettering import plain, text_width
+from backspan.drawings.geometry import text_quad
+from backspan.drawings.lettering import DESCENT, plain, text_width
 from backspan.drawings.plan_drops import Strip, spans, width_text
 from backspan.drawings.rig_things import drop_thing, hung_thing
 from backspan.drawings.scene import (
@@ -103,12 +104,24 @@ def name_points(canvas: Canvas, face: Face, shown: Shown) -> None:
     """The ids of the suspension points, above their signs."""
     for one in face.strips:
         for point in _points(one.drop):
-            x, y = canvas.frame.to_paper((face.across(point.station), face.level))
-            at = (x, y + POINT / 2 + 0.5)
-            words = plain(point.id)
             with canvas.of(hung_thing(shown.project, one.drop.id, point)):
-                text = Text(Layer.LABEL, at, words, TEXT, Align.MIDDLE, bold=True, masked=True)
-                canvas.write((text,))
+                _name_point(canvas, point.id, (face.across(point.station), face.level))
+
+
+def _name_point(canvas: Canvas, name: str, at: Point) -> None:
+    """The id of a point above its sign, below it where another stands there."""
+    x, y = canvas.frame.to_paper(at)
+    beside, below = POINT / 2 + 0.5, POINT / 2 + TEXT
+    for place, align in (
+        ((x, y + beside + TEXT * DESCENT), Align.MIDDLE),
+        ((x - beside, y - below), Align.END),
+        ((x + beside, y - below), Align.START),
+    ):
+        text = Text(Layer.LABEL, place, plain(name), TEXT, align, bold=True, masked=True)
+        if canvas.placer.free(text_quad(text)):
+            canvas.write((text,))
+            return
+    canvas.label((name,), at, bold=True)
 
 
 def _thing(one: Strip, shown: Shown) -> Thing:

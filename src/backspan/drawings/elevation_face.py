@@ -20,7 +20,7 @@ from backspan.drawings.site_things import edge_thing, parapet_thing
 from backspan.drawings.spots import Spot
 from backspan.drawings.values import length_text, own_length
 
-LEVELS = 9.0
+LEVELS = 12.0
 """How far left of the facade the dimensions of its levels lie, in millimetres on paper."""
 
 NAMES = 4.0
