@@ -19,7 +19,7 @@ ELEVATION: dict[str, str] = {
     "start_of_edge": "start of edge {edge}",
     "end_of_edge": "end of edge {edge}",
     "ground_datum": "ground datum",
-    "level_of_roof": "roof",
+    "level_of_roof": "roof level",
     "top_of_parapet": "top of parapet",
     "drop_height_not_stated": "height not stated",
     "clear_below_of": "{length} clear",

@@ -19,7 +19,7 @@ ELEVATION: dict[str, str] = {
     "start_of_edge": "inicio del borde {edge}",
     "end_of_edge": "fin del borde {edge}",
     "ground_datum": "cota del suelo",
-    "level_of_roof": "cubierta",
+    "level_of_roof": "nivel de cubierta",
     "top_of_parapet": "alto del pretil",
     "drop_height_not_stated": "altura no declarada",
     "clear_below_of": "{length} libre",

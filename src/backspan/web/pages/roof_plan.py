@@ -185,6 +185,7 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     surface = surface_of(project, roof)
     there = any(one.id == roof for one in seen.sheet.site.site.roofs)
     drawn = _groups(surface, seen.sheet, {}, roof, None) if there else ()
+    recorded = next((one for one in project.site.roofs if one.id == roof), None)
     return filled(
         request,
         "plan/page.html",
@@ -196,6 +197,7 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         layers=_LAYERS,
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
+        recorded=recorded,
         **_side(state, roof, seen, project),
     )
 
