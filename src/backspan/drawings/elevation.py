@@ -22,7 +22,8 @@ from backspan.drawings.elevation_drops import (
     CHAIN,
     Shown,
     draw_strips,
-    measure_strips,
+    measure_heights,
+    measure_widths,
     name_points,
     name_strips,
     tiers_of,
@@ -194,11 +195,12 @@ def _drawn(
     draw_face(canvas, face, shown.units)
     draw_strips(canvas, face, shown)
     _name_ends(canvas, face)
-    name_points(canvas, face, shown)
-    name_strips(canvas, face, shown)
-    measure_levels(canvas, face, shown.units)
-    measure_strips(canvas, face, shown.units)
     name_levels(canvas, face)
+    measure_heights(canvas, face, shown.units)
+    name_strips(canvas, face, shown)
+    name_points(canvas, face, shown)
+    measure_levels(canvas, face, shown.units)
+    measure_widths(canvas, face, shown.units)
     canvas.write_labels()
     return canvas
 

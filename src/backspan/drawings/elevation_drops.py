@@ -12,9 +12,11 @@ from backspan.core.model.stages import HungStage
 from backspan.core.quantities import Style
 from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.elevation_face import Face
-from backspan.drawings.elevation_words import Row, above_strip, in_strip
+from backspan.drawings.elevation_narrow import along_strip
+from backspan.drawings.elevation_words import Row, beside_strip, in_strip
 from backspan.drawings.geometry import text_quad
 from backspan.drawings.lettering import DESCENT, plain, text_width
+from backspan.drawings.placing import Label
 from backspan.drawings.plan_drops import Strip, spans, width_text
 from backspan.drawings.rig_things import drop_thing, hung_thing
 from backspan.drawings.scene import (
@@ -79,10 +81,14 @@ def draw_strips(canvas: Canvas, face: Face, shown: Shown) -> None:
             _draw_stage(canvas, face, one.drop, stage, shown.project)
 
 
-def measure_strips(canvas: Canvas, face: Face, units: Style) -> None:
-    """Widths along the top in a chain, heights and what is clear below within each strip."""
+def measure_widths(canvas: Canvas, face: Face, units: Style) -> None:
+    """The widths of the strips along the top, in a chain; strips that overlap have one more."""
     for tier in range(tiers_of(face)):
         _chain(canvas, face, tier, units)
+
+
+def measure_heights(canvas: Canvas, face: Face, units: Style) -> None:
+    """The height of each strip, within it, and what is clear below."""
     for one in face.strips:
         _heights(canvas, face, one.drop, units)
 
@@ -96,8 +102,10 @@ def name_strips(canvas: Canvas, face: Face, shown: Shown) -> None:
         roof = canvas.frame.to_paper((0.0, face.level))[1]
         deep = WORDS_BELOW + one.tier * 45.0
         with canvas.of(_thing(one, shown)):
-            if not in_strip(canvas, one, rows, edges=(edges[0], edges[1] - INSET), top=roof - deep):
-                above_strip(canvas, one, rows, ((left + right) / 2, face.level))
+            inner, top = (edges[0], edges[1] - INSET), roof - deep
+            written = in_strip(canvas, one, rows, edges=inner, top=top)
+            if not (written or along_strip(canvas, one, rows, edges=inner, top=top)):
+                beside_strip(canvas, one, rows, ((left + right) / 2, face.level))
 
 
 def name_points(canvas: Canvas, face: Face, shown: Shown) -> None:
@@ -121,7 +129,7 @@ def _name_point(canvas: Canvas, name: str, at: Point) -> None:
         if canvas.placer.free(text_quad(text)):
             canvas.write((text,))
             return
-    canvas.label((name,), at, bold=True)
+    canvas.placer.unplaced.append(Label((plain(name),), TEXT))
 
 
 def _thing(one: Strip, shown: Shown) -> Thing:

@@ -12,12 +12,12 @@ from dataclasses import dataclass
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Edge, Roof
 from backspan.core.quantities import Style
-from backspan.drawings.canvas import Canvas
+from backspan.drawings.canvas import TEXT, Canvas
 from backspan.drawings.edges import edge_line
+from backspan.drawings.lettering import LEADING
 from backspan.drawings.plan_drops import Strip
-from backspan.drawings.scene import Layer, Line, Point, Polygon, Polyline
+from backspan.drawings.scene import Layer, Line, Point, Polygon, Polyline, Text
 from backspan.drawings.site_things import edge_thing, parapet_thing
-from backspan.drawings.spots import Spot
 from backspan.drawings.values import length_text, own_length
 
 LEVELS = 12.0
@@ -134,19 +134,17 @@ def measure_levels(canvas: Canvas, face: Face, units: Style) -> None:
 
 
 def name_levels(canvas: Canvas, face: Face) -> None:
-    """The names of the levels, at the right."""
-    told = [("level_of_roof", face.level)]
-    if face.grounded:
-        told.append(("ground_datum", 0.0))
-    if face.top > face.level:
-        told.append(("top_of_parapet", face.top))
-    for name, level in told:
-        at = canvas.frame.to_paper((face.length, level))
-        spots = tuple(Spot((at[0] + NAMES + 1.0, at[1] + by), 1, 0, abs(by)) for by in (0, 2, -2))
-        words = (canvas.language.drawn(name),)
-        canvas.label(words, (face.length, level), spots=spots, leader=False)
+    """The names of the levels, at the right; roof and parapet apart where they lie close."""
+    language = canvas.language
+    x, roof = canvas.frame.to_paper((face.length, face.level))
+    top = canvas.frame.to_paper((face.length, face.top))[1]
+    apart = max(0.0, TEXT * LEADING - (top - roof)) / 2 if face.top > face.level else 0.0
+    told = [(language.drawn("level_of_roof"), roof - apart)]
     if face.edge.parapet is None:
-        at = canvas.frame.to_paper((face.length, face.level))
-        spot = Spot((at[0] + NAMES + 1.0, at[1] + 5.0), 1, 0)
-        words = (canvas.language.drawn("parapet_not_stated"),)
-        canvas.label(words, (face.length, face.level), spots=(spot,), leader=False)
+        told.append((language.drawn("parapet_not_stated"), roof + TEXT * LEADING))
+    elif face.top > face.level:
+        told.append((language.drawn("top_of_parapet"), top + apart))
+    if face.grounded:
+        told.append((language.drawn("ground_datum"), canvas.frame.to_paper((0.0, 0.0))[1]))
+    left = x + NAMES + 1.0
+    canvas.write(Text(Layer.LABEL, (left, y - TEXT / 2), words, TEXT) for words, y in told)

@@ -92,7 +92,7 @@ def in_strip(
     return True
 
 
-def above_strip(canvas: Canvas, one: Strip, rows: Sequence[Row], target: Point) -> None:
+def beside_strip(canvas: Canvas, one: Strip, rows: Sequence[Row], target: Point) -> None:
     """Write the words beside a strip that has no room for them, with a leader to its top."""
     lines = (plain(one.drop.id), *_all(one, rows, canvas.language))
     layer = Layer.LABEL if one.verdict is None else answer_layer(one.verdict)

@@ -19,7 +19,7 @@ from backspan.core.words import language_of
 from backspan.drawings import DrawingError, Scene, elevation, elevation_figure, to_dxf, to_svg
 from backspan.drawings.dxf_back import ThingRead, things_in
 from backspan.drawings.edges import edge_line
-from backspan.drawings.scene import Layer, Polygon, Polyline, SymbolName
+from backspan.drawings.scene import Dimension, Layer, Polygon, Polyline, SymbolName, Text
 from backspan.drawings.things import ThingKind
 from tests.unit.core.rigs import length, put
 from tests.unit.drawings.ink import ink_beyond
@@ -312,3 +312,42 @@ def test_the_top_of_a_strip_has_the_colour_of_its_answer() -> None:
 def _fails(one: Drop) -> bool:
     found = reviews().get(one.id)
     return found is not None and found.verdict is Verdict.FAIL
+
+
+def long_facade(many: int) -> Scene:
+    """A facade of 120 m with so many drops side by side."""
+    base = project()
+    (roof,) = base.site.roofs
+    edge = replace(roof.edges[0], id="L", start=(120.0, 0.0), end=(0.0, 0.0))
+    first = base.drops[0]
+    assert first.rig is not None
+    drops = []
+    for at in range(many):
+        by = 0.5 + at * 6.6 - first.start
+        points = tuple(
+            replace(one, station=one.station + by) for one in first.rig.suspension_points
+        )
+        rig = replace(first.rig, suspension_points=points)
+        moved = replace(first, id=f"D-{at:02}", edge="L", start=first.start + by, rig=rig)
+        drops.append(moved)
+    site = replace(base.site, roofs=(replace(roof, edges=(edge,)),))
+    made = {one.id: review_of(one.id, Verdict.FAIL) for one in drops}
+    there = replace(base, site=site, drops=tuple(drops))
+    standings = dict.fromkeys(made, "in service")
+    return elevation(there, "ROOF", "L", made, standings=standings)
+
+
+def test_on_a_long_facade_no_drop_loses_its_name_its_answer_or_its_height() -> None:
+    scene = long_facade(18)
+    assert overlapping(scene) == []
+    drawn = [one.text for one in scene.drawing if isinstance(one, Text)]
+    assert {f"D-{at:02}" for at in range(18)} <= set(drawn)
+    assert drawn.count("fail") == 18
+    assert drawn.count("in service") == 18
+    assert len(symbols_of(scene, SymbolName.FAIL)) == 18
+    heights = [
+        one
+        for one in scene.drawing
+        if isinstance(one, Dimension) and one.text.text.startswith("100'-0\"")
+    ]
+    assert len(heights) == 19

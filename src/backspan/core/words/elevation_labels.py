@@ -26,7 +26,7 @@ ELEVATION: dict[str, str] = {
     "clear_below_not_stated": "clear below not stated",
     "way_down": "way down: {found}",
     "way_down_not_stated": "way down: not stated",
-    "standing_framed": "In a frame: where the drop stands by the record of the day.",
+    "standing_framed": "Below the answer: where the drop stands by the record of the day.",
     "standing_left_out": "Where each drop stands on a day is in the record, not on this sheet.",
     "stage_drawn": "A stage is dashed below its points: how high it hangs is not stated.",
     "below_datum": "Stated lengths of these drops reach below the ground datum: {drops}.",

@@ -26,7 +26,7 @@ ELEVATION: dict[str, str] = {
     "clear_below_not_stated": "libre abajo no declarado",
     "way_down": "recorrido: {found}",
     "way_down_not_stated": "recorrido: no declarado",
-    "standing_framed": "En un marco: cómo está la bajada según el registro del día.",
+    "standing_framed": "Bajo la respuesta: cómo está la bajada según el registro del día.",
     "standing_left_out": "Cómo está cada bajada en un día consta en el registro, no aquí.",
     "stage_drawn": "La plataforma va a trazos bajo sus puntos: no se declaró a qué altura cuelga.",
     "below_datum": "Longitudes declaradas de estas bajadas pasan bajo la cota del suelo: {drops}.",
