@@ -35,6 +35,8 @@ PATHS = (
     "/plan/MAIN/",
     "/plan/MAIN/?of=drops/S1/rig/suspension_points/L",
     "/plan/R1/",
+    "/plan/MAIN/edges/S/",
+    "/plan/TERRACE/edges/TE/",
     "/set-up/confirm",
     "/set-up/people",
     "/set-up/roofs",

@@ -106,6 +106,7 @@ class Package:
         plans = [
             self._plan(roof.id) for roof in self.project.site.roofs if self._has_drops(roof.id)
         ]
+        self._add_elevations()
         # The paper of a single drop has its own piece of the plan.
         shown = plans if len(fronts) > 1 else []
         self.into.write("review", "json", report.encode("utf-8"))
@@ -130,6 +131,16 @@ class Package:
         drawn = to_svg(scene)
         self._add_drawing(f"roof-{roof}", scene, drawn)
         return drawn
+
+    def _add_elevations(self) -> None:
+        """Write the facade under each edge that a drop of the set hangs from."""
+        from backspan.drawings import elevation, to_svg
+
+        hung = [one for one in self.project.drops if one.id in self._for_plans]
+        for roof, edge in dict.fromkeys((one.roof, one.edge) for one in hung):
+            scene = elevation(self.project, roof, edge, self._for_plans, language=self.language)
+            stem = f"elevation-{roof}-{edge}".replace("/", "-")
+            self._add_drawing(stem, scene, to_svg(scene))
 
     def _reaction_plans(self) -> list[str]:
         """Each roof that a beam stands on, in plan with what its stands press."""

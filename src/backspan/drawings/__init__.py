@@ -2,6 +2,7 @@
 
 from backspan.drawings.details import drop_details
 from backspan.drawings.dxf import to_dxf
+from backspan.drawings.elevation import elevation, elevation_figure
 from backspan.drawings.envelope import envelope_picture
 from backspan.drawings.figure_plan import plan_figure
 from backspan.drawings.figure_section import section_figure
@@ -16,6 +17,8 @@ __all__ = [
     "Scene",
     "drop_details",
     "drop_section",
+    "elevation",
+    "elevation_figure",
     "envelope_picture",
     "plan_figure",
     "reactions_plan",

@@ -72,7 +72,7 @@ def roof_plan(
         pairs=_pairs(project, roof, made, language),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, made),
-        table=_answers(drops, reviews, language),
+        table=answers_table(drops, reviews, language),
         notes=_notes(roof, language, unplaced=len(canvas.placer.unplaced)),
         language=language,
     )
@@ -150,7 +150,7 @@ def _extent(roof: Roof, beams: tuple[PlannedBeam, ...]) -> Iterator[Point]:
         yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
 
 
-def _answers(
+def answers_table(
     drops: tuple[Drop, ...], reviews: Mapping[str, Review], language: Language
 ) -> SheetTable:
     """Every drop with its answer, configuration code and date."""
@@ -177,19 +177,22 @@ def _answer(drop: str, review: Review | None) -> tuple[Cell, ...]:
 def _pairs(
     project: Project, roof: Roof, reviews: tuple[Review, ...], language: Language
 ) -> tuple[tuple[str, str], ...]:
-    dates = sorted(review.on.isoformat() for review in reviews)
-    if not dates:
-        reviewed = language.drawn("not_reviewed")
-    elif dates[0] == dates[-1]:
-        reviewed = dates[0]
-    else:
-        reviewed = language.drawn("from_to", start=dates[0], end=dates[-1])
     level = length_text(roof.level.value, project.units)
     return (
-        (language.drawn("reviewed"), reviewed),
+        (language.drawn("reviewed"), reviewed_on(reviews, language)),
         (language.drawn("configuration"), language.drawn("by_drop")),
         (language.drawn("roof_level"), level),
     )
+
+
+def reviewed_on(reviews: tuple[Review, ...], language: Language) -> str:
+    """The day of the reviews, or the first and the last of their days."""
+    dates = sorted(review.on.isoformat() for review in reviews)
+    if not dates:
+        return language.drawn("not_reviewed")
+    if dates[0] == dates[-1]:
+        return dates[0]
+    return language.drawn("from_to", start=dates[0], end=dates[-1])
 
 
 def _notes(roof: Roof, language: Language, *, unplaced: int) -> tuple[str, ...]:

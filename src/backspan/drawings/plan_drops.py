@@ -71,7 +71,7 @@ def draw_drops(
         on_edge = sorted(
             (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
         )
-        strips = _strips(line, on_edge, reviews)
+        strips = strips_on(line, on_edge, reviews)
         for strip in strips:
             review = reviews.get(strip.drop.id)
             middle = line.at(station=strip.drop.start + strip.drop.width.value / 2)
@@ -87,7 +87,7 @@ def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Po
         on_edge = sorted(
             (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
         )
-        for strip in _strips(line, on_edge, {}):
+        for strip in strips_on(line, on_edge, {}):
             far = frame.real(GAP + (strip.tier + 1) * (DEPTH + GAP) + CHAIN + OVERSHOOT)
             end = strip.drop.start + strip.drop.width.value
             yield line.at(station=strip.drop.start, inward=-far)
@@ -101,15 +101,16 @@ def strips_depth(roof: Roof, drops: Sequence[Drop]) -> dict[str, float]:
         on_edge = sorted(
             (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
         )
-        strips = _strips(edge_line(edge), on_edge, {})
+        strips = strips_on(edge_line(edge), on_edge, {})
         tiers = max((strip.tier + 1 for strip in strips), default=0)
         depths[edge.id] = GAP + tiers * (DEPTH + GAP) + CHAIN + OVERSHOOT if tiers else 0.0
     return depths
 
 
-def _strips(
+def strips_on(
     line: EdgeLine, drops: Sequence[Drop], reviews: Mapping[str, Review]
 ) -> tuple[Strip, ...]:
+    """The strips of an edge's drops, sorted by their starts; those that overlap in tiers."""
     ends: list[float] = []
     strips = []
     for drop in drops:
@@ -212,17 +213,18 @@ def _chain(
     depth = GAP + (max(strip.tier for strip in strips) + 1) * (DEPTH + GAP)
     near, out = canvas.frame.real(depth), canvas.frame.real(depth + CHAIN)
     # The longer first: a short one whose text stands aside must not take a long one's place.
-    for first, last in sorted(_spans(strips, gaps=gaps), key=lambda span: span[0] - span[1]):
+    for first, last in sorted(spans(strips, gaps=gaps), key=lambda span: span[0] - span[1]):
         canvas.dimension(
             line.at(station=first, inward=-near),
             line.at(station=last, inward=-near),
             line_through=line.at(station=first, inward=-out),
             angle=angle_of(line.along),
-            lines=(_width_text(canvas, last - first, units),),
+            lines=(width_text(canvas, last - first, units),),
         )
 
 
-def _spans(strips: Sequence[Strip], *, gaps: bool) -> Iterator[tuple[float, float]]:
+def spans(strips: Sequence[Strip], *, gaps: bool) -> Iterator[tuple[float, float]]:
+    """What a chain of dimensions measures: drops of the first tier, with `gaps` those between."""
     end = 0.0
     for strip in strips:
         start, width = strip.drop.start, strip.drop.width.value
@@ -233,7 +235,8 @@ def _spans(strips: Sequence[Strip], *, gaps: bool) -> Iterator[tuple[float, floa
             end = start + width
 
 
-def _width_text(canvas: Canvas, width: float, units: Style) -> str:
+def width_text(canvas: Canvas, width: float, units: Style) -> str:
+    """A width in both systems, or in the project's own where both have no room on the line."""
     both = length_text(width, units)
     fits = text_width(both, height=TEXT) + 2.0 <= canvas.frame.drawn(width)
     return both if fits else own_length(width, units)

@@ -62,13 +62,16 @@ class PointThings:
 
 
 def drop_thing(drop: Drop, review: Review | None, units: Style, *, at: Point) -> Thing:
-    """A drop with its answer; `at` is the middle of its stretch of the edge."""
+    """A drop with its answer; `at` is the middle of its stretch of the edge, in plan."""
+    below = drop.clear_below
     facts: Facts = (
         *lies_at(at, units),
         *told("name", drop.name),
         *told("edge", drop.edge),
         *length("start", drop.start, units),
         *length("width", drop.width.value, units),
+        *length("height", None if drop.height is None else drop.height.value, units),
+        *length("clear_below", None if below is None else below.value, units),
     )
     if review is not None:
         facts += (
@@ -77,6 +80,13 @@ def drop_thing(drop: Drop, review: Review | None, units: Style, *, at: Point) ->
             *told("reviewed", review.on.isoformat()),
         )
     return Thing(ThingKind.DROP, drop.id, ("drops", drop.id), facts)
+
+
+def hung_thing(project: Project, drop: str, point: SuspensionPoint) -> Thing:
+    """A suspension point alone, without what it hangs from."""
+    path = _point_path(drop, point.id)
+    facts = _hung(project, point)
+    return Thing(ThingKind.SUSPENSION_POINT, f"{drop}/{point.id}", path, facts)
 
 
 def point_things(

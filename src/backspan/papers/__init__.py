@@ -8,6 +8,7 @@ from backspan.papers.content import (
     reactions_content,
 )
 from backspan.papers.deficiency_notice import DeficiencyNotice, deficiency_content
+from backspan.papers.drawing_page import drawing_content
 from backspan.papers.errors import PaperError
 from backspan.papers.pdf import paper_pdf
 from backspan.papers.roof_sheet import SheetItem, SheetValue, sheet_code, sheet_content
@@ -31,6 +32,7 @@ __all__ = [
     "Tag",
     "Typesetter",
     "deficiency_content",
+    "drawing_content",
     "drop_content",
     "package_content",
     "paper_pdf",

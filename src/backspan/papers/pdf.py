@@ -26,6 +26,7 @@ TEMPLATES = (
     "stop.typ",
     "deficiency.typ",
     "sheet.typ",
+    "drawing.typ",
 )
 
 

@@ -37,6 +37,7 @@ def test_a_set_holds_the_papers_the_drawings_and_the_data(run: Run, tmp_path: Pa
         "reactions.pdf",
         "review.json",
         *(f"roof-{roof}.{kind}" for roof in ("MAIN", "TERRACE") for kind in ("svg", "dxf")),
+        *(f"elevation-{at}.{kind}" for at in ("MAIN-S", "TERRACE-TE") for kind in ("svg", "dxf")),
         *(f"section-{drop}.{kind}" for drop in ("S1", "T2") for kind in ("svg", "dxf")),
         *(f"details-{drop}.{kind}" for drop in ("S1", "T2") for kind in ("svg", "dxf")),
         "envelope-S1-L.svg",
@@ -48,7 +49,7 @@ def test_a_set_holds_the_papers_the_drawings_and_the_data(run: Run, tmp_path: Pa
     data = json.loads(files["review.json"])
     assert [one["drop"] for one in data["reviews"]] == ["S1", "T2"]
     told = " ".join(ran.out.split())
-    assert "package.pdf, a paper for each drop, drawings and data, 19 files." in told
+    assert "package.pdf, a paper for each drop, drawings and data, 23 files." in told
 
 
 def test_the_index_tells_the_answers_and_the_sum_of_every_file(run: Run, tmp_path: Path) -> None:

@@ -5,7 +5,7 @@ import re
 import pytest
 
 from backspan.core.quantities import Style
-from backspan.drawings import Scene, drop_details, drop_section, roof_plan
+from backspan.drawings import Scene, drop_details, drop_section, elevation, roof_plan
 from backspan.drawings.dxf_tables import block_name
 from backspan.drawings.scene import Layer, SymbolName
 from backspan.drawings.things import Thing, ThingKind
@@ -40,6 +40,11 @@ def test_every_value_is_on_the_page(units: Style) -> None:
         make(project, drop.id, None)
         for drop in project.drops
         for make in (drop_section, drop_details)
+    ]
+    scenes += [
+        elevation(project, roof.id, edge.id, {}, standings={"S1": "in service"})
+        for roof in project.site.roofs
+        for edge in roof.edges
     ]
     scenes += [scene_named(name, units) for name in SCENE_NAMES]
     for thing in (thing for scene in scenes for thing in things_of(scene)):

@@ -17,6 +17,8 @@ from backspan.drawings import (
     Scene,
     drop_details,
     drop_section,
+    elevation,
+    elevation_figure,
     envelope_picture,
     plan_figure,
     roof_plan,
@@ -50,6 +52,11 @@ def spanish(units: Style) -> dict[str, Scene]:
         f"plan {roof.id}": roof_plan(site, made, roof.id, language=SPANISH)
         for roof in site.site.roofs
     }
+    for roof in site.site.roofs:
+        for edge in roof.edges:
+            of = (site, roof.id, edge.id, made)
+            scenes[f"elevation {edge.id}"] = elevation(*of, language=SPANISH)
+            scenes[f"facade {edge.id}"] = elevation_figure(*of, language=SPANISH)
     for drop in DROPS:
         found = made[drop]
         scenes[f"section {drop}"] = drop_section(site, drop, found, language=SPANISH)

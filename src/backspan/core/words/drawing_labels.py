@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from backspan.core.words.detail_labels import DETAILS
+from backspan.core.words.elevation_labels import ELEVATION
 
 DRAWING: dict[str, str] = {
     **DETAILS,
+    **ELEVATION,
     # what nobody stated, measured or reviewed
     "not_measured": "not measured",
     "not_stated": "not stated",

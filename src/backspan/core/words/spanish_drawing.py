@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from backspan.core.words.spanish_detail import DETAILS
+from backspan.core.words.spanish_elevation import ELEVATION
 
 DRAWING: dict[str, str] = {
     **DETAILS,
+    **ELEVATION,
     # what nobody stated, measured or reviewed
     "not_measured": "sin medir",
     "not_stated": "no declarado",

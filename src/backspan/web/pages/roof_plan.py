@@ -189,6 +189,7 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     surface = surface_of(project, roof)
     there = _is_there(sheet.site, roof)
     drawn = list(groups(surface, sheet.site, {}, roof)) if there else []
+    recorded = next((one for one in project.site.roofs if one.id == roof), None)
     return filled(
         request,
         "plan/page.html",
@@ -202,6 +203,7 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         things=list(things_of(sheet.site, _roof(sheet.site, roof))),
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
+        recorded=recorded,
         **_side(state, roof, seen, reviews_of(state, sheet)),
     )
 

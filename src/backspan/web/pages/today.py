@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -19,7 +19,7 @@ def page(request: HttpRequest) -> HttpResponse:
     state = state_of(request)
     if state.project is None:
         return filled(request, "empty.html")
-    rows = sorted(_rows(state), key=_rank)
+    rows = sorted(rows_of(state), key=worst_first)
     return filled(
         request,
         "today.html",
@@ -30,12 +30,18 @@ def page(request: HttpRequest) -> HttpResponse:
     )
 
 
-def _rows(state: DayState) -> Iterator[dict[str, Any]]:
+def rows_of(state: DayState, named: Container[str] | None = None) -> Iterator[dict[str, Any]]:
+    """Drops with their standing of the day and what stands before all else of their reviews.
+
+    All of them, or those that are named.
+    """
     for one in state.day["drops"]:
+        if named is not None and one["drop"] not in named:
+            continue
         yield {**one, "front": state.front(one["drop"])}
 
 
-def _rank(row: dict[str, Any]) -> tuple[bool, int, int, str]:
+def worst_first(row: dict[str, Any]) -> tuple[bool, int, int, str]:
     """In service last; the worst review first; of equals the one with more against it."""
     verdicts = [str(one) for one in WORST_FIRST]
     front = row["front"]
