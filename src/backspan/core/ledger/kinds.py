@@ -46,6 +46,7 @@ Body = (
     | bodies.HoldBegun
     | bodies.HoldEnded
     | bodies.PaperIssued
+    | bodies.UnderlayLaid
     | bodies.Corrected
 )
 
@@ -83,6 +84,7 @@ KINDS: Mapping[tuple[str, int], type[Body]] = MappingProxyType(
         ("hold begun", 1): bodies.HoldBegun,
         ("hold ended", 1): bodies.HoldEnded,
         ("paper issued", 1): bodies.PaperIssued,
+        ("underlay laid", 1): bodies.UnderlayLaid,
         ("correction", 1): bodies.Corrected,
     }
 )
