@@ -60,8 +60,7 @@ def laid_by(one: Pick, other: Pick, *, picture: bool) -> Laid:
     """
     if picture:
         return lay(one, other, y_down=True)
-    across, up = other.roof[0] - one.roof[0], other.roof[1] - one.roof[1]
-    apart = root(across * across + up * up)
+    apart = _apart(one.roof, other.roof)
     if not apart > 0.0:
         raise LaidError("the two points on the roof: found one spot, expected two apart")
     return lay_to_scale(one, other, within=tolerance(apart) / apart)
@@ -73,7 +72,27 @@ def laid_under(underlay: Underlay) -> Laid:
     Raises LaidError where its points or lengths lay nothing.
     """
     laid = laid_by(*underlay.picks, picture=underlay.is_picture)
+    _refuse_the_same(laid, underlay)
     taped = underlay.taped.value
     if not taped > 0.0:
         raise LaidError(f"the third length: found {taped:.4g} m, expected more than 0")
     return checked(laid, underlay.check, taped=taped, tolerance=tolerance(taped))
+
+
+def _refuse_the_same(laid: Laid, underlay: Underlay) -> None:
+    """Raise LaidError where the third length runs beside the two points that laid it.
+
+    What two points fit, the length between them fits too, however wrong both are.
+    """
+    drawn = [one.drawn for one in underlay.picks]
+    near = tolerance(laid.scale * _apart(*drawn))
+    if all(any(laid.scale * _apart(one, at) <= near for at in drawn) for one in underlay.check):
+        raise LaidError(
+            "the third length: found it between the two points by which it was laid, expected it"
+            " between others: a length that was used to lay it shows nothing"
+        )
+
+
+def _apart(one: Point, other: Point) -> Length:
+    across, up = other[0] - one[0], other[1] - one[1]
+    return root(across * across + up * up)

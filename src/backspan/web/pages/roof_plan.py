@@ -36,6 +36,7 @@ from backspan.web.plan.drawn import (
 )
 from backspan.web.plan.said import Said, next_anchor, next_mark
 from backspan.web.plan.told import Told, history, things_of, told_of
+from backspan.web.plan.under_shown import LAYER, lying_under, under_group
 from backspan.web.speaking import signer_of
 from backspan.web.workbench import DayState
 
@@ -185,6 +186,8 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     surface = surface_of(project, roof)
     there = any(one.id == roof for one in seen.sheet.site.site.roofs)
     drawn = _groups(surface, seen.sheet, {}, roof, None) if there else ()
+    lying = lying_under(state, project, roof)
+    under = under_group(lying, surface, roof)
     return filled(
         request,
         "plan/page.html",
@@ -193,7 +196,9 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         origin=surface.frame.origin,
         signed="signed" in request.GET,
         verbs=_VERBS if there else _DRAWING,
-        layers=_LAYERS,
+        layers=(*_LAYERS, LAYER) if under else _LAYERS,
+        lying=lying,
+        under=under,
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
         **_side(state, roof, seen, project),
