@@ -35,6 +35,7 @@ PATHS = (
     "/plan/MAIN/",
     "/plan/MAIN/?of=drops/S1/rig/suspension_points/L",
     "/plan/R1/",
+    "/plan/MAIN/under",
     "/set-up/confirm",
     "/set-up/people",
     "/set-up/roofs",

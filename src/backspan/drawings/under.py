@@ -60,9 +60,9 @@ class Window:
 
 def under_svg(runs: Iterable[Run], placed: Callable[[Point], Point], window: Window) -> str:
     """Lines as an SVG document of their own; `placed` tells where a point lies in the window."""
+    sides = f'width="{_number(window.width, 3)}" height="{_number(window.height, 3)}"'
     lines = [
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{window.box}"'
-        f' width="{_number(window.width, 3)}" height="{_number(window.height, 3)}">',
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{window.box}" {sides}>',
         '<g data-part="underlay">',
         *_paths(runs, placed, window),
         "</g>",

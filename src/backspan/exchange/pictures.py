@@ -16,12 +16,18 @@ from backspan.core.errors import BackspanError, quoted
 LONGEST, MOST_DOTS = 30_000, 200_000_000
 EXPECTED = "a DXF, or a photograph as JPEG or PNG; save a page of a PDF as a picture"
 _PNG, _JPEG = b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff"
-_PNG_HEADER = 13
+_PNG_HEADER = struct.pack(">I", 13) + b"IHDR"
+_PNG_SIZE = struct.Struct(">II")
+#: What begins each marker; where a frame tells its height and width.
+_MARK = 0xFF
+_FRAME_SIZE, _FRAME_SIZE_AT = struct.Struct(">HH"), 1
 #: Markers of a JPEG: those that begin a frame and hold its size; those that stand alone.
 _FRAMES = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 _ALONE = frozenset({0x01, *range(0xD0, 0xD9)})
 _APP1, _SCAN, _END = 0xE1, 0xDA, 0xD9
 _EXIF = b"Exif\0\0"
+#: The first bytes of the remarks: their order, a number, where the first directory stands.
+_TAGS_HEAD = 8
 _ORIENTATION, _SHORT = 0x0112, 3
 #: From here on a picture lies on its side.
 _SIDEWAYS = range(5, 9)
@@ -61,11 +67,11 @@ def _kind(content: bytes) -> str:
 
 
 def _png_size(content: bytes) -> tuple[int, int] | None:
-    start = len(_PNG)
-    head = content[start : start + 16]
-    if len(head) < 16 or head[:8] != struct.pack(">I", _PNG_HEADER) + b"IHDR":
+    start = len(_PNG) + len(_PNG_HEADER)
+    whole = len(content) >= start + _PNG_SIZE.size
+    if not whole or not content[len(_PNG) :].startswith(_PNG_HEADER):
         return None
-    across, down = struct.unpack(">II", head[8:])
+    across, down = _PNG_SIZE.unpack_from(content, start)
     return across, down
 
 
@@ -74,8 +80,8 @@ def _jpeg_size(content: bytes) -> tuple[int, int] | None:
     for marker, body in _segments(content):
         if marker == _APP1 and body.startswith(_EXIF):
             turned = _is_sideways(body[len(_EXIF) :])
-        elif marker in _FRAMES and len(body) >= 5:
-            down, across = struct.unpack(">HH", body[1:5])
+        elif marker in _FRAMES and len(body) >= _FRAME_SIZE_AT + _FRAME_SIZE.size:
+            down, across = _FRAME_SIZE.unpack_from(body, _FRAME_SIZE_AT)
             return (down, across) if turned else (across, down)
     return None
 
@@ -83,9 +89,9 @@ def _jpeg_size(content: bytes) -> tuple[int, int] | None:
 def _segments(content: bytes) -> Iterator[tuple[int, bytes]]:
     """Each marker with what stands in it, up to the first line of dots."""
     at = 2
-    while at + 4 <= len(content) and content[at] == 0xFF:
+    while at + 4 <= len(content) and content[at] == _MARK:
         marker = content[at + 1]
-        if marker == 0xFF:  # filled up
+        if marker == _MARK:  # filled up
             at += 1
         elif marker in _ALONE:
             at += 2
@@ -100,7 +106,7 @@ def _segments(content: bytes) -> Iterator[tuple[int, bytes]]:
 def _is_sideways(tags: bytes) -> bool:
     """Whether the first directory of a picture's remarks says that it lies on its side."""
     order = {b"II": "<", b"MM": ">"}.get(tags[:2])
-    if order is None or len(tags) < 8:
+    if order is None or len(tags) < _TAGS_HEAD:
         return False
     (at,) = struct.unpack_from(f"{order}I", tags, 4)
     if at + 2 > len(tags):

@@ -31,9 +31,10 @@ def page(request: HttpRequest, roof: str) -> HttpResponse:
     wrong: tuple[str, ...] = ()
     more = 0
     try:
-        chosen = Chosen(block, attribute, **statement(request))
-        evidence, today = workbench_of(request).record.evidence, today_of(request).isoformat()
-        rows = anchors_under(evidence, lying, project, roof, chosen, today)
+        today = today_of(request).isoformat()
+        chosen = Chosen(block, attribute, **statement(request), today=today)
+        evidence = workbench_of(request).record.evidence
+        rows = anchors_under(evidence, lying, project, roof, chosen)
         if request.POST.get("does") == "state":
             return _state(request, roof, lying, rows)
     except (DrawingError, TableError) as error:

@@ -1,4 +1,4 @@
-"""Anchors out of the drawing that lies under a plan: each block stands where it lies on the roof."""
+"""Anchors out of the drawing that lies under a plan: a block is one, where it lies on the roof."""
 
 from __future__ import annotations
 
@@ -52,10 +52,11 @@ class Chosen:
     attribute: str
     by: str
     at: str
+    today: str
 
 
 def anchors_under(
-    evidence: EvidenceFolder, lying: Lying, project: Project, roof: str, chosen: Chosen, today: str
+    evidence: EvidenceFolder, lying: Lying, project: Project, roof: str, chosen: Chosen
 ) -> tuple[Anchor, ...]:
     """The anchors that a drawing under a roof would place.
 
@@ -72,5 +73,5 @@ def anchors_under(
     on_roof = [replace(one, at=laid.on_roof(one.at)) for one in there]
     table = anchor_table(on_roof, underlay.name, block=chosen.block)
     told = Told(chosen.by, chosen.at, Evidence.DRAWING, document_of(underlay))
-    rows = stated(table, What.ANCHORS, project, roof, told, today=today)
+    rows = stated(table, What.ANCHORS, project, roof, told, today=chosen.today)
     return tuple(one for one in rows if isinstance(one, Anchor))

@@ -71,10 +71,8 @@ class Given:
             across, down = self.size or (0, 0)
             return f"a picture of {across:,} by {down:,} dots"
         units = self.drawn.units
-        many = len(self.drawn.lines)
-        return (
-            f"a drawing of {many:,} lines, {self.drawn.size.told}, in {units.unit} ({units.said})"
-        )
+        many, size = len(self.drawn.lines), self.drawn.size.told
+        return f"a drawing of {many:,} lines, {size}, in {units.unit} ({units.said})"
 
 
 def handed_in(request: HttpRequest) -> Given:
