@@ -64,7 +64,9 @@ def test_taps_fill_the_points_and_the_drawing_lies_under_the_plan(
     page.goto(page.url.split("/plan/")[0] + "/plan/MAIN/")
     image = page.locator("[data-part=underlay] image")
     image.wait_for(state="attached")
-    assert image.bounding_box()["width"] > 100
+    box = image.bounding_box()
+    assert box is not None
+    assert box["width"] > 100
     page.click(".layers summary")
     page.uncheck("[data-layer=underlay]")
     assert not image.is_visible()

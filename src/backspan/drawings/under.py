@@ -11,7 +11,7 @@ from typing import Protocol
 
 from backspan.core.model.site import Point
 
-_PEN = 'fill="none" stroke="#8a8f94" stroke-width="0.6" vector-effect="non-scaling-stroke"'
+_GREY = "#7d8287"
 #: Digits behind the point of a coordinate, in units of what is drawn on.
 _DIGITS = 2
 
@@ -58,12 +58,14 @@ class Window:
         )
 
 
-def under_svg(runs: Iterable[Run], placed: Callable[[Point], Point], window: Window) -> str:
+def under_svg(
+    runs: Iterable[Run], placed: Callable[[Point], Point], window: Window, *, pen: float
+) -> str:
     """Lines as an SVG document of their own; `placed` tells where a point lies in the window."""
     sides = f'width="{_number(window.width, 3)}" height="{_number(window.height, 3)}"'
     lines = [
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{window.box}" {sides}>',
-        '<g data-part="underlay">',
+        f'<g data-part="underlay" fill="none" stroke="{_GREY}" stroke-width="{_number(pen)}">',
         *_paths(runs, placed, window),
         "</g>",
         "</svg>",
@@ -79,7 +81,7 @@ def _paths(runs: Iterable[Run], placed: Callable[[Point], Point], window: Window
         if len(points) > 1 and window.meets(points):
             by_layer.setdefault(run.layer, []).append(_steps(points, closed=run.closed))
     for steps in by_layer.values():
-        yield f'<path {_PEN} d="{"".join(steps)}"/>'
+        yield f'<path d="{"".join(steps)}"/>'
 
 
 def _steps(points: list[Point], *, closed: bool) -> str:

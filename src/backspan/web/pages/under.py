@@ -19,7 +19,6 @@ from backspan.core.model.laid import LaidError
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
 from backspan.core.model.underlay import TOLERANCE_LENGTH, TOLERANCE_PART
-from backspan.core.quantities import LENGTH, display
 from backspan.drawings.surface import surface_of
 from backspan.drawings.under import Window, under_svg
 from backspan.exchange.drawings_in import DrawingError, DrawingUnit
@@ -40,12 +39,13 @@ from backspan.web.plan.under_picked import (
     places_on,
     underlay_of_form,
 )
-from backspan.web.plan.under_shown import lying_under, on_surface, window_of
+from backspan.web.plan.under_shown import PEN, lying_under, on_surface, window_of
 from backspan.web.speaking import signer_of, speaker_of
 
 #: The longer side of a file as it is shown to be picked on.
 _SHOWN = 2_000.0
-_LEAST_SIDE = 40.0
+#: The rim around it, and how thick its lines are.
+_RIM, _PEN = 60.0, 1.0
 #: What is told on the page; anything else is told by the page of what was refused.
 _TOLD = (FormError, DrawingError, PictureError, LaidError)
 
@@ -89,7 +89,10 @@ def drawn(request: HttpRequest, roof: str) -> HttpResponse:
     left, top = found.drawn.size.low[0], found.drawn.size.high[1]
     step = per * found.factor
     text = under_svg(
-        found.drawn.lines, lambda at: ((at[0] - left) / step, (top - at[1]) / step), window
+        found.drawn.lines,
+        lambda at: ((at[0] - left) / step, (top - at[1]) / step),
+        window,
+        pen=_PEN,
     )
     return _image(text)
 
@@ -107,7 +110,8 @@ def under(request: HttpRequest, roof: str) -> HttpResponse:
     found = given(evidence, underlay.file, underlay.name, underlay.unit or "")
     lines = () if found.drawn is None else found.drawn.lines
     surface = surface_of(project, roof)
-    return _image(under_svg(lines, lambda at: on_surface(laid, surface, at), window_of(surface)))
+    window = window_of(surface)
+    return _image(under_svg(lines, lambda at: on_surface(laid, surface, at), window, pen=PEN))
 
 
 def _roof(project: Project, name: str) -> Roof:
@@ -172,8 +176,12 @@ def _shown(found: Given) -> tuple[Window, float]:
     """The window in which a file is picked on, and its own units in one of the window's."""
     across, down = found.sides
     per = max(across, down) / _SHOWN
-    sides = (max(across / per, _LEAST_SIDE), max(down / per, _LEAST_SIDE))
-    return Window(0.0, 0.0, *sides), per
+    return Window(-_RIM, -_RIM, across / per + 2 * _RIM, down / per + 2 * _RIM), per
+
+
+def _within(window: Window) -> Window:
+    """The same without its rim, which a picture does not have in it."""
+    return Window(0.0, 0.0, window.width - 2 * _RIM, window.height - 2 * _RIM)
 
 
 def _page(request: HttpRequest, project: Project, of: Roof, seen: Seen) -> HttpResponse:
@@ -198,7 +206,7 @@ def _page(request: HttpRequest, project: Project, of: Roof, seen: Seen) -> HttpR
         units=tuple(DrawingUnit),
         signed="signed" in request.GET,
         part=f"{100 * TOLERANCE_PART:g} %",
-        length=display(TOLERANCE_LENGTH, LENGTH, project.units),
+        length=f"{1000 * TOLERANCE_LENGTH:g} mm",
         **({} if found is None else _to_pick(request, of, found)),
     )
     answer.status_code = 400 if seen.wrong else 200
@@ -224,6 +232,7 @@ def _to_pick(request: HttpRequest, of: Roof, found: Given) -> dict[str, Any]:
     places_two = [(APART, "taped from the first point"), *places]
     return {
         "window": window,
+        "image": window if found.size is None else _within(window),
         "per": f"{per:.12g}",
         "left": f"{found.corner[0]:.12g}",
         "top": f"{found.corner[1]:.12g}",

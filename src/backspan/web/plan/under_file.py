@@ -22,7 +22,7 @@ from backspan.web.uploads import MOST_BYTES, refuse_too_large
 
 LONGEST_NAME = 80
 #: So many drawings that were read are kept at hand; each may take seconds to read.
-_AT_HAND = 3
+_AT_HAND = 4
 _READ: OrderedDict[tuple[str, str], DrawnIn] = OrderedDict()
 _READING = threading.Lock()
 #: How a picture begins; what begins otherwise is read as a drawing.
@@ -140,7 +140,9 @@ def _looks_drawn(content: bytes) -> bool:
 
 
 def _keep_at_hand(key: tuple[str, str], drawn: DrawnIn) -> None:
-    _READ[key] = drawn
-    _READ.move_to_end(key)
+    # Asked for by the unit that its file says it is the same.
+    for one in {key, (key[0], str(drawn.units.unit))}:
+        _READ[one] = drawn
+        _READ.move_to_end(one)
     while len(_READ) > _AT_HAND:
         _READ.popitem(last=False)

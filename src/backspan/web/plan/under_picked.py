@@ -25,6 +25,8 @@ POINTS = (
 )
 ORIGIN, APART = "origin:", "apart:"
 _FURTHEST = 1e9
+#: What differs by less is told as the same.
+_SAME: Length = 0.0005
 _CALLED = dict(POINTS)
 
 
@@ -113,12 +115,13 @@ def answered(check: Check, project: Project) -> Answered:
         return display(length, LENGTH, project.units)
 
     off = abs(check.difference)
+    same = off < _SAME
     way = "longer" if check.difference > 0.0 else "shorter"
     return Answered(
         check.holds,
         told(check.measured),
         told(check.taped),
-        f"{told(off)} ({1000 * off:.0f} mm) {way} on it",
+        "no difference" if same else f"{told(off)} ({1000 * off:.0f} mm) {way} on it",
         f"{told(check.tolerance)} ({1000 * check.tolerance:.0f} mm)",
     )
 

@@ -25,6 +25,8 @@ from backspan.drawings.under import Window, matrix
 from backspan.web.plan.under_picked import Answered, answered, check_of
 from backspan.web.workbench import DayState
 
+#: How thick its lines are on the sheet: less than anything that is stated.
+PEN = 0.13
 #: The layer that shows it or not.
 LAYER = ("underlay", "drawing under it")
 
