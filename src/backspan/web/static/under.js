@@ -7,7 +7,8 @@
   const form = document.getElementById("under-form"), tools = document.getElementById("under-tools");
   const data = drawing.dataset, per = Number(data.per), way = data.down ? 1 : -1;
   const whole = drawing.getAttribute("viewBox").split(" ").map(Number);
-  let view = [...whole], point = "1", down = null;
+  let view = [...whole], point = "1", from = null, far = 0, pinch = 0;
+  const down = new Map();
   const buttons = [...tools.querySelectorAll("[data-point]")];
   const field = (axis, number) => form.elements[`${axis}${number}`];
   const choose = (number) => {
@@ -45,21 +46,32 @@
     view = [u - (u - x) * factor, v - (v - y) * factor, w * factor, h * factor];
     show();
   };
+  // One finger drags or taps, two zoom: what was zoomed is no tap.
+  const spread = () => { const [a, b] = [...down.values()]; return Math.hypot(a.clientX - b.clientX, a.clientY - b.clientY); };
+  const middle = () => { const [a, b] = [...down.values()]; return spot({ clientX: (a.clientX + b.clientX) / 2, clientY: (a.clientY + b.clientY) / 2 }); };
   paper.addEventListener("pointerdown", (event) => {
     paper.setPointerCapture(event.pointerId);
-    down = { x: event.clientX, y: event.clientY, far: 0, from: spot(event) };
+    down.set(event.pointerId, event);
+    if (down.size === 1) { from = { x: event.clientX, y: event.clientY, at: spot(event) }; far = 0; }
+    if (down.size === 2) { far = Infinity; pinch = spread(); }
   });
   paper.addEventListener("pointermove", (event) => {
-    if (!down) return;
-    down.far = Math.max(down.far, Math.hypot(event.clientX - down.x, event.clientY - down.y));
-    if (down.far <= CLICK_PX) return;
+    if (!down.has(event.pointerId)) return;
+    down.set(event.pointerId, event);
+    if (down.size === 2) {
+      const now = spread();
+      if (pinch > 0 && now > 0) zoom(pinch / now, middle());
+      pinch = now;
+      return;
+    }
+    far = Math.max(far, Math.hypot(event.clientX - from.x, event.clientY - from.y));
+    if (far <= CLICK_PX || far === Infinity) return;
     const [x, y] = spot(event);
-    view[0] += down.from[0] - x; view[1] += down.from[1] - y;
+    view[0] += from.at[0] - x; view[1] += from.at[1] - y;
     show();
   });
   paper.addEventListener("pointerup", (event) => {
-    const tapped = down && down.far <= CLICK_PX;
-    down = null;
+    const tapped = down.delete(event.pointerId) && down.size === 0 && far <= CLICK_PX;
     if (!tapped) return;
     const [x, y] = spot(event);
     field("x", point).value = String(Number((Number(data.x) + x * per).toFixed(4)));
@@ -68,7 +80,7 @@
     if (next) choose(next.dataset.point);
     mark();
   });
-  paper.addEventListener("pointercancel", () => { down = null; });
+  paper.addEventListener("pointercancel", (event) => { down.delete(event.pointerId); });
   paper.addEventListener("wheel", (event) => { event.preventDefault(); zoom(Math.exp(event.deltaY * 0.0015), spot(event)); }, { passive: false });
   tools.addEventListener("click", (event) => {
     const button = event.target.closest("button");
