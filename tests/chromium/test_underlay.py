@@ -11,7 +11,7 @@ from backspan.core.ledger import bodies
 from backspan.core.model.underlay import laid_under
 from backspan.records.api import SiteRecord
 from tests.chromium.conftest import Opened
-from tests.chromium.test_pages import faults
+from tests.chromium.test_pages import WIDTHS, faults
 from tests.site.underlays import CORNERS, dxf, png
 
 AT = "/plan/MAIN/under"
@@ -55,12 +55,19 @@ def test_taps_fill_the_points_and_the_drawing_lies_under_the_plan(
     page.fill("[name=taped]", "40 ft")
     page.click("button[value=check]")
     page.wait_for_selector("#fits")
-    assert faults(page) == []
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 800})
+        assert page.evaluate("document.documentElement.scrollWidth") <= width
+        assert faults(page) == []
+    page.set_viewport_size({"width": 1280, "height": 800})
     page.click("button[value=sign]")
     page.wait_for_selector(".under-told")
     body = record.entries()[-1].body
     assert isinstance(body, bodies.UnderlayLaid)
     assert laid_under(body.underlay).confirmed
+    page.click("button[value=look]")
+    page.wait_for_selector("text=2 anchors, as they would be stated")
+    assert faults(page) == []
     page.goto(page.url.split("/plan/")[0] + "/plan/MAIN/")
     image = page.locator("[data-part=underlay] image")
     image.wait_for(state="attached")

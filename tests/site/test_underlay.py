@@ -335,7 +335,9 @@ def test_blocks_of_a_confirmed_drawing_become_anchors(pages: Browser, record: Si
     other = pages.post(ANCHORS, AT, **{**state, "entry": "ab" * 32})
     assert other.status == 400
     assert pages.post(ANCHORS, AT, **state).status == 200
-    assert [type(one) for one in bodies_of(record)[before:]] == [bodies.AnchorRegistered] * 2
+    new = record.entries()[before:]
+    assert [type(one.body) for one in new] == [bodies.AnchorRegistered] * 2
+    assert {one.envelope.evidence for one in new} == {record.evidence.all()}
     anchors = {one.id: one for one in project_of(record).site.roofs[0].anchors}
     assert math.dist(anchors["B1"].at, (3.048, 3.6576)) < 1e-9
     again = pages.post(ANCHORS, AT, **chosen, does="look")

@@ -50,6 +50,9 @@ Body = (
     | bodies.Corrected
 )
 
+#: Records that state nothing of a site: what was told of it before them still is all of it.
+STATES_NOTHING = (bodies.PaperIssued, bodies.UnderlayLaid)
+
 #: Kind and version to the record that holds what it says.
 KINDS: Mapping[tuple[str, int], type[Body]] = MappingProxyType(
     {

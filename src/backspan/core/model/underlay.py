@@ -11,13 +11,15 @@ from dataclasses import dataclass
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.laid import Laid, LaidError, Pick, checked, lay, lay_to_scale
 from backspan.core.model.site import Point
-from backspan.core.numbers import root
+from backspan.core.numbers import root, surely_below
 from backspan.core.quantities import Length, Ratio
 
 #: How far a third length may be off: a part of it, or a length where that is more. A choice of this
 #: project after common practice with a tape over a roof; no text says so.
 TOLERANCE_PART: Ratio = 0.01
 TOLERANCE_LENGTH: Length = 0.05
+#: What lays or checks is no shorter: over less, the tolerance would be more than a fiftieth of it.
+SHORTEST: Length = 2.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +75,8 @@ def laid_under(underlay: Underlay) -> Laid:
     """
     laid = laid_by(*underlay.picks, picture=underlay.is_picture)
     _refuse_the_same(laid, underlay)
+    _refuse_short("the two points", laid.scale * _apart(*(one.drawn for one in underlay.picks)))
+    _refuse_short("the third length", laid.scale * _apart(*underlay.check))
     taped = underlay.taped.value
     if not taped > 0.0:
         raise LaidError(f"the third length: found {taped:.4g} m, expected more than 0")
@@ -90,6 +94,14 @@ def _refuse_the_same(laid: Laid, underlay: Underlay) -> None:
         raise LaidError(
             "the third length: found it between the two points by which it was laid, expected it"
             " between others: a length that was used to lay it shows nothing"
+        )
+
+
+def _refuse_short(what: str, length: Length) -> None:
+    if surely_below(length, limit=SHORTEST):
+        raise LaidError(
+            f"{what}: found {length:.4g} m on what was laid, expected {SHORTEST:g} m at least: over"
+            " less, what a tape may be off is more than a wrong scale shows"
         )
 
 

@@ -18,7 +18,7 @@ from backspan.core.model.evidence import StatedValue
 from backspan.core.model.laid import LaidError
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
-from backspan.core.model.underlay import TOLERANCE_LENGTH, TOLERANCE_PART
+from backspan.core.model.underlay import SHORTEST, TOLERANCE_LENGTH, TOLERANCE_PART
 from backspan.drawings.surface import surface_of
 from backspan.drawings.under import Window, under_svg
 from backspan.exchange.drawings_in import DrawingError, DrawingUnit
@@ -207,6 +207,7 @@ def _page(request: HttpRequest, project: Project, of: Roof, seen: Seen) -> HttpR
         signed="signed" in request.GET,
         part=f"{100 * TOLERANCE_PART:g} %",
         length=f"{1000 * TOLERANCE_LENGTH:g} mm",
+        shortest=f"{SHORTEST:g} m",
         **({} if found is None else _to_pick(request, of, found)),
     )
     answer.status_code = 400 if seen.wrong else 200

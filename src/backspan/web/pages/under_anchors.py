@@ -74,5 +74,5 @@ def _state(request: HttpRequest, roof: str, lying: Lying, rows: tuple[Anchor, ..
             f"found another drawing under the plan than the page was made from ({said[:12]!r}),"
             " expected the same: look again"
         )
-    describe(request, list(entries_for(rows, roof)))
+    describe(request, list(entries_for(rows, roof)), evidence=(lying.underlay.file,))
     return go_on("roof-plan", roof)

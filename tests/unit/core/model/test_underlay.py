@@ -68,6 +68,20 @@ def test_a_length_that_shows_nothing_is_none(
         laid_under(replace(DRAWN, check=between, taped=StatedValue(20.0)))
 
 
+def test_a_short_length_lays_and_checks_nothing() -> None:
+    """Over half a metre a picture at nine tenths of its scale would still be within 50 mm."""
+    dots = (Pick((0.0, 100.0), (0.0, 0.0)), Pick((20.0, 100.0), (2.0, 0.0)))
+    short = replace(DRAWN, picks=dots, unit=None, size=(200, 100))
+    with pytest.raises(LaidError, match=r"the two points: found 2 m .* expected 2.5 m at least"):
+        laid_under(replace(short, check=((0.0, 0.0), (90.0, 0.0)), taped=StatedValue(9.0)))
+    wide = (dots[0], Pick((90.0, 100.0), (9.0, 0.0)))
+    check = ((0.0, 0.0), (24.0, 0.0))
+    with pytest.raises(LaidError, match=r"the third length: found 2.4 m .* at least"):
+        laid_under(replace(short, picks=wide, check=check, taped=StatedValue(2.4)))
+    check = ((0.0, 0.0), (25.0, 0.0))
+    assert laid_under(replace(short, picks=wide, check=check, taped=StatedValue(2.5))).confirmed
+
+
 def test_a_drawing_keeps_its_own_scale_and_a_picture_has_none() -> None:
     far = (DRAWN.picks[0], Pick((120.0, 0.0), (6.1, 0.0)))
     with pytest.raises(NotToScaleError, match="drawn in other units"):
