@@ -42,7 +42,7 @@ def test_it_is_confirmed_within_the_tolerance_only(length: float, holds: bool) -
     if holds:
         assert laid.on_roof((110.0, 5.0)) == pytest.approx((10.0, 5.0))
     else:
-        with pytest.raises(NotConfirmedError):
+        with pytest.raises(NotConfirmedError, match="third length is"):
             laid.on_roof((110.0, 5.0))
 
 
