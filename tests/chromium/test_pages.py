@@ -37,6 +37,7 @@ PATHS = (
     "/plan/R1/",
     "/plan/MAIN/edges/S/",
     "/plan/TERRACE/edges/TE/",
+    "/plan/MAIN/under",
     "/set-up/confirm",
     "/set-up/people",
     "/set-up/roofs",

@@ -52,8 +52,15 @@ def described(project: Project) -> Body:
     return bodies.SiteDescribed(ordered(skeleton(project)))
 
 
-def describe(request: HttpRequest, new: Sequence[Body], signer: Signer | None = None) -> None:
+def describe(
+    request: HttpRequest,
+    new: Sequence[Body],
+    signer: Signer | None = None,
+    evidence: Sequence[str] = (),
+) -> None:
     """Write entries, if the site that they make is sound: all of them, or none.
+
+    `evidence` are the hashes of the files that show what they say.
 
     Raises ProblemsError with every name that leads nowhere or stands twice, and every place outside
     its edge; ChangedError where one of these things was described since the page was made;
@@ -61,10 +68,12 @@ def describe(request: HttpRequest, new: Sequence[Body], signer: Signer | None = 
     """
     by, bench = signer or signer_of(request), workbench_of(request)
     with bench.saying:
-        _describe(request, new, by, bench)
+        _judged(request, new, bench)
+        bench.say(new, by, evidence)
 
 
-def _describe(request: HttpRequest, new: Sequence[Body], by: Signer, bench: Workbench) -> None:
+def _judged(request: HttpRequest, new: Sequence[Body], bench: Workbench) -> None:
+    """Raise as `describe` does where these entries may not be written."""
     state = state_of(request)
     things = {describes(one) for one in new} - {None}
     # What a page was made from is written whole: what came since would be lost with it.
@@ -74,7 +83,6 @@ def _describe(request: HttpRequest, new: Sequence[Body], by: Signer, bench: Work
     wrong = [one for one in after if one not in before]
     if wrong:
         raise ProblemsError(dict.fromkeys(wrong))
-    bench.say(new, by)
 
 
 def after_all(state: DayState, new: Iterable[Body]) -> Project:

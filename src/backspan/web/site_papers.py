@@ -9,6 +9,7 @@ from backspan.core.errors import BackspanError
 from backspan.core.ledger import bodies
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import entry_line
+from backspan.core.ledger.kinds import STATES_NOTHING
 from backspan.core.ledger.matters import Deficiency
 from backspan.core.ledger.reasons_in_words import say_reason
 from backspan.core.ledger.service import standing_on
@@ -51,9 +52,9 @@ class NoPaperError(BackspanError):
 
 
 def last_place(state: DayState) -> int:
-    """The place of the last entry that says something of the site: no paper issued does."""
+    """The place of the last entry that says something of the site: no paper or underlay does."""
     places = enumerate(state.entries, start=1)
-    said = (at for at, one in places if not isinstance(one.body, bodies.PaperIssued))
+    said = (at for at, one in places if not isinstance(one.body, STATES_NOTHING))
     return max(said, default=0)
 
 

@@ -16,6 +16,7 @@ from backspan.core.model.rigs import Drop, Rig
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import Anchor, AnchorStanding
 from backspan.core.model.topics import TakeOver
+from backspan.core.model.underlay import Underlay
 from backspan.core.model.units import Unit
 from backspan.core.model.work import WorkStep
 
@@ -283,6 +284,17 @@ class PaperIssued:
 
     name: str
     drops: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class UnderlayLaid:
+    """A drawing or picture laid under a roof's plan and checked; its file is the entry's evidence.
+
+    It states nothing of the site. The last one of a roof that was not corrected counts.
+    """
+
+    roof: str
+    underlay: Underlay
 
 
 @dataclass(frozen=True, slots=True)

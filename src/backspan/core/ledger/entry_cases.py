@@ -155,6 +155,13 @@ def _permitted(body: bodies.UsePermitted, _entry: Entry, _language: Language) ->
     return Case(leaning, "leaning" if body.taken_over else "")
 
 
+def _underlay(body: bodies.UnderlayLaid, _entry: Entry, _language: Language) -> Case:
+    under = body.underlay
+    off = f"{1000 * under.difference:+.0f} mm"
+    values = {"name": under.name, "places": listed(under.places), "taped": under.taped.text or ""}
+    return Case({**values, "off": off}, "picture" if under.is_picture else "")
+
+
 def _corrected(body: bodies.Corrected, _entry: Entry, _language: Language) -> Case:
     return Case({"entry": body.entry[:_SHOWN]})
 
@@ -188,6 +195,7 @@ CASES: Mapping[type[Body], Callable[[Any, Entry, Language], Case]] = MappingProx
         bodies.ConcernClosed: _when("none", lambda body: not body.test.strip()),
         bodies.UsePermitted: _permitted,
         bodies.ShiftChecked: _when("fit", lambda body: body.fit),
+        bodies.UnderlayLaid: _underlay,
         bodies.Corrected: _corrected,
     }
 )

@@ -34,6 +34,7 @@ _TO_CORRECT = (
     bodies.UsePermitted,
     bodies.ShiftChecked,
     bodies.PaperIssued,
+    bodies.UnderlayLaid,
 )
 _PASSES = "pass"
 #: Words for a thing that is not as it has to be, under whatever rule. It is no part of what is

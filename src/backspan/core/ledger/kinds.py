@@ -46,8 +46,12 @@ Body = (
     | bodies.HoldBegun
     | bodies.HoldEnded
     | bodies.PaperIssued
+    | bodies.UnderlayLaid
     | bodies.Corrected
 )
+
+#: Records that state nothing of a site: what was told of it before them still is all of it.
+STATES_NOTHING = (bodies.PaperIssued, bodies.UnderlayLaid)
 
 #: Kind and version to the record that holds what it says.
 KINDS: Mapping[tuple[str, int], type[Body]] = MappingProxyType(
@@ -83,6 +87,7 @@ KINDS: Mapping[tuple[str, int], type[Body]] = MappingProxyType(
         ("hold begun", 1): bodies.HoldBegun,
         ("hold ended", 1): bodies.HoldEnded,
         ("paper issued", 1): bodies.PaperIssued,
+        ("underlay laid", 1): bodies.UnderlayLaid,
         ("correction", 1): bodies.Corrected,
     }
 )

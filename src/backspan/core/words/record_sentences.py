@@ -165,6 +165,7 @@ TITLES: dict[str, str] = {
     "hold begun": "hold",
     "hold ended": "end of a hold",
     "paper issued": "issued paper",
+    "underlay laid": "drawing under the plan",
     "correction": "correction",
 }
 
@@ -219,6 +220,14 @@ LINES: dict[str, str] = {
     "hold begun": "{where}: hold begun",
     "hold ended": "{where}: hold ended, shift check to be made again",
     "paper issued": "{where}: paper {name} issued",
+    "underlay laid": (
+        "roof {roof}: drawing {name} laid under the plan by {places}; a third length taped as"
+        " {taped} is {off} off on it"
+    ),
+    "underlay laid/picture": (
+        "roof {roof}: picture {name} laid under the plan by {places}; a third length taped as"
+        " {taped} is {off} off on it"
+    ),
     "correction": "entry {entry}: not so, counts no longer",
 }
 

@@ -170,6 +170,7 @@ TITLES: dict[str, str] = {
     "hold begun": "pausa",
     "hold ended": "fin de una pausa",
     "paper issued": "documento emitido",
+    "underlay laid": "plano bajo la planta",
     "correction": "corrección",
 }
 
@@ -223,6 +224,14 @@ LINES: dict[str, str] = {
     "hold begun": "{where}: pausa empezada",
     "hold ended": "{where}: pausa terminada, repetir la inspección de turno",
     "paper issued": "{where}: documento {name} emitido",
+    "underlay laid": (
+        "cubierta {roof}: plano {name} puesto bajo la planta por {places}; una tercera medida,"
+        " {taped} con cinta, difiere en él {off}"
+    ),
+    "underlay laid/picture": (
+        "cubierta {roof}: imagen {name} puesta bajo la planta por {places}; una tercera medida,"
+        " {taped} con cinta, difiere en ella {off}"
+    ),
     "correction": "anotación {entry}: no es así, ya no cuenta",
 }
 

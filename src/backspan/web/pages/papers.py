@@ -12,6 +12,7 @@ from django.views.decorators.http import require_GET, require_POST
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
 from backspan.core.ledger.entry_lines import entry_line
+from backspan.core.ledger.kinds import STATES_NOTHING
 from backspan.core.ledger.matters import Deficiency
 from backspan.web.application import workbench_of
 from backspan.web.pages.common import (
@@ -137,7 +138,7 @@ def _refuse_changed(request: HttpRequest, state: DayState) -> None:
 
 def _refuse_since(state: DayState, place: int) -> None:
     """Raise ChangedError where something came behind a place that the paper would tell."""
-    new = [one for one in state.entries[place:] if not isinstance(one.body, bodies.PaperIssued)]
+    new = [one for one in state.entries[place:] if not isinstance(one.body, STATES_NOTHING)]
     if new:
         lines = "; ".join(entry_line(one) for one in new[:5])
         raise ChangedError(_CHANGED.format(lines=lines))

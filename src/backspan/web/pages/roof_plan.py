@@ -37,6 +37,7 @@ from backspan.web.plan.drawn import (
 )
 from backspan.web.plan.said import Said, next_anchor, next_mark
 from backspan.web.plan.told import Told, history, things_of, told_of
+from backspan.web.plan.under_shown import LAYER, lying_under, under_group
 from backspan.web.speaking import signer_of
 from backspan.web.workbench import DayState
 
@@ -190,6 +191,8 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     there = _is_there(sheet.site, roof)
     drawn = list(groups(surface, sheet.site, {}, roof)) if there else []
     recorded = next((one for one in project.site.roofs if one.id == roof), None)
+    lying = lying_under(state, project, roof)
+    under = under_group(lying, surface, roof)
     return filled(
         request,
         "plan/page.html",
@@ -199,7 +202,9 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         signed="signed" in request.GET,
         verbs=_VERBS,
         chosen="look" if there else "draw roof",
-        layers=_LAYERS,
+        layers=(*_LAYERS, LAYER) if under else _LAYERS,
+        lying=lying,
+        under=under,
         things=list(things_of(sheet.site, _roof(sheet.site, roof))),
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,

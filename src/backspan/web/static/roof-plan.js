@@ -18,7 +18,7 @@
   let view = null, painted = null;
   const fit = () => {
     const box = paper.getBoundingClientRect();
-    const parts = [...drawing.children].filter((one) => one.dataset.part && one.dataset.part !== "foot");
+    const parts = [...drawing.children].filter((one) => one.dataset.part && !["foot", "underlay"].includes(one.dataset.part));
     const boxes = parts.map((one) => one.getBBox()).filter((one) => one.width > 0);
     const all = boxes.length ? {
       x: Math.min(...boxes.map((one) => one.x)), y: Math.min(...boxes.map((one) => one.y)),

@@ -8,10 +8,12 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.writes import skeleton
 from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.laid import Pick
 from backspan.core.model.plan import Plan
 from backspan.core.model.signed import SignedLimits
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.topics import DropTaken, TakeOver, Topic
+from backspan.core.model.underlay import Underlay
 from backspan.core.model.work import WorkStep
 from tests.unit.core.ledger.histories import DROP, REACH, RIG, ROOF, TIED
 from tests.unit.core.rigs import PROJECT, TODAY
@@ -27,6 +29,19 @@ LETTER = TakeOver(
     "ana", "LETTER 7", TODAY, UNTIL, (Topic.WIND, Topic.RESCUE), (DropTaken(DROP, "c0de"),)
 )
 LIMITS = SignedLimits("ana", "SK-1", TODAY, UNTIL, (DROP, "E"), revision="B")
+
+SPAN = StatedValue(9.144, None, Evidence.MEASURED, "MT", TODAY, text="30 ft")
+UNDER = Underlay(
+    "5e" * 32,
+    "roof.dxf",
+    (Pick((0.0, 0.0), (0.0, 0.0)), Pick((18.288, 0.0), (18.288, 0.0))),
+    ("corner 1", "corner 2"),
+    ((0.0, 0.0), (0.0, 9.15)),
+    SPAN,
+    0.006,
+    unit="ft",
+)
+PHOTO = replace(UNDER, name="roof.jpg", difference=-0.02, unit=None, size=(4000, 3000))
 
 #: A body of each kind, and of each case a kind has.
 SAID: tuple[tuple[Body, str, str], ...] = (
@@ -288,6 +303,28 @@ SAID: tuple[tuple[Body, str, str], ...] = (
         bodies.PaperIssued("review D", (DROP,)),
         "drop D: paper review D issued",
         "bajada D: documento review D emitido",
+    ),
+    (
+        bodies.UnderlayLaid(ROOF.id, UNDER),
+        (
+            "roof ROOF: drawing roof.dxf laid under the plan by corner 1, corner 2; a third length"
+            " taped as 30 ft is +6 mm off on it"
+        ),
+        (
+            "cubierta ROOF: plano roof.dxf puesto bajo la planta por corner 1, corner 2; una"
+            " tercera medida, 30 ft con cinta, difiere en él +6 mm"
+        ),
+    ),
+    (
+        bodies.UnderlayLaid(ROOF.id, PHOTO),
+        (
+            "roof ROOF: picture roof.jpg laid under the plan by corner 1, corner 2; a third length"
+            " taped as 30 ft is -20 mm off on it"
+        ),
+        (
+            "cubierta ROOF: imagen roof.jpg puesta bajo la planta por corner 1, corner 2; una"
+            " tercera medida, 30 ft con cinta, difiere en ella -20 mm"
+        ),
     ),
     (
         bodies.Corrected("ab" * 32, "wrong drop"),

@@ -15,6 +15,7 @@ from backspan.core.ledger.standing import Why
 from backspan.core.model.beams import BeamFound
 from backspan.core.model.site import AnchorStanding
 from backspan.core.model.stages import StageFound
+from tests.unit.core.ledger.every_kind import UNDER
 from tests.unit.core.ledger.histories import (
     DROP,
     REACH,
@@ -106,6 +107,7 @@ def test_what_ends_an_acceptance_says_which_entry_did(body: Body) -> None:
         bodies.DeficiencyRaised("D-1", (DROP,), "sign", "faded", forbids_use=False),
         bodies.ConcernNoted("C-1", "something that hangs elsewhere", "a noise"),
         bodies.PaperIssued("review.pdf", (DROP,)),
+        bodies.UnderlayLaid(ROOF.id, UNDER),
         bodies.UseRestricted(DROP, "one person only"),
         bodies.UnitRegistered(replace(PROJECT.kit.units[0], id="B-99")),
     ],

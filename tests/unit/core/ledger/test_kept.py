@@ -23,6 +23,7 @@ KEPT = Path(__file__).parent / "kept"
 FILES = {
     "every-kind-1.jsonl": "fbb604b23df5eb39a68fe5c9cdc1b510f9f136face699421d640033dc3823890",
     "work-planned-1.jsonl": "07ce14b7c98c1a9817038921e94e94353bdefc605a5371aef63fa2e20a377ed4",
+    "underlay-laid-1.jsonl": "0f15b6af758da468dae4b31d6a9034a9d9427026eb0ea338862219f12c8fbb84",
     "in-service-1.jsonl": "66afaaefe46325e63580691cdc98ce688851df445362f27497fccc8c543b0614",
 }
 
