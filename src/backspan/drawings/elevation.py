@@ -17,7 +17,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.site import Edge, Roof
 from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import TEXT, Canvas
-from backspan.drawings.edges import backward_edges, edge_line, roof_named
+from backspan.drawings.edges import edge_line, roof_named
 from backspan.drawings.elevation_drops import (
     CHAIN,
     Shown,
@@ -35,18 +35,22 @@ from backspan.drawings.elevation_face import (
     measure_levels,
     name_levels,
 )
+from backspan.drawings.elevation_told import (
+    description_of,
+    foot_of,
+    notes_of,
+    pairs_of,
+    title_of,
+)
 from backspan.drawings.geometry import Box
 from backspan.drawings.language_note import language_note
 from backspan.drawings.legend import legend_rows
 from backspan.drawings.lettering import LEADING, text_width, wrapped
 from backspan.drawings.paper import MILLIMETRES, centred, fitting_scale, ratio_to_fit
-from backspan.drawings.plan import answers_table, reviewed_on
+from backspan.drawings.plan import answers_table
 from backspan.drawings.plan_drops import strips_on
-from backspan.drawings.scalebar import scale_bar
-from backspan.drawings.scene import Align, DrawingError, Layer, Scale, Scene, Shape, Text
+from backspan.drawings.scene import Align, DrawingError, Layer, Scene, Text
 from backspan.drawings.sheet import SheetContent, basis_of, sheet, sheet_size
-from backspan.drawings.values import answer_text, length_text
-from backspan.drawings.wording import backward_note, no_room_note
 
 FOOT = 26.0
 """Paper below the facade for the scale and for how it is seen, in millimetres."""
@@ -101,20 +105,20 @@ def elevation(
         name=language.drawn("elevation_name", edge=face.edge.id, roof=face.roof.name),
         number=language.drawn("elevation", roof=face.roof.id, edge=face.edge.id),
         scale=canvas.frame.scale,
-        pairs=_pairs(project, face, made, language),
+        pairs=pairs_of(project, face, made, language),
         legend=legend_rows(canvas.shapes),
         basis=basis_of(project, made),
         table=answers_table(drops, reviews, language),
-        notes=_notes(canvas, face, shown),
+        notes=notes_of(canvas, face, shown),
         language=language,
     )
     around, parts = sheet(project, content, size)
     left, bottom, right, _ = size.drawing_area
     note = language_note(language, right=right - 3.0, bottom=bottom + 1.0)
-    foot = _foot(canvas, face, project, at=(left + 6.0, bottom), right=right)
+    foot = foot_of(canvas, face, project, at=(left + 6.0, bottom), right=right)
     return Scene(
-        title=_title(project, face, language),
-        description=_description(project, face, reviews, standings, language),
+        title=title_of(project, face, language),
+        description=description_of(project, face, reviews, standings, language),
         width=size.width,
         height=size.height,
         units=project.units,
@@ -141,13 +145,13 @@ def elevation_figure(
     canvas = _drawn(face, shown, (0.0, 0.0, *FIGURE), language, tight=True)
     width, height = canvas.placer.area[2], canvas.placer.area[3]
     made = [reviews[one.drop.id] for one in face.strips if one.drop.id in reviews]
-    notes = " ".join(_notes(canvas, face, shown))
+    notes = " ".join(notes_of(canvas, face, shown))
     lines = wrapped(notes, room=width - 8.0, height=TEXT)
     more = TEXT * LEADING * len(lines)
-    foot = _foot(canvas, face, project, at=(4.0, 0.0), right=width, below=lines)
+    foot = foot_of(canvas, face, project, at=(4.0, 0.0), right=width, below=lines)
     return Scene(
-        title=_title(project, face, language),
-        description=_description(project, face, reviews, standings, language),
+        title=title_of(project, face, language),
+        description=description_of(project, face, reviews, standings, language),
         width=width,
         height=height + more,
         units=project.units,
@@ -230,90 +234,3 @@ def _name_ends(canvas: Canvas, face: Face) -> None:
         x, low = texts[1].at
         texts[1] = Text(Layer.LABEL, (x, low - TEXT * LEADING), texts[1].text, TEXT, Align.END)
     canvas.write(texts)
-
-
-def _foot(
-    canvas: Canvas,
-    face: Face,
-    project: Project,
-    *,
-    at: tuple[float, float],
-    right: float,
-    below: tuple[str, ...] = (),
-) -> tuple[Shape, ...]:
-    """How it is seen, lines of notes and the scale; no north: the sheet stands upright."""
-    language, (x, y) = canvas.language, at
-    faces = face.edge.faces
-    looks = (
-        language.drawn("edge_looks_to", faces=faces)
-        if faces
-        else language.drawn("edge_looks_unstated")
-    )
-    said = f"{language.drawn('seen_from_outside')} {looks}"
-    lines = wrapped(said, room=right - x - 4.0, height=TEXT, bold=True)
-    first = y + 16.0 + TEXT * LEADING * (len(lines) + len(below) - 1)
-    seen = (
-        Text(Layer.LABEL, (x, first - row * TEXT * LEADING), line, TEXT, bold=row < len(lines))
-        for row, line in enumerate((*lines, *below))
-    )
-    scale: Scale = canvas.frame.scale
-    bar = scale_bar(scale, project.units, (x, y + 3.0), segments=2, language=language)
-    return (*seen, *bar)
-
-
-def _title(project: Project, face: Face, language: Language) -> str:
-    return language.drawn(
-        "elevation_title", site=project.site.name, edge=face.edge.id, roof=face.roof.name
-    )
-
-
-def _pairs(
-    project: Project, face: Face, made: tuple[Review, ...], language: Language
-) -> tuple[tuple[str, str], ...]:
-    edge = face.edge
-    told = language.drawn("edge_faces", edge=edge.id, faces=edge.faces) if edge.faces else edge.id
-    return (
-        (language.drawn("reviewed"), reviewed_on(made, language)),
-        (language.drawn("configuration"), language.drawn("by_drop")),
-        (language.drawn("edge_pair"), told),
-        (language.drawn("roof_level"), length_text(face.level, project.units)),
-    )
-
-
-def _notes(canvas: Canvas, face: Face, shown: Shown) -> tuple[str, ...]:
-    language = canvas.language
-    notes = [language.drawn("standing_framed" if shown.standings else "standing_left_out")]
-    if any(one.drop.rig is not None and one.drop.rig.stages for one in face.strips):
-        notes.append(language.drawn("stage_drawn"))
-    beneath = tuple(face.beneath_datum())
-    if beneath:
-        notes.append(language.drawn("below_datum", drops=", ".join(beneath)))
-    if not face.grounded:
-        notes.append(language.drawn("no_ground"))
-    if face.edge.id in backward_edges(face.roof):
-        notes.append(backward_note((face.edge.id,), language))
-    if canvas.placer.unplaced:
-        notes.append(no_room_note(len(canvas.placer.unplaced), language))
-    return tuple(notes)
-
-
-def _description(
-    project: Project,
-    face: Face,
-    reviews: Mapping[str, Review],
-    standings: Mapping[str, str],
-    language: Language,
-) -> str:
-    """What is seen, as words: the drops from left to right, as the eye finds them."""
-    told = []
-    for one in sorted(face.strips, key=lambda strip: -strip.drop.start):
-        drop = one.drop.id
-        said = (answer_text(reviews.get(drop), language), standings.get(drop, ""))
-        told.append(f"{drop} {', '.join(filter(None, said))}")
-    return language.drawn(
-        "elevation_told",
-        edge=face.edge.id,
-        roof=face.roof.name,
-        site=project.site.name,
-        answers="; ".join(told) or language.drawn("no_drops"),
-    )
