@@ -96,7 +96,9 @@ def browsing(chromium: Browser) -> Iterator[Opened]:
     complaints: list[str] = []
     contexts = []
 
-    def open_page(at: str, path: str, *, width: int = 1280, script: bool = True) -> Page:
+    def open_page(
+        at: str, path: str, *, width: int = 1280, script: bool = True, speaker: str = SPEAKER
+    ) -> Page:
         size: ViewportSize = {"width": width, "height": 800}
         context = chromium.new_context(viewport=size, java_script_enabled=script)
         contexts.append(context)
@@ -107,7 +109,7 @@ def browsing(chromium: Browser) -> Iterator[Opened]:
             lambda said: complaints.append(said.text) if _is_a_fault(said) else None,
         )
         page.goto(f"{at}/speaker?back={path}")
-        page.click(f"button[value={SPEAKER}]")
+        page.click(f"button[value={speaker}]")
         page.wait_for_url(f"{at}{path}")
         return page
 

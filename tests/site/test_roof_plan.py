@@ -34,14 +34,18 @@ def draft_of(page: Answer) -> list[dict[str, Any]]:
 
 def sent(pages: Browser, path: str = AT, draft: Any = (), **fields: str) -> Answer:
     """A form of the plan, with what was drawn before."""
+    return pages.send(path, {**carried(pages, draft), **fields})
+
+
+def carried(pages: Browser, draft: Any) -> dict[str, str]:
+    """What each form of the plan carries; by itself it only looks."""
     page = pages.get(AT).text
     token = TOKEN.search(page)
     place = re.search(r'name="ledger_place" value="([0-9]+)"', page)
     assert token is not None
     assert place is not None
-    carried = draft if isinstance(draft, str) else json.dumps(list(draft))
-    whole = {"csrfmiddlewaretoken": token[1], "draft": carried, "ledger_place": place[1], **fields}
-    return pages.send(path, whole)
+    text = draft if isinstance(draft, str) else json.dumps(list(draft))
+    return {"csrfmiddlewaretoken": token[1], "draft": text, "ledger_place": place[1]}
 
 
 def test_the_plan_shows_every_thing_and_leads_to_it(pages: Browser) -> None:
@@ -185,8 +189,20 @@ def test_only_what_changed_comes_back_to_a_script(pages: Browser) -> None:
         "reach": "2 ft",
     }
     page = pages.send(AT, fields, HTTP_X_PART="plan")
-    assert re.findall(r'data-part="([^"]+)"', page.text) == ["rig-D"]
+    assert re.findall(r'data-part="([^"]+)"', page.text) == ["drops-S", "rig-D"]
     assert "<header" not in page.text
+
+
+def test_a_strip_never_keeps_an_answer_that_no_longer_holds(pages: Browser) -> None:
+    """The drop as recorded and the drop as drawn answer otherwise; its strip says the latter."""
+    acts = draft_of(sent(pages, verb="move", of=POINT, reach="7 ft"))
+    look = {**carried(pages, acts), "does": "look", "all": "1"}
+    whole = pages.send(AT, look, HTTP_X_PART="plan").text
+    strip = whole[whole.index('data-part="drops-S"') : whole.index('data-part="rig-D"')]
+    assert ">fail</text>" in strip
+    untouched = pages.get(f"{AT}?part=answers").text
+    assert ">not reviewed</text>" not in untouched
+    assert ">not reviewed</text>" in pages.get(AT).text
 
 
 def test_a_pointer_snaps_and_measures(pages: Browser) -> None:

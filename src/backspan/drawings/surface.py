@@ -1,21 +1,21 @@
 """The roof plan to work on: the same drawing as on paper, in parts that can be drawn anew alone.
 
 What moves is drawn again and put in the place of what stood there, so each part - the building,
-the strips of the drops, the rig of one drop, the anchors - is a group of its own. Labels stand at
+the strips over one edge, the rig of one drop, the anchors - is a group of its own. Labels stand at
 the first place of their choice: nothing else may jump while a hand moves one thing.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Container, Iterator, Mapping
+from dataclasses import dataclass, replace
 from functools import partial
 
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.model.site import Roof
+from backspan.core.model.site import Edge, Roof
 from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import roof_named
@@ -79,9 +79,13 @@ def groups(
     roof_id: str,
     *,
     was: Project | None = None,
+    asked: Container[str] = (),
     language: Language = ENGLISH,
 ) -> Iterator[tuple[str, str]]:
-    """Every part of the plan by its name, as an SVG group; with `was` those that differ from it."""
+    """Every part of the plan by its name, as an SVG group; with `was` those that differ from it.
+
+    `asked` names the drops whose reviews are others than were drawn.
+    """
     roof = roof_named(project, roof_id)
     stood = () if was is None else was.site.roofs
     before = next((one for one in stood if one.id == roof_id), None)
@@ -93,7 +97,14 @@ def groups(
         return name, svg_group(name, canvas.shapes, surface.frame, height=surface.height)
 
     if before is None or _built(was, before) != _built(project, roof):
-        yield group("building", partial(_building, project, roof, reviews))
+        yield group("building", partial(_building, project, roof))
+    for edge in roof.edges:
+        over = tuple(one for one in project.drops if (one.roof, one.edge) == (roof.id, edge.id))
+        if _strips(was, before, edge) != _strips(project, roof, edge) or any(
+            one.id in asked for one in over
+        ):
+            alone = replace(roof, edges=(edge,))
+            yield group(f"drops-{edge.id}", partial(_drops, project, alone, over, reviews))
     for drop in _to_draw(was, before, project, roof):
         yield group(f"rig-{drop.id}", partial(_rig, project, roof, drop, reviews))
     if before is None or before.anchors != roof.anchors:
@@ -108,11 +119,20 @@ def groups(
         yield "foot", svg_group("foot", (*bar[:-1], *north), on_sheet, height=surface.height)
 
 
-def _building(project: Project, roof: Roof, reviews: Mapping[str, Review], canvas: Canvas) -> None:
+def _building(project: Project, roof: Roof, canvas: Canvas) -> None:
     drops = tuple(one for one in project.drops if one.roof == roof.id)
     draw_building(canvas, roof, project.units)
-    draw_drops(canvas, roof, drops, reviews, project.units)
     name_building(canvas, roof, project.units, taken=strips_depth(roof, drops))
+
+
+def _drops(
+    project: Project,
+    roof: Roof,
+    drops: tuple[Drop, ...],
+    reviews: Mapping[str, Review],
+    canvas: Canvas,
+) -> None:
+    draw_drops(canvas, roof, drops, reviews, project.units)
 
 
 def _corners(roof: Roof, canvas: Canvas) -> None:
@@ -143,9 +163,21 @@ def _to_draw(
 
 
 def _built(project: Project | None, roof: Roof) -> tuple[object, ...]:
-    drops = () if project is None else project.drops
-    strips = tuple((one.id, one.roof, one.edge, one.start, one.width.value) for one in drops)
+    """What the building is drawn from; names of edges stand outside the strips of their drops."""
+    strips = tuple(_strips(project, roof, edge) for edge in roof.edges)
     return roof.outline, roof.edges, roof.obstacles, strips
+
+
+def _strips(project: Project | None, roof: Roof | None, edge: Edge) -> tuple[object, ...] | None:
+    """What the strips over an edge are drawn from; None where it is not there."""
+    if project is None or roof is None or all(one.id != edge.id for one in roof.edges):
+        return None
+    drops = (one for one in project.drops if (one.roof, one.edge) == (roof.id, edge.id))
+    stood = next(one for one in roof.edges if one.id == edge.id)
+    return (
+        (stood.start, stood.end),
+        *((one.id, one.start, one.width.value) for one in drops),
+    )
 
 
 def _moved(before: Roof, roof: Roof) -> set[str]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Protocol, TypeVar
 
 from backspan.core.errors import BackspanError, quoted
+from backspan.core.model.crossing import crossings
 from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.identifiers import did_you_mean
 from backspan.core.model.project import Project
@@ -183,3 +184,19 @@ def _beside(outline: tuple[Point, ...], at: Point) -> Iterable[tuple[Length, Len
         long = edge_length(side)
         if long > 0.0:
             yield (*along_and_back(side, at), long)
+
+
+def closed(corners: tuple[Point, ...]) -> None:
+    """Raise DraftError where corners make no outline."""
+    if len(corners) < _FEWEST:
+        raise DraftError(f"found {len(corners)} corners, expected {_FEWEST} at least")
+    if next(crossings((*corners, corners[0])), None) is not None:
+        raise DraftError("found an outline that crosses itself, expected one that does not")
+
+
+def at_text(at: Point, style: Style) -> str:
+    """A place on the plan, across and up."""
+    return ", ".join(display(one, LENGTH, style) for one in at)
+
+
+_FEWEST = 3

@@ -9,19 +9,18 @@ from backspan.core.drafting.acting import (
     MILLIMETRE,
     DraftError,
     Hand,
+    at_text,
+    closed,
     edge_of,
     in_place,
     new_id,
-    on_the_roof,
-    one_of,
     roof_of,
     touches,
     with_roof,
 )
-from backspan.core.model.crossing import crossings
 from backspan.core.model.project import Project
 from backspan.core.model.references import place_problems
-from backspan.core.model.site import Anchor, Edge, Obstacle, Parapet, Point, Roof
+from backspan.core.model.site import Edge, Parapet, Point, Roof
 from backspan.core.model.walked import (
     WalkError,
     edge_length,
@@ -74,25 +73,43 @@ class MoveCorner:
         outline = tuple(
             self.to if number == self.corner else one for number, one in enumerate(roof.outline)
         )
-        edges = tuple(
-            replace(
-                one,
-                start=self.to if _same(one.start, before) else one.start,
-                end=self.to if _same(one.end, before) else one.end,
-            )
-            for one in roof.edges
+        edges = tuple(_ends_at(one, before, self.to) for one in roof.edges)
+        return _placed(
+            project, with_roof(project, _sound(replace(roof, outline=outline, edges=edges)))
         )
-        after = with_roof(project, _sound(replace(roof, outline=outline, edges=edges)))
-        stood = place_problems(project)
-        for one in place_problems(after):
-            if one not in stood:
-                where = " ".join(str(step) for step in one.path if not isinstance(step, int))
-                raise DraftError(f"{where}: found {one.found}, expected {one.expected}")
-        return after
 
     def told(self, style: Style) -> str:
         """What it does."""
-        return f"corner {self.corner + 1} of roof {self.roof} moved to {_at(self.to, style)}"
+        to = at_text(self.to, style)
+        return f"corner {self.corner + 1} of {self.roof} moved to {to}, with what its edges place"
+
+
+@dataclass(frozen=True, slots=True)
+class MoveEdge:
+    """An edge moved square to itself, outward or (below 0) inward, with the corners at its ends."""
+
+    roof: str
+    edge: str
+    out: Length
+
+    def on(self, project: Project, _hand: Hand) -> Project:
+        """The site with that edge elsewhere."""
+        roof = roof_of(project, self.roof)
+        edge = edge_of(roof, self.edge)
+        for end, along in ((edge.start, 0.0), (edge.end, edge_length(edge))):
+            to = on_plan(edge, along=along, back=-self.out)
+            numbers = [number for number, one in enumerate(roof.outline) if _same(one, end)]
+            if not numbers:
+                raise DraftError(f"found edge {edge.id} off the outline, expected a corner there")
+            outline = tuple(to if _same(one, end) else one for one in roof.outline)
+            edges = tuple(_ends_at(one, end, to) for one in roof.edges)
+            roof = replace(roof, outline=outline, edges=edges)
+        return _placed(project, with_roof(project, _sound(roof)))
+
+    def told(self, style: Style) -> str:
+        """What it does."""
+        way = "out" if self.out > 0.0 else "in"
+        return f"edge {self.edge} moved {way} by {display(abs(self.out), LENGTH, style)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -167,114 +184,23 @@ class RaiseParapet:
         return f"parapet of edge {self.edge}: {height} high, {thick} thick"
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceObstacle:
-    """Something on the roof that rigging must pass, by the corners of its outline."""
-
-    roof: str
-    obstacle: str
-    name: str
-    corners: tuple[Point, ...]
-
-    def on(self, project: Project, hand: Hand) -> Project:
-        """The site with one more obstacle."""
-        roof = roof_of(project, self.roof)
-        new_id(roof.obstacles, self.obstacle, "obstacle")
-        _closed(self.corners)
-        for at in self.corners:
-            on_the_roof(roof, at, self.name or "an obstacle", hand)
-        new = Obstacle(self.obstacle, self.name.strip() or self.obstacle, self.corners)
-        return with_roof(project, replace(roof, obstacles=(*roof.obstacles, new)))
-
-    def told(self, _style: Style) -> str:
-        """What it does."""
-        return f"{self.name or 'obstacle'} ({self.obstacle}) placed"
+def _ends_at(edge: Edge, before: Point, after: Point) -> Edge:
+    """An edge whose ends at one place are at another."""
+    return replace(
+        edge,
+        start=after if _same(edge.start, before) else edge.start,
+        end=after if _same(edge.end, before) else edge.end,
+    )
 
 
-@dataclass(frozen=True, slots=True)
-class MoveObstacle:
-    """An obstacle moved as a whole, so far across and up the plan."""
-
-    roof: str
-    obstacle: str
-    by: Point
-
-    def on(self, project: Project, hand: Hand) -> Project:
-        """The site with it elsewhere."""
-        roof = roof_of(project, self.roof)
-        one = one_of(roof.obstacles, self.obstacle, "obstacle")
-        outline = tuple((x + self.by[0], y + self.by[1]) for x, y in one.outline)
-        for at in outline:
-            on_the_roof(roof, at, one.name, hand)
-        obstacles = in_place(roof.obstacles, replace(one, outline=outline))
-        return with_roof(project, replace(roof, obstacles=obstacles))
-
-    def told(self, style: Style) -> str:
-        """What it does."""
-        return f"obstacle {self.obstacle} moved by {_at(self.by, style)}"
-
-
-@dataclass(frozen=True, slots=True)
-class TakeObstacle:
-    """An obstacle that is not there."""
-
-    roof: str
-    obstacle: str
-
-    def on(self, project: Project, _hand: Hand) -> Project:
-        """The site without it."""
-        roof = roof_of(project, self.roof)
-        one = one_of(roof.obstacles, self.obstacle, "obstacle")
-        kept = tuple(other for other in roof.obstacles if other is not one)
-        return with_roof(project, replace(roof, obstacles=kept))
-
-    def told(self, _style: Style) -> str:
-        """What it does."""
-        return f"obstacle {self.obstacle} taken away"
-
-
-@dataclass(frozen=True, slots=True)
-class PlaceAnchor:
-    """An anchor where it was drawn; what its papers say is entered on its own page."""
-
-    roof: str
-    anchor: str
-    at: Point
-    kind: str
-
-    def on(self, project: Project, hand: Hand) -> Project:
-        """The site with one more anchor."""
-        roof = roof_of(project, self.roof)
-        new_id((one for of in project.site.roofs for one in of.anchors), self.anchor, "anchor")
-        at = on_the_roof(roof, self.at, f"anchor {self.anchor}", hand)
-        new = Anchor(self.anchor, at, self.kind.strip() or "not stated", values_from=hand.says)
-        return with_roof(project, replace(roof, anchors=(*roof.anchors, new)))
-
-    def told(self, style: Style) -> str:
-        """What it does."""
-        return f"anchor {self.anchor} placed at {_at(self.at, style)}"
-
-
-@dataclass(frozen=True, slots=True)
-class MoveAnchor:
-    """An anchor that stands elsewhere than was said."""
-
-    roof: str
-    anchor: str
-    to: Point
-
-    def on(self, project: Project, hand: Hand) -> Project:
-        """The site with it there."""
-        roof = roof_of(project, self.roof)
-        one = one_of(roof.anchors, self.anchor, "anchor")
-        at = on_the_roof(roof, self.to, f"anchor {one.id}", hand)
-        return with_roof(
-            project, replace(roof, anchors=in_place(roof.anchors, replace(one, at=at)))
-        )
-
-    def told(self, style: Style) -> str:
-        """What it does."""
-        return f"anchor {self.anchor} moved to {_at(self.to, style)}"
+def _placed(before: Project, after: Project) -> Project:
+    """The site with edges moved. Raises DraftError where something lies beyond its edge then."""
+    stood = place_problems(before)
+    for one in place_problems(after):
+        if one not in stood:
+            where = " ".join(str(step) for step in one.path if not isinstance(step, int))
+            raise DraftError(f"{where}: found {one.found}, expected {one.expected}")
+    return after
 
 
 def _outline(corners: tuple[Point, ...]) -> tuple[tuple[Point, ...], tuple[Edge, ...]]:
@@ -284,17 +210,9 @@ def _outline(corners: tuple[Point, ...]) -> tuple[tuple[Point, ...], tuple[Edge,
         raise DraftError(str(error)) from error
 
 
-def _closed(corners: tuple[Point, ...]) -> None:
-    """Raise DraftError where corners make no outline."""
-    if len(corners) < _FEWEST:
-        raise DraftError(f"found {len(corners)} corners, expected {_FEWEST} at least")
-    if next(crossings((*corners, corners[0])), None) is not None:
-        raise DraftError("found an outline that crosses itself, expected one that does not")
-
-
 def _sound(roof: Roof) -> Roof:
     """A roof whose outline is one, with all that stands on it. Raises DraftError otherwise."""
-    _closed(roof.outline)
+    closed(roof.outline)
     off = [one.id for one in roof.anchors if not _stands(roof, one.at)]
     off += [one.id for one in roof.obstacles if not all(_stands(roof, at) for at in one.outline)]
     if off:
@@ -321,10 +239,3 @@ def _between(roof: Roof, edge: Edge, at: Point) -> tuple[Point, ...]:
 
 def _same(one: Point, other: Point) -> bool:
     return abs(one[0] - other[0]) <= MILLIMETRE and abs(one[1] - other[1]) <= MILLIMETRE
-
-
-def _at(at: Point, style: Style) -> str:
-    return ", ".join(display(one, LENGTH, style) for one in at)
-
-
-_FEWEST = 3

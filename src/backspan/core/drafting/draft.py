@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any
 
-from backspan.core.drafting import building, rigging
+from backspan.core.drafting import building, rigging, standing
 from backspan.core.drafting.acting import Act, DraftError, Hand
 from backspan.core.errors import quoted
 from backspan.core.model.project import Project
@@ -20,13 +20,14 @@ ACTS: Mapping[str, type[Any]] = MappingProxyType(
     {
         "draw roof": building.DrawRoof,
         "move corner": building.MoveCorner,
+        "move edge": building.MoveEdge,
         "add corner": building.AddCorner,
         "raise parapet": building.RaiseParapet,
-        "place obstacle": building.PlaceObstacle,
-        "move obstacle": building.MoveObstacle,
-        "take obstacle": building.TakeObstacle,
-        "place anchor": building.PlaceAnchor,
-        "move anchor": building.MoveAnchor,
+        "place obstacle": standing.PlaceObstacle,
+        "move obstacle": standing.MoveObstacle,
+        "take obstacle": standing.TakeObstacle,
+        "place anchor": standing.PlaceAnchor,
+        "move anchor": standing.MoveAnchor,
         "place drop": rigging.PlaceDrop,
         "move drop": rigging.MoveDrop,
         "place point": rigging.PlacePoint,

@@ -21,6 +21,7 @@ from backspan.core.drafting.acting import (
     with_point,
     within_edge,
 )
+from backspan.core.model.beams import BeamFound
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     CounterweightedBeam,
@@ -120,7 +121,11 @@ class PlacePoint:
 
 @dataclass(frozen=True, slots=True)
 class MovePoint:
-    """A suspension point that stands elsewhere along the edge."""
+    """A suspension point that stands elsewhere along the edge.
+
+    What was looked at where it stood - bearings, softeners, the way of its tiebacks - is not known
+    of its new place, and stays blank until somebody looks there.
+    """
 
     drop: str
     point: str
@@ -132,7 +137,8 @@ class MovePoint:
         point = point_of(rig, self.point)
         edge = edge_of(roof_of(project, drop.roof), drop.edge)
         within_edge(edge, self.station, f"{drop.id}/{point.id}", hand)
-        return with_point(project, drop, rig, replace(point, station=self.station))
+        moved = replace(_unseen(point), station=self.station)
+        return with_point(project, drop, rig, moved)
 
     def told(self, style: Style) -> str:
         """What it does."""
@@ -172,7 +178,10 @@ class MoveBeam:
 
 @dataclass(frozen=True, slots=True)
 class LeadTieback:
-    """A tieback led to an anchor; one that is not there yet is there then."""
+    """A tieback led to an anchor; one that is not there yet is there then.
+
+    What was seen of it on its way to another anchor is nothing of this one.
+    """
 
     drop: str
     point: str
@@ -187,7 +196,7 @@ class LeadTieback:
         known = any(one.id == self.tieback for one in point.tied)
         if known:
             was = one_of(point.tied, self.tieback, "tieback")
-            ties = in_place(point.tied, replace(was, anchor=self.anchor, ends_on=None, angle=None))
+            ties = in_place(point.tied, replace(_bare(was), anchor=self.anchor, ends_on=None))
         else:
             of_rig = (one for each in rig.suspension_points for one in each.tied)
             name = new_id(of_rig, self.tieback, "tieback")
@@ -201,7 +210,10 @@ class LeadTieback:
 
 @dataclass(frozen=True, slots=True)
 class LeadLifeline:
-    """A lifeline led from an anchor over the edge at a place along it; a new one is there then."""
+    """A lifeline led from an anchor over the edge at a place along it; a new one is there then.
+
+    What was seen of it on another way is nothing of this one.
+    """
 
     drop: str
     lifeline: str
@@ -216,7 +228,8 @@ class LeadLifeline:
         within_edge(edge, self.station, f"lifeline {self.lifeline}", hand)
         if any(one.id == self.lifeline for one in rig.lines):
             was = one_of(rig.lines, self.lifeline, "lifeline")
-            lines = in_place(rig.lines, replace(was, anchor=self.anchor, station=self.station))
+            led = replace(_loose(was), anchor=self.anchor, station=self.station)
+            lines = in_place(rig.lines, led)
         else:
             name = new_id(rig.lines, self.lifeline, "lifeline")
             lines = (*rig.lines, Lifeline(name, self.anchor, station=self.station))
@@ -252,6 +265,31 @@ class CarryRig:
 
 
 _MAY_BE_NONE = frozenset({Measure.SETBACK, Measure.TIP})
+
+
+def _unseen(point: SuspensionPoint) -> SuspensionPoint:
+    """A point without what was seen of the place where it stood; its equipment stays."""
+    beam = point.counterweighted_beam
+    if beam is not None:
+        fulcrum, rear = beam.fulcrum, beam.rear
+        beam = replace(
+            beam,
+            fulcrum=None if fulcrum is None else replace(fulcrum, surface_strength=None),
+            rear=None if rear is None else replace(rear, surface_strength=None),
+            found=BeamFound(),
+        )
+    ties = None if point.tiebacks is None else tuple(map(_bare, point.tiebacks))
+    return replace(point, counterweighted_beam=beam, softener=None, tiebacks=ties)
+
+
+def _bare(tie: Tieback) -> Tieback:
+    """A tieback without what was seen of its way and its end."""
+    return replace(tie, taut=None, route=None, angle=None, found=None, softener=None)
+
+
+def _loose(line: Lifeline) -> Lifeline:
+    """A lifeline without what was seen of its way and its ends; what its rider wears stays."""
+    return replace(line, found=None, softener=None, tied_to=None, swing=None)
 
 
 def _with(

@@ -19,16 +19,17 @@ from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
 from backspan.core.quantities import LENGTH, Style, display
-from backspan.drawings.surface import Surface, groups, surface_of
+from backspan.drawings.surface import groups, surface_of
 from backspan.drawings.things import path_in, path_text
 from backspan.web.describing import describe, the_project
 from backspan.web.falling import fallen_with
 from backspan.web.pages.common import FormError, filled, go_on, state_of
 from backspan.web.plan.acts import meant, measured
 from backspan.web.plan.drawn import (
+    Reviews,
     Sheet,
     answers,
-    known_reviews,
+    reviews_of,
     sheet_of,
     signed,
     touched,
@@ -58,10 +59,11 @@ _VERBS = (
     ("place anchor", "place an anchor"),
     ("place obstacle", "place an obstacle"),
     ("place drop", "place a drop"),
+    ("place point", "place a beam"),
+    ("draw roof", "draw the roof"),
 )
 #: What an arrow key moves a thing by, and with the shift key; in metres.
 _US_STEPS, _METRIC_STEPS = ("0.3048", "0.0127"), ("0.1", "0.01")
-_DRAWING = (("draw roof", "draw the roof"), ("measure", "measure"))
 _LAYERS = (
     ("anchor", "anchors"),
     ("obstacle", "obstacles"),
@@ -182,10 +184,12 @@ def _roof(site: Project, name: str) -> Roof:
 
 
 def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpResponse:
-    project = seen.sheet.recorded
+    """The whole page. The answers of its drops come after it, or it would wait for all of them."""
+    sheet = seen.sheet
+    project = sheet.recorded
     surface = surface_of(project, roof)
-    there = any(one.id == roof for one in seen.sheet.site.site.roofs)
-    drawn = _groups(surface, seen.sheet, {}, roof, None) if there else ()
+    there = _is_there(sheet.site, roof)
+    drawn = list(groups(surface, sheet.site, {}, roof)) if there else []
     lying = lying_under(state, project, roof)
     under = under_group(lying, surface, roof)
     return filled(
@@ -195,13 +199,15 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
         surface=surface,
         origin=surface.frame.origin,
         signed="signed" in request.GET,
-        verbs=_VERBS if there else _DRAWING,
+        verbs=_VERBS,
+        chosen="look" if there else "draw roof",
         layers=(*_LAYERS, LAYER) if under else _LAYERS,
         lying=lying,
         under=under,
+        things=list(things_of(sheet.site, _roof(sheet.site, roof))),
         steps=_US_STEPS if project.units is Style.US else _METRIC_STEPS,
         roofs=project.site.roofs,
-        **_side(state, roof, seen, project),
+        **_side(state, roof, seen, reviews_of(state, sheet)),
     )
 
 
@@ -209,28 +215,30 @@ def _parts(
     request: HttpRequest, state: DayState, roof: str, seen: Seen, before: Project | None
 ) -> HttpResponse:
     """What changed: groups of the drawing, and all that stands beside it."""
-    surface, sheet = surface_of(seen.sheet.recorded, roof), seen.sheet
-    reviews: dict[str, Any] = {}
-    if before is None or before.drops != sheet.site.drops:
-        reviews = known_reviews(state, {one.id: one for one in sheet.site.drops})
-    drawn = _groups(surface, sheet, reviews, roof, before)
+    sheet = seen.sheet
+    stood = sheet.recorded if before is None else before
+    surface, there = surface_of(sheet.recorded, roof), _is_there(sheet.site, roof)
+    last = touched(stood, sheet.site)
+    found = reviews_of(state, sheet, last[0] if last else "")
+    # An answer that no longer holds goes from the plan, as one that was asked comes upon it.
+    asked = found.touched | frozenset(touched(sheet.recorded, stood))
+    drawn = groups(surface, sheet.site, found, roof, was=before, asked=asked) if there else ()
+    things = list(things_of(sheet.site, _roof(sheet.site, roof)))
+    same = before is not None and things == list(things_of(stood, _roof(stood, roof)))
     return filled(
         request,
         "plan/parts.html",
         drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
-        **_side(state, roof, seen, sheet.recorded if before is None else before),
+        things=() if same else things,
+        **_side(state, roof, seen, found),
     )
 
 
-def _groups(
-    surface: Surface, sheet: Sheet, reviews: dict[str, Any], roof: str, before: Project | None
-) -> list[tuple[str, str]]:
-    if all(one.id != roof for one in sheet.site.site.roofs):
-        return []
-    return list(groups(surface, sheet.site, reviews, roof, was=before))
+def _is_there(site: Project, roof: str) -> bool:
+    return any(one.id == roof for one in site.site.roofs)
 
 
-def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, Any]:
+def _side(state: DayState, roof: str, seen: Seen, found: Reviews) -> dict[str, Any]:
     """What stands beside the drawing: the thing looked at, what is not signed, what it answers."""
     sheet, site = seen.sheet, seen.sheet.site
     on = _roof(site, roof)
@@ -241,9 +249,6 @@ def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, 
             told = told_of(site, seen.path, roof)
         except DraftError as error:
             wrong = wrong or str(error)
-    moved = touched(sheet.recorded, site)
-    last = touched(before, site)
-    first = last[0] if last else ""
     return {
         "roof": on,
         "edges": on.edges,
@@ -251,14 +256,13 @@ def _side(state: DayState, roof: str, seen: Seen, before: Project) -> dict[str, 
         "told": told,
         "history": [] if told is None else history(state, told),
         "of": path_text(seen.path),
-        "things": list(things_of(site, on)),
         "draft": sheet.text,
         "many": len(sheet.lines),
         "earlier": max(len(sheet.lines) - _SHOWN, 0),
         "lines": sheet.lines[-_SHOWN:],
         "wrong": wrong,
         "measured": seen.measured,
-        "answers": list(answers(state, site, moved, first)),
+        "answers": list(answers(state, found)),
         "falls": fallen_with(state, site) if sheet.draft.acts else (),
         "known": _KNOWN,
         "lengths": _LENGTHS,

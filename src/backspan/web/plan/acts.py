@@ -7,14 +7,7 @@ from types import MappingProxyType
 
 from backspan.core.drafting import DraftError, distance, seen_from, snapped, squared
 from backspan.core.drafting.acting import Act, drop_of, edge_of, one_of, point_of, rig_of, roof_of
-from backspan.core.drafting.building import (
-    AddCorner,
-    DrawRoof,
-    PlaceAnchor,
-    PlaceObstacle,
-    RaiseParapet,
-    TakeObstacle,
-)
+from backspan.core.drafting.building import AddCorner, DrawRoof, RaiseParapet
 from backspan.core.drafting.rigging import (
     CarryRig,
     LeadLifeline,
@@ -22,11 +15,12 @@ from backspan.core.drafting.rigging import (
     PlaceDrop,
     PlacePoint,
 )
+from backspan.core.drafting.standing import PlaceAnchor, PlaceObstacle, TakeObstacle
 from backspan.core.errors import quoted
 from backspan.core.model.site import Edge, Point
 from backspan.core.model.walked import along_and_back, edge_length, on_plan
 from backspan.core.quantities import Length
-from backspan.web.plan.moving import edge_over, move
+from backspan.web.plan.moving import along_on, edge_over, move
 from backspan.web.plan.said import Said, metres, next_anchor, next_drop, next_mark
 
 
@@ -163,7 +157,10 @@ def _place_point(said: Said) -> Act:
     drop = drop_of(said.project, of[1])
     there = () if drop.rig is None else drop.rig.suspension_points
     mark = said.form.get("mark", "").strip() or ("L" if not there else "R")
-    station = said.length("station", "Along the edge")
+    if said.has("x", "y"):
+        station = along_on(said, drop.id, said.pointed())
+    else:
+        station = said.length("station", "Along the edge")
     return PlacePoint(
         drop.id, mark, station, said.text("hoist", "Hoist"), said.text("beam", "Beam")
     )

@@ -109,38 +109,63 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
     )
 
 
-def answers(
-    state: DayState, site: Project, drops: tuple[str, ...], first: str = ""
-) -> Iterator[dict[str, Any]]:
-    """What the review of each drop would answer with the site as drawn, beside the recorded one.
+@dataclass(frozen=True, slots=True)
+class Reviews(Mapping[str, Review]):
+    """The reviews that hold for a site as drawn: recorded where nothing was touched, else asked.
 
-    Only a few are asked, `first` before all; of the others it is said that they were not.
+    A drop that was touched and not asked again has none: what it answered before holds no longer.
     """
-    order = sorted(drops, key=lambda one: one != first)
+
+    state: DayState
+    touched: frozenset[str]
+    asked: Mapping[str, Review]
+
+    def __getitem__(self, name: str) -> Review:
+        """The review of a drop. Raises KeyError where none holds."""
+        if name in self.touched:
+            return self.asked[name]
+        if name not in self:
+            raise KeyError(name)
+        return self.state.review(name)
+
+    def __contains__(self, name: object) -> bool:
+        return name in self.asked if name in self.touched else name in set(self)
+
+    def __iter__(self) -> Iterator[str]:
+        names = (one.id for one in self.state.described.drops)
+        return (one for one in names if one not in self.touched or one in self.asked)
+
+    def __len__(self) -> int:
+        return sum(1 for _ in self)
+
+
+def reviews_of(state: DayState, sheet: Sheet, first: str = "") -> Reviews:
+    """The reviews of a site as drawn. Of the drops touched a few are asked, `first` before all."""
+    drops = touched(sheet.recorded, sheet.site)
+    order = sorted(drops, key=lambda one: one != first)[:_MOST_ASKED]
+    asked = {name: reviewed(state, sheet.site, name) for name in order}
+    return Reviews(state, frozenset(drops), asked)
+
+
+def answers(state: DayState, found: Reviews) -> Iterator[dict[str, Any]]:
+    """What each drop that was touched would answer, beside what it answers as recorded."""
     there = {one.id for one in state.described.drops}
-    for number, name in enumerate(order):
-        asked = number < _MOST_ASKED
-        found = front_data(reviewed(state, site, name)) if asked else None
-        refused = (
-            [] if found is None else [one for one in found["reasons"] if one["kind"] == "refused"]
-        )
+    order = [*found.asked, *sorted(found.touched - found.asked.keys())]
+    for name in order:
+        front = front_data(found.asked[name]) if name in found.asked else None
+        reasons = () if front is None else front["reasons"]
+        refused = [one for one in reasons if one["kind"] == "refused"]
         yield {
             "drop": name,
-            "front": found,
+            "front": front,
             "refused": refused[:3],
-            "recorded": state.front(name) if asked and name in there else None,
+            "recorded": state.front(name) if front is not None and name in there else None,
         }
 
 
 def reviewed(state: DayState, site: Project, name: str) -> Review:
     """The review of a drop of the site as drawn, on the day."""
     return review_findings(case_of(site, name, state.library, on=state.on))
-
-
-def known_reviews(state: DayState, drops: Mapping[str, Drop]) -> dict[str, Review]:
-    """The reviews of drops that stand as recorded."""
-    same = {one.id: one for one in state.described.drops}
-    return {name: state.review(name) for name, one in drops.items() if same.get(name) == one}
 
 
 def signed(sheet: Sheet, hand: Hand) -> Project:

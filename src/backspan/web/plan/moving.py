@@ -12,8 +12,9 @@ from types import MappingProxyType
 
 from backspan.core.drafting import DraftError, snapped
 from backspan.core.drafting.acting import Act, drop_of, edge_of, one_of, point_of, rig_of, roof_of
-from backspan.core.drafting.building import MoveAnchor, MoveCorner, MoveObstacle
+from backspan.core.drafting.building import MoveCorner, MoveEdge
 from backspan.core.drafting.rigging import LeadLifeline, Measure, MoveBeam, MoveDrop, MovePoint
+from backspan.core.drafting.standing import MoveAnchor, MoveObstacle
 from backspan.core.model.rigs import CounterweightedBeam
 from backspan.core.model.site import Edge, Point
 from backspan.core.model.walked import along_and_back, on_plan
@@ -33,6 +34,8 @@ def move(said: Said) -> Act:
             corners = roof_of(said.project, roof).outline
             stood = corners[int(number)] if int(number) < len(corners) else (0.0, 0.0)
             return MoveCorner(roof, int(number), _nudged(said, stood) or said.place())
+        case ("site", "roofs", roof, "edges", edge, *_):
+            return MoveEdge(roof, edge, _out(said, roof, edge))
         case ("drops", drop):
             return MoveDrop(drop, _along(said, drop, "start"))
         case ("drops", drop, "rig", "suspension_points", point, *rest):
@@ -43,6 +46,17 @@ def move(said: Said) -> Act:
             return LeadLifeline(drop, line, anchor, _along(said, drop, "station"))
         case _:
             raise DraftError("found nothing that can be moved, expected a thing of the plan")
+
+
+def _out(said: Said, roof: str, name: str) -> Length:
+    """How far an edge was pulled outward, or that was typed."""
+    if said.has("out"):
+        return said.length("out", "Outward by")
+    edge = edge_of(roof_of(said.project, roof), name)
+    step = step_of(said.project.units)
+    _, to_back = along_and_back(edge, said.pointed())
+    _, from_back = along_and_back(edge, said.pointed("0"))
+    return round((from_back - to_back) / step) * step
 
 
 def _nudged(said: Said, stood: Point) -> Point | None:
@@ -56,7 +70,8 @@ def _shift(said: Said) -> Point:
     """How far something was moved: from one place that was pointed at to another, or typed."""
     if said.has("x", "x0"):
         (x, y), (from_x, from_y) = said.pointed(), said.pointed("0")
-        return x - from_x, y - from_y
+        step = step_of(said.project.units)
+        return round((x - from_x) / step) * step, round((y - from_y) / step) * step
     return said.length("across", "Across the plan"), said.length("up", "Up the plan")
 
 
@@ -72,13 +87,15 @@ def _along(said: Said, drop: str, name: str) -> Length:
         return said.length(name, "Along the edge")
     edge, (to_along, _), (from_along, _) = _pulled(said, drop)
     stood = _stood(said, drop)
-    steps = snapped(
-        said.roof,
-        on_plan(edge, along=stood + to_along - from_along, back=0.0),
-        within=said.near,
-        style=said.project.units,
-    )
-    return along_and_back(edge, steps.at)[0]
+    return along_on(said, drop, on_plan(edge, along=stood + to_along - from_along, back=0.0))
+
+
+def along_on(said: Said, drop: str, at: Point) -> Length:
+    """How far along a drop's edge a place lies, in whole steps of a tape."""
+    edge = edge_over(said, drop)
+    foot = on_plan(edge, along=along_and_back(edge, at)[0], back=0.0)
+    found = snapped(said.roof, foot, within=said.near, style=said.project.units)
+    return along_and_back(edge, found.at)[0]
 
 
 def _pulled(said: Said, drop: str) -> tuple[Edge, Point, Point]:

@@ -11,7 +11,7 @@
   const left = Number(data.x), low = Number(data.y);
   const kept = `plan ${document.title}`;
   const NEAR_PX = 10, CLICK_PX = 6, SETTLE_MS = 140;
-  let verb = document.querySelector(".tools button")?.dataset.verb || "look";
+  let verb = document.querySelector(".tools [aria-pressed=true]").dataset.verb;
   let taps = [], from = "", sending = Promise.resolve(), settle = 0;
 
   // The view: what of the drawing is shown, and what the SVG was last painted for.
@@ -70,23 +70,40 @@
   const mark = () => {
     drawing.querySelectorAll(".looked").forEach((one) => one.classList.remove("looked"));
     const path = looked();
+    document.getElementById("look").value = path;
     if (path) drawing.querySelectorAll(`[data-path="${CSS.escape(path)}"]`).forEach((one) => one.classList.add("looked"));
+  };
+  let acted = false;
+  const put = (came) => {
+    const there = new Map([...drawing.children].map((one) => [one.dataset.part, one]));
+    for (const group of came.querySelectorAll("#changed > g")) {
+      const fresh = document.importNode(group, true);
+      const old = there.get(group.dataset.part);
+      if (old) old.replaceWith(fresh);
+      else drawing.insertBefore(fresh, there.get("anchors")?.isConnected ? there.get("anchors") : null);
+    }
   };
   const take = (text) => {
     const came = new DOMParser().parseFromString(text, "text/html");
     const beside = came.getElementById("side");
     if (!beside) { location.reload(); return; }
-    for (const group of came.querySelectorAll("#changed > g")) {
-      const name = group.dataset.part;
-      const there = [...drawing.children].find((one) => one.dataset.part === name);
-      const fresh = document.importNode(group, true);
-      if (there) there.replaceWith(fresh);
-      else drawing.insertBefore(fresh, [...drawing.children].find((one) => one.dataset.part === "anchors") || null);
-    }
+    put(came);
+    acted = true;
+    const list = came.getElementById("look-at");
+    if (list) document.getElementById("look-at").replaceWith(document.importNode(list, true));
+    const open = new Set([...side().querySelectorAll("details[open] > summary")].map((one) => one.textContent));
+    const focus = spot(document.activeElement);
     side().replaceWith(document.importNode(beside, true));
+    side().querySelectorAll("details > summary").forEach((one) => { if (open.has(one.textContent)) one.parentElement.open = true; });
+    if (focus) [...side().querySelectorAll("input, select, button")].find((one) => spot(one) === focus)?.focus();
+    const drawn = !document.getElementById("roof-level");
+    for (const one of document.querySelectorAll(".tools button")) one.hidden = (one.dataset.verb === "draw roof") === drawn;
+    if (drawn && verb === "draw roof") choose(document.querySelector(".tools button:not([hidden])"));
     keep();
     mark();
   };
+  // A field by what it is for, to come back to it where what stands beside the plan is new.
+  const spot = (one) => side().contains(one) ? [one.form?.querySelector("input[name=verb]")?.value, one.tagName, one.name, one.value && one.tagName === "BUTTON" ? one.value : ""].join("/") : "";
   const keep = () => {
     const draft = side().querySelector("form.act input[name=draft]")?.value || "[]";
     if (draft === "[]") localStorage.removeItem(kept);
@@ -122,6 +139,10 @@
       case "place anchor": case "place drop":
         act({ verb, ...at(point), ...typed() });
         break;
+      case "place point":
+        if (/^drops\/[^/]+$/.test(looked())) act({ verb, of: looked(), ...at(point), ...typed() });
+        else say("Look at the drop first, and choose its hoist and beam beside the plan.");
+        break;
       case "connect":
         if (!from) { from = path; say(path ? "Now tap the anchor it is led to." : ""); break; }
         if (/\/anchors\//.test(path)) act({ verb, of: from, anchor: decodeURIComponent(path.split("/").pop()) });
@@ -147,8 +168,8 @@
   const typed = () => {
     const form = [...side().querySelectorAll("form.act")].find((one) => one.querySelector("input[name=verb]")?.value === verb);
     const found = {};
-    for (const name of ["kind", "name", "width"]) {
-      const value = form?.querySelector(`input[name=${name}]`)?.value;
+    for (const name of ["kind", "name", "width", "hoist", "beam"]) {
+      const value = form?.querySelector(`:is(input, select)[name=${name}]`)?.value;
       if (value) found[name] = value;
     }
     return found;
@@ -165,7 +186,7 @@
     const name = document.getElementById("roof-name"), level = document.getElementById("roof-level");
     if (!level || !level.value) { say("Say its height above the ground first."); level?.focus(); return; }
     const corners = taps.map(([x, y]) => `${x.toFixed(4)},${y.toFixed(4)}`).join(" ");
-    act({ verb: "draw roof", corners, name: name.value, level: level.value }).then(() => { if (drawing.querySelector("[data-part=building]")) location.hash = ""; });
+    act({ verb: "draw roof", corners, name: name.value, level: level.value });
     taps = [];
     traced.remove();
     say("");
@@ -246,23 +267,27 @@
   // Forms beside the plan bring only what changed; signing is a page of its own.
   plan.addEventListener("submit", (event) => {
     const form = event.target, does = event.submitter?.value || "";
-    if (!form.matches("#side form.act") || does === "sign") return;
+    if (!form.matches("form.act") || does === "sign") return;
     event.preventDefault();
     const body = new FormData(form);
     if (does) body.set("does", does);
+    // The list of things keeps its place while the draft goes on.
+    if (form.closest("#look-at")) for (const name of ["draft", "ledger_place"]) body.delete(name);
     send(body);
   });
   plan.addEventListener("change", (event) => {
-    if (event.target.id === "look") event.target.form.requestSubmit(event.target.form.querySelector("button[value=look]"));
     const layer = event.target.dataset?.layer;
     if (layer) drawing.classList.toggle(`without-${layer}`, !event.target.checked);
   });
   document.querySelector(".tools").addEventListener("click", (event) => {
     const button = event.target.closest("button[data-verb]");
     if (!button) return;
+    choose(button);
+  });
+  function choose(button) {
     verb = button.dataset.verb; taps = []; from = ""; traced.remove(); say("");
     document.querySelectorAll(".tools button").forEach((one) => one.setAttribute("aria-pressed", String(one === button)));
-  });
+  }
 
   // What nobody signed outlives a page that was closed; whoever comes back is asked.
   const left_over = localStorage.getItem(kept);
@@ -281,7 +306,7 @@
     plan.before(bar);
   }
 
-  document.querySelectorAll(".plan [hidden]:not(.under)").forEach((one) => { one.hidden = false; });
+  document.querySelectorAll(".plan :is(.tools, .layers)").forEach((one) => { one.hidden = false; });
   paper.classList.add("live");
   view = fit();
   paint();
@@ -289,8 +314,6 @@
   addEventListener("resize", () => { view = fit(); paint(); });
   fetch(`${data.at}?part=answers`).then((one) => one.text()).then((text) => {
     const came = new DOMParser().parseFromString(text, "text/html");
-    const group = came.querySelector("#changed > g[data-part=building]");
-    const there = drawing.querySelector("[data-part=building]");
-    if (group && there && localStorage.getItem(kept) === null) there.replaceWith(document.importNode(group, true));
+    if (localStorage.getItem(kept) === null && !acted) put(came);
   }).catch(() => say("The answers of the drops did not arrive; open a drop to see its own."));
 })();

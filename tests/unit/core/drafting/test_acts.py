@@ -9,17 +9,7 @@ import pytest
 
 from backspan.core.drafting import DraftError, act_of, data_of, drawn, entries_between
 from backspan.core.drafting.acting import Act, Hand
-from backspan.core.drafting.building import (
-    AddCorner,
-    DrawRoof,
-    MoveAnchor,
-    MoveCorner,
-    MoveObstacle,
-    PlaceAnchor,
-    PlaceObstacle,
-    RaiseParapet,
-    TakeObstacle,
-)
+from backspan.core.drafting.building import AddCorner, DrawRoof, MoveCorner, MoveEdge, RaiseParapet
 from backspan.core.drafting.rigging import (
     CarryRig,
     LeadLifeline,
@@ -31,9 +21,17 @@ from backspan.core.drafting.rigging import (
     PlaceDrop,
     PlacePoint,
 )
+from backspan.core.drafting.standing import (
+    MoveAnchor,
+    MoveObstacle,
+    PlaceAnchor,
+    PlaceObstacle,
+    TakeObstacle,
+)
 from backspan.core.ledger.document import project_of
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.writes import writes_of
+from backspan.core.model.beams import BeamFound
 from backspan.core.model.evidence import Evidence, Statement
 from backspan.core.model.order import ordered
 from backspan.core.model.project import Project
@@ -49,6 +47,7 @@ SQUARE = ((2.0, 8.0), (4.0, 8.0), (4.0, 10.0), (2.0, 10.0))
 EVERY: tuple[Act, ...] = (
     DrawRoof("R2", "lower roof", 20.0, ((0.0, 30.0), (9.0, 30.0), (9.0, 36.0), (0.0, 36.0))),
     MoveCorner("ROOF", 2, (20.0, 13.0)),
+    MoveEdge("ROOF", "S", 0.5),
     RaiseParapet("ROOF", "S", 1.2, 0.2),
     PlaceObstacle("ROOF", "TANK", "water tank", SQUARE),
     MoveObstacle("ROOF", "VENT", (-1.0, 0.5)),
@@ -129,6 +128,8 @@ def test_what_is_no_act_is_refused(data: object, says: str) -> None:
         (MoveCorner("ROOF", 0, (17.0, 12.0)), "outside the roof then"),
         (MoveCorner("ROOF", 0, (30.0, 6.0)), "crosses itself"),
         (MoveCorner("ROOF", 0, (14.0, 0.0)), "within edge S"),
+        (MoveEdge("ROOF", "S", -6.5), "outside the roof then"),
+        (MoveEdge("ROOF", "Q", 0.5), "found no edge on roof"),
         (AddCorner("ROOF", "S", 3.0, "S2"), "under D"),
         (RaiseParapet("ROOF", "S", -1.0, 0.2), "found a parapet's height"),
         (DrawRoof("ROOF", "again", 3.0, SQUARE), "a second time"),
@@ -195,3 +196,32 @@ def test_a_rig_is_carried_to_the_next_drop() -> None:
 def test_nothing_that_was_there_goes_away_by_drawing() -> None:
     with pytest.raises(DraftError, match="found D no longer there"):
         entries_between(PROJECT, replace(PROJECT, drops=()))
+
+
+def test_what_was_seen_at_another_place_is_not_known_of_the_new_one() -> None:
+    """Or a softener, a route or a bearing that nobody looked at would pass."""
+    rig = PROJECT.drops[0].rig
+    assert rig is not None
+    first, second = rig.suspension_points
+    assert first.tied[0].taut is not None
+    stood = replace(first, softener=first.tied[0].found)
+    seen = replace(rig, suspension_points=(stood, second))
+    site = replace(PROJECT, drops=(replace(PROJECT.drops[0], rig=seen),))
+    moved, led, line = (
+        drawn(site, [act], HAND).drops[0].rig or Rig()
+        for act in (
+            MovePoint("D", "L", 0.5),
+            LeadTieback("D", "L", stood.tied[0].id, "A2"),
+            LeadLifeline("D", rig.lines[0].id, "A2", 3.0),
+        )
+    )
+    point = moved.suspension_points[0]
+    beam = point.counterweighted_beam
+    assert beam is not None
+    assert beam.fulcrum is not None
+    assert (point.softener, beam.fulcrum.surface_strength) == (None, None)
+    assert beam.found == BeamFound()
+    for tie in (point.tied[0], led.suspension_points[0].tied[0]):
+        assert (tie.taut, tie.route, tie.found, tie.softener) == (None, None, None, None)
+    assert (line.lines[0].found, line.lines[0].softener) == (None, None)
+    assert line.lines[0].rope == rig.lines[0].rope

@@ -8,14 +8,9 @@ import pytest
 
 from backspan.core.drafting import Draft, DraftError, drawn, entries_between
 from backspan.core.drafting.acting import Act
-from backspan.core.drafting.building import (
-    MoveAnchor,
-    MoveCorner,
-    MoveObstacle,
-    PlaceAnchor,
-    PlaceObstacle,
-)
+from backspan.core.drafting.building import MoveCorner
 from backspan.core.drafting.rigging import LeadTieback, Measure, MoveBeam, MovePoint, PlaceDrop
+from backspan.core.drafting.standing import MoveAnchor, MoveObstacle, PlaceAnchor, PlaceObstacle
 from backspan.core.model.order import ordered
 from tests.unit.core.drafting.test_acts import HAND, told
 from tests.unit.core.rigs import PROJECT
