@@ -29,7 +29,10 @@ def test_a_killed_run_leaves_an_old_or_a_new_set_and_never_a_mix(tmp_path: Path)
 @pytest.mark.parametrize(
     ("most", "told"),
     [
-        (100_000, r"/(section|details)-D\.dxf: file too large; expected a file that can be written$"),
+        (
+            100_000,
+            r"/(section|details)-D\.dxf: file too large; expected a file that can be written$",
+        ),
         (390_000, r"/review\.json: file too large; expected a file that can be written$"),
         (20_000, r"/data\.json: file too large; expected files and outputs that can be"),
     ],

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from enum import IntEnum
-from itertools import pairwise
+from itertools import islice, pairwise
 from types import MappingProxyType
 
 from backspan.core.words import ENGLISH, Language
@@ -82,6 +82,8 @@ class Canvas:
         self.text = text
         self.language = language
         self.placer = Placer(area)
+        self.most_spots: int | None = None
+        """So many of the places that are proposed for a label are looked at; None for all."""
         self.shapes: list[Shape] = []
         self._waiting: list[tuple[Rank, Request, Thing | None]] = []
         self._of: Thing | None = None
@@ -153,7 +155,8 @@ class Canvas:
         """
         words = tuple(_plain(each) for each in others)
         label = Label(_plain(lines), self.text, bold=bold, others=words, led=led)
-        request = Request(label, self.frame.to_paper(target), tuple(spots), near)
+        places = tuple(islice(spots, self.most_spots))
+        request = Request(label, self.frame.to_paper(target), places, near)
         self._waiting.append((rank, request, self._of))
 
     def write(self, texts: Iterable[Text]) -> None:

@@ -9,10 +9,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from itertools import islice
 
 from backspan.core.words import ENGLISH, Language
-from backspan.drawings.canvas import Canvas, Rank
+from backspan.drawings.canvas import Canvas
 from backspan.drawings.geometry import Quad, Segment
 from backspan.drawings.paper import Frame
 from backspan.drawings.placing import Label, Placed, Placer, stands
@@ -61,26 +60,9 @@ class LooseCanvas(Canvas):
         """Start a drawing that lies as `frame` says."""
         everywhere = (-math.inf, -math.inf, math.inf, math.inf)
         super().__init__(frame, everywhere, language=language)
+        self.most_spots = 1
         self.placer = LoosePlacer(everywhere)
 
     def add(self, *shapes: Shape) -> None:
         """Draw shapes."""
         self.shapes.extend(map(self._shown, shapes))
-
-    def later(
-        self,
-        lines: Sequence[str],
-        target: Point,
-        *,
-        spots: Iterable[Spot] = (),
-        bold: bool = False,
-        rank: Rank = Rank.NAME,
-        near: bool = False,
-        others: Iterable[Sequence[str]] = (),
-        led: bool = True,
-    ) -> None:
-        """As on paper; the first spot is the one that is taken."""
-        first = islice(spots, 1)
-        super().later(
-            lines, target, spots=first, bold=bold, rank=rank, near=near, others=others, led=led
-        )
