@@ -237,3 +237,49 @@ def test_a_roof_is_drawn_where_there_is_none(new: Browser, empty: SiteRecord) ->
     assert "Signed" in signed.plain
     roof = fold(empty.entries(), on=ON).project.site.roofs[0]
     assert sorted(one.id for one in roof.edges) == ["E", "N", "S", "W"]
+
+
+def test_a_rig_is_carried_to_the_next_strip(pages: Browser, record: SiteRecord) -> None:
+    """Placed once, carried on: its equipment comes along, all of the roof stays blank."""
+    page = sent(pages, verb="place drop", edge="S", along="32 ft", width="20 ft", mark="D2")
+    page = sent(pages, draft=draft_of(page), verb="carry", of="drops/D2", source="D")
+    assert page.status == 200, page.plain
+    acts = draft_of(page)
+    assert [one["act"] for one in acts] == ["place drop", "carry rig"]
+    before = len(record.entries())
+    signed = sent(pages, draft=acts, does="sign", known="drawing", document="SK-1 rev A")
+    assert "Signed" in signed.plain, signed.plain
+    new = [type(one.body) for one in record.entries()[before:]]
+    assert new == [bodies.DropDescribed, bodies.RigMoved, bodies.RigSetUp]
+    drops = {one.id: one for one in fold(record.entries(), on=ON).project.drops}
+    rig = drops["D2"].rig
+    assert drops["D"].rig is None
+    assert rig is not None
+    assert rig.moved_from == "D"
+    for point in rig.suspension_points:
+        beam = point.counterweighted_beam
+        assert beam is not None
+        assert (beam.reach, beam.backspan, point.softener) == (None, None, None)
+        assert [one.anchor for one in point.tied] == [None]
+
+
+def test_lines_are_connected_and_a_beam_placed_by_taps(pages: Browser) -> None:
+    page = sent(pages, verb="connect", of=POINT, anchor="A2")
+    page = sent(pages, draft=draft_of(page), verb="connect", of="drops/D", anchor="A1")
+    page = sent(
+        pages,
+        draft=draft_of(page),
+        verb="place point",
+        of="drops/D",
+        x="15.02",
+        y="0.4",
+        near="0.05",
+        mark="M",
+        hoist="H",
+        beam="B",
+    )
+    assert page.status == 200, page.plain
+    first, second, third = draft_of(page)
+    assert (first["act"], first["anchor"]) == ("lead tieback", "A2")
+    assert (second["act"], second["anchor"]) == ("lead lifeline", "A1")
+    assert third["station"] == pytest.approx(18.288 - 15.02, abs=0.0064)
