@@ -3,6 +3,7 @@
 import math
 from collections.abc import Iterable
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 from backspan.core.numbers import step_down, step_up
@@ -21,6 +22,8 @@ MOST_PLACES = 15
 SIXTEENTH_WITHIN = Fraction(1, 1_000_000)
 # In the shown unit: less than this is written 0.
 NOTHING_BELOW = Fraction(1, 1_000_000_000)
+# Texts of so many numbers are kept; a drop tells some hundreds.
+_REMEMBERED = 16_384
 
 
 def display(
@@ -39,6 +42,14 @@ def display(
     every such text of up to 15 whole digits back, to the digits shown.
     Raises QuantityError if the value is not finite or `unit` is not one of the dimension's.
     """
+    return _displayed(value, dimension, style, digits, unit)
+
+
+@lru_cache(maxsize=_REMEMBERED)
+def _displayed(
+    value: float, dimension: Dimension, style: Style, digits: int | None, unit: str | None
+) -> str:
+    """The text of a number. It is asked for again and again: pages and papers tell the same."""
     exact = Fraction(Amount(value=value, dimension=dimension).value)
     if unit is not None:
         return _in_unit(exact, _unit_named(unit, dimension), digits=digits)
