@@ -144,6 +144,15 @@ def test_a_beam_that_is_pulled_is_answered_and_undone(opened: Opened, record: Si
     assert len(record.entries()) == before
 
 
+def test_what_is_under_the_pointer_says_its_name_and_its_last_statement(opened: Opened) -> None:
+    page = opened(PLAN)
+    box = page.locator("[data-path='site/roofs/MAIN/anchors/A05']").first.bounding_box()
+    assert box is not None
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    page.wait_for_selector(".under:has-text('anchor A05')")
+    page.wait_for_selector(".under:has-text('MARLOW'), .under:has-text('J. Marlow')")
+
+
 def test_what_nobody_signed_is_there_after_the_page_was_closed(opened: Opened) -> None:
     page = opened(PLAN)
     page.click("button[data-verb='place anchor']")

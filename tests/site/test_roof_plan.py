@@ -283,3 +283,12 @@ def test_lines_are_connected_and_a_beam_placed_by_taps(pages: Browser) -> None:
     assert (first["act"], first["anchor"]) == ("lead tieback", "A2")
     assert (second["act"], second["anchor"]) == ("lead lifeline", "A1")
     assert third["station"] == pytest.approx(18.288 - 15.02, abs=0.0064)
+
+
+def test_what_is_pointed_at_tells_its_last_statement(pages: Browser) -> None:
+    told = pages.get(f"{AT}?part=last&of=site/roofs/ROOF/anchors/A1")
+    assert told.headers["Content-Type"].startswith("text/plain")
+    assert "A1" in told.text
+    assert "M. Taper" in told.text
+    assert pages.get(f"{AT}?part=last&of=site/roofs/ROOF/anchors/A0").text == ""
+    assert pages.get(f"{AT}?part=last&of=kit/hoists/H").text == ""

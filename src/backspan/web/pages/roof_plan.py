@@ -110,6 +110,8 @@ def page(request: HttpRequest, roof: str) -> HttpResponse:
     if roof != _next_roof(project) and all(one.id != roof for one in project.site.roofs):
         raise FormError(f"found no roof {quoted(roof)}, expected one of the site")
     seen = Seen(Sheet(project, Draft(), project), path_in(request.GET.get("of", "")))
+    if request.GET.get("part") == "last":
+        return HttpResponse(_last(state, seen.path, roof), content_type="text/plain; charset=utf-8")
     if request.GET.get("part") == "answers":
         return _parts(request, state, roof, seen, None)
     return _page(request, state, roof, seen)
@@ -234,6 +236,15 @@ def _parts(
         things=() if same else things,
         **_side(state, roof, seen, found),
     )
+
+
+def _last(state: DayState, path: tuple[str, ...], roof: str) -> str:
+    """What was stated last of a thing that is pointed at; nothing of one that is not recorded."""
+    try:
+        found = history(state, told_of(state.described, path, roof))
+    except DraftError:
+        return ""
+    return "{at} {text} ({by})".format(**found[0]) if found else ""
 
 
 def _is_there(site: Project, roof: str) -> bool:

@@ -239,11 +239,25 @@
   });
   paper.addEventListener("pointercancel", (event) => { down.delete(event.pointerId); lift(); });
   paper.addEventListener("wheel", (event) => { event.preventDefault(); zoom(Math.exp(event.deltaY * 0.0015), [event.clientX, event.clientY]); }, { passive: false });
+  const last = new Map();
+  let over = "", wait = 0;
   const hover = (event) => {
     if (taps.length || from) return;
     const path = pathOf(event.target);
+    if (path === over) return;
+    over = path;
+    clearTimeout(wait);
     const option = path && [...document.getElementById("look").options].find((one) => one.value === path);
     say(option ? option.textContent : "");
+    if (option) wait = setTimeout(() => recall(path, option.textContent), 350);
+  };
+  // The name of what is under the pointer, and after a moment what was stated last of it.
+  const recall = async (path, name) => {
+    if (!last.has(path)) {
+      const answer = await fetch(`${data.at}?part=last&of=${encodeURIComponent(path)}`);
+      last.set(path, answer.ok ? await answer.text() : "");
+    }
+    if (over === path && last.get(path)) say(`${name}: ${last.get(path)}`);
   };
 
   // Keys: the thing looked at is nudged, else the view is moved.
