@@ -129,9 +129,7 @@ def test_a_beam_that_is_pulled_is_answered_and_undone(opened: Opened, record: Si
     page = opened(PLAN)
     before = len(record.entries())
     page.click("button[data-verb=move]")
-    box = page.locator(f"[data-path='{STACK}']").first.bounding_box()
-    assert box is not None
-    x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    x, y = middle_of(page, STACK)
     page.mouse.move(x, y)
     page.mouse.down()
     page.mouse.move(x, y - 20, steps=4)
@@ -146,9 +144,7 @@ def test_a_beam_that_is_pulled_is_answered_and_undone(opened: Opened, record: Si
 
 def test_what_is_under_the_pointer_says_its_name_and_its_last_statement(opened: Opened) -> None:
     page = opened(PLAN)
-    box = page.locator("[data-path='site/roofs/MAIN/anchors/A05']").first.bounding_box()
-    assert box is not None
-    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    page.mouse.move(*middle_of(page, "site/roofs/MAIN/anchors/A05"))
     page.wait_for_selector(".under:has-text('anchor A05')")
     page.wait_for_selector(".under:has-text('MARLOW'), .under:has-text('J. Marlow')")
 
@@ -217,6 +213,15 @@ TOUCHES = """() => {
   }
   at(1, 100, 'pointerup'); at(2, 250, 'pointerup');
 }"""
+
+
+def middle_of(page: Page, path: str) -> tuple[float, float]:
+    """Where a thing of the plan lies on the screen, once it is brought into view."""
+    one = page.locator(f"[data-path='{path}']").first
+    one.scroll_into_view_if_needed()
+    box = one.bounding_box()
+    assert box is not None
+    return box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
 
 
 def _tab_to(page: Any, there: str, *, back: bool = False) -> None:
