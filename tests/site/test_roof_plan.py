@@ -140,6 +140,8 @@ def test_what_was_stated_since_is_not_written_over(pages: Browser, record: SiteR
         ({"verb": "move", "of": "kit/hoists/H"}, "found nothing that can be moved"),
         ({"verb": "move", "of": POINT, "reach": "-2 ft"}, "expected more than 0"),
         ({"verb": "connect", "of": POINT, "anchor": "A0"}, "found no anchor"),
+        ({"verb": "raise parapet", "height": "3 ft", "thickness": "1 ft"}, "found no edge"),
+        ({"verb": "add corner", "of": "site/roofs/ROOF/edges/S", "along": "9 ft"}, "under D"),
         ({"verb": "take away", "of": "site/roofs/ROOF/obstacles/TANK"}, "found no obstacle"),
         ({"does": "approve"}, "expected act, undo, look, measure or sign"),
         ({"does": "sign", "known": "told"}, "found nothing drawn"),
@@ -283,6 +285,16 @@ def test_lines_are_connected_and_a_beam_placed_by_taps(pages: Browser) -> None:
     assert (first["act"], first["anchor"]) == ("lead tieback", "A2")
     assert (second["act"], second["anchor"]) == ("lead lifeline", "A1")
     assert third["station"] == pytest.approx(18.288 - 15.02, abs=0.0064)
+
+
+def test_a_parapet_is_stated_and_an_edge_moved_from_what_is_tapped(pages: Browser) -> None:
+    """A tap on the wall means its edge."""
+    wall = {"of": "site/roofs/ROOF/edges/S/parapet"}
+    page = sent(pages, verb="raise parapet", height="4 ft", thickness="1 ft", **wall)
+    page = sent(pages, draft=draft_of(page), verb="move", x="9", y="-0.3", x0="9", y0="0", **wall)
+    stated, moved = draft_of(page)
+    assert (stated["edge"], stated["height"]) == ("S", pytest.approx(1.2192))
+    assert (moved["act"], moved["out"]) == ("move edge", pytest.approx(0.3, abs=0.0064))
 
 
 def test_what_is_pointed_at_tells_its_last_statement(pages: Browser) -> None:

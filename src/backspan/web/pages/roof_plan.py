@@ -60,6 +60,7 @@ _VERBS = (
     ("place obstacle", "place an obstacle"),
     ("place drop", "place a drop"),
     ("place point", "place a beam"),
+    ("add corner", "add a corner"),
     ("draw roof", "draw the roof"),
 )
 #: What an arrow key moves a thing by, and with the shift key; in metres.

@@ -174,11 +174,20 @@ def _carry(said: Said) -> Act:
 
 def _parapet(said: Said) -> Act:
     height, thickness = said.length("height", "Height"), said.length("thickness", "Thickness")
-    return RaiseParapet(said.roof.id, said.path[-1] if said.path else "", height, thickness)
+    return RaiseParapet(said.roof.id, _edge_meant(said).id, height, thickness)
+
+
+def _edge_meant(said: Said) -> Edge:
+    """The edge, or the parapet on it, that an act is about."""
+    match said.path:
+        case ("site", "roofs", _, "edges", name, *_):
+            return edge_of(said.roof, name)
+        case _:
+            raise DraftError("found no edge, expected one of the roof")
 
 
 def _corner(said: Said) -> Act:
-    edge = edge_of(said.roof, said.path[-1] if said.path else said.form.get("edge", ""))
+    edge = _edge_meant(said)
     if said.has("x", "y"):
         along = along_and_back(edge, said.place())[0]
     else:

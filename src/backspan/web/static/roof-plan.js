@@ -139,6 +139,10 @@
       case "place anchor": case "place drop":
         act({ verb, ...at(point), ...typed() });
         break;
+      case "add corner":
+        if (/\/edges\//.test(path)) act({ verb, of: path, ...at(point) });
+        else say("Tap the edge where the corner is to be.");
+        break;
       case "place point":
         if (/^drops\/[^/]+$/.test(looked())) act({ verb, of: looked(), ...at(point), ...typed() });
         else say("Look at the drop first, and choose its hoist and beam beside the plan.");
