@@ -206,6 +206,21 @@ def test_a_page_is_known_again_and_rendered_anew_after_a_start(
     assert isinstance(record.entries()[-1].body, bodies.UnderlayLaid)
 
 
+@pytest.mark.parametrize("which", ["pdf", "picture"])
+def test_what_was_damaged_since_is_not_signed(
+    pages: Browser, record: SiteRecord, which: str
+) -> None:
+    shown = chosen(pages, "3")
+    before = len(record.entries())
+    (picture,) = set(record.evidence.all()) - {hash_of(THREE)}
+    damaged = hash_of(THREE) if which == "pdf" else picture
+    record.evidence.folder.joinpath(damaged).write_bytes(b"other")
+    page = picked(pages, shown, does="sign", **ON_PAGE)
+    assert page.status >= 400
+    assert "found content with the hash" in page.plain
+    assert len(record.entries()) == before
+
+
 def test_a_page_that_stops_its_process_is_told_and_the_workbench_goes_on(
     pages: Browser, record: SiteRecord, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -110,7 +110,7 @@ def page_of(evidence: EvidenceFolder, pdf: str, name: str, said: str) -> PageOf:
     """A page that was chosen before; its picture is made anew where it is not known any more.
 
     Raises FormError where that is not in the evidence: nobody chose the page, or other libraries
-    made another picture of it.
+    made another picture of it. Raises EvidenceError where either file was damaged.
     """
     number = _number(said)
     called = page_name(name, number)
@@ -119,8 +119,10 @@ def page_of(evidence: EvidenceFolder, pdf: str, name: str, said: str) -> PageOf:
         if found is None:
             made = page_picture(_content(evidence, pdf), name, number)
             found = _known(pdf, name, made, sha256(made.png).hexdigest())
-    if not (evidence.has(found.pdf) and evidence.has(found.picture)):
+    if not evidence.has(found.picture):
         raise FormError(f"{quoted(called)}: found no picture of it kept, expected it chosen first")
+    for one in (pdf, found.picture):
+        evidence.check(one)
     return replace(found, origin=name)
 
 
