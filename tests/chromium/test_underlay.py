@@ -12,6 +12,7 @@ from backspan.core.model.underlay import laid_under
 from backspan.records.api import SiteRecord
 from tests.chromium.conftest import Opened
 from tests.chromium.test_pages import WIDTHS, faults
+from tests.site.pdfs import OUTLINE, pdf
 from tests.site.underlays import CORNERS, dxf, png
 
 AT = "/plan/MAIN/under"
@@ -99,3 +100,26 @@ def test_a_photograph_without_a_script_is_laid_by_typed_dots(
     body = record.entries()[-1].body
     assert isinstance(body, bodies.UnderlayLaid)
     assert body.underlay.size == (700, 500)
+
+
+def test_a_page_of_a_pdf_is_chosen_and_picked_on(opened: Opened, tmp_path: Path) -> None:
+    page = opened(AT)
+    path = tmp_path / "roof.pdf"
+    path.write_bytes(pdf(b"", OUTLINE))
+    page.set_input_files("#file", path)
+    page.click("button[value=upload]")
+    page.wait_for_selector("#choose")
+    assert faults(page) == []
+    page.fill("[name=page]", "2")
+    page.click("button[value=page]")
+    page.wait_for_selector("#under-drawing")
+    page.locator("#under-drawing").scroll_into_view_if_needed()
+    for width in WIDTHS:
+        page.set_viewport_size({"width": width, "height": 800})
+        assert page.evaluate("document.documentElement.scrollWidth") <= width
+        assert faults(page) == []
+    page.set_viewport_size({"width": 1280, "height": 800})
+    tapped(page, 1000, 500)
+    assert float(page.input_value("[name=x1]")) == pytest.approx(2917 / 2, abs=5)
+    page.click("text=another page of it")
+    page.wait_for_selector("#choose")

@@ -189,7 +189,7 @@ def test_a_drawing_without_units_asks_for_them(pages: Browser, record: SiteRecor
 @pytest.mark.parametrize(
     ("name", "content", "told"),
     [
-        ("roof.pdf", b"%PDF-1.7\n", "save a page of a PDF as a picture"),
+        ("roof.pdf", b"%PDF-1.7\n", "it was cut short"),
         ("roof.svg", SVG, "may carry a program"),
         ("roof.png", b"\x89PNG\r\n\x1a\n\0\0\0\rIHDX" + b"\0" * 13, "found no size in its header"),
         ("roof.png", b"\x89PNG\r\n\x1a\n", "found no size in its header"),

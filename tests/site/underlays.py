@@ -11,7 +11,7 @@ from tests.site.bench import TOKEN, Answer, Browser
 from tests.unit.exchange.drawings_in.drawing import content, made
 
 AT = "/plan/ROOF/under"
-PICKED = re.compile(r'name="(file|name|unit)" value="([^"]*)"')
+PICKED = re.compile(r'name="(file|name|unit|pdf|page)" value="([^"]*)"')
 
 
 def dxf(units: int = 2, *, wide: float = 60.0, marks: tuple[str, ...] = ("B1", "B2")) -> bytes:

@@ -14,7 +14,7 @@ from backspan.core.errors import BackspanError, quoted
 
 #: So many dots a side at most, and this many in all: a browser unpacks four bytes of each.
 LONGEST, MOST_DOTS = 30_000, 200_000_000
-EXPECTED = "a DXF, or a photograph as JPEG or PNG; save a page of a PDF as a picture"
+EXPECTED = "a DXF, a photograph as JPEG or PNG, or a PDF"
 _PNG, _JPEG = b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff"
 _PNG_HEADER = struct.pack(">I", 13) + b"IHDR"
 _PNG_SIZE = struct.Struct(">II")

@@ -5,7 +5,7 @@ Until the third length agrees with the tape nothing of it stands under the plan.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 from urllib.parse import urlencode
 
@@ -30,6 +30,7 @@ from backspan.web.pages.saying import refuse_since
 from backspan.web.plan.said import next_mark
 from backspan.web.plan.under_anchors import choices_of
 from backspan.web.plan.under_file import Given, given, handed_in
+from backspan.web.plan.under_page import Pages, chosen, page_of, pages_of
 from backspan.web.plan.under_picked import (
     APART,
     POINTS,
@@ -52,9 +53,10 @@ _TOLD = (FormError, DrawingError, PictureError, LaidError)
 
 @dataclass(frozen=True, slots=True)
 class Seen:
-    """What a page shows: a file, what was found of it, what was wrong."""
+    """What a page shows: a file or pages to choose from, what was found of it, what was wrong."""
 
     given: Given | None = None
+    choice: Pages | None = None
     answer: Answered | None = None
     wrong: tuple[str, ...] = ()
 
@@ -64,18 +66,17 @@ def page(request: HttpRequest, roof: str) -> HttpResponse:
     project = the_project(request)
     of = _roof(project, roof)
     said = request.POST if request.method == "POST" else request.GET
-    found, seen = None, Seen()
+    seen = Seen()
     try:
         if request.method == "POST" and said.get("does") == "upload":
-            new = handed_in(request)
-            return _picking(roof, new, request.POST.get("unit", ""))
-        if said.get("file"):
-            found = _given(request, said)
-            seen = Seen(found)
+            return _picking(roof, handed_in(request), request.POST.get("unit", ""))
+        seen = _seen(request, said)
+        if request.method == "POST" and said.get("does") == "page":
+            return _picking(roof, _chosen(request), "")
         if request.method == "POST":
-            return _done(request, project, of, found)
+            return _done(request, project, of, seen.given)
     except _TOLD as error:
-        seen = Seen(found, wrong=tuple(str(error).splitlines()))
+        seen = replace(seen, wrong=tuple(str(error).splitlines()))
     return _page(request, project, of, seen)
 
 
@@ -124,13 +125,42 @@ def _roof(project: Project, name: str) -> Roof:
     raise FormError(f"found no roof {quoted(name)}, expected one of the site")
 
 
+def _seen(request: HttpRequest, said: Any) -> Seen:
+    """What a request asks to see: a file, a page of a PDF, or the pages to choose from."""
+    if said.get("file"):
+        return Seen(_given(request, said))
+    if not said.get("pdf"):
+        return Seen()
+    evidence = workbench_of(request).record.evidence
+    pdf, name, number = (said.get(one, "") for one in ("pdf", "name", "page"))
+    if number and said.get("does") != "page":
+        return Seen(Given.of_page(page_of(evidence, pdf, name, number)))
+    return Seen(choice=pages_of(evidence, pdf, name))
+
+
 def _given(request: HttpRequest, said: Any) -> Given:
     evidence = workbench_of(request).record.evidence
     return given(evidence, said.get("file", ""), said.get("name", ""), said.get("unit", ""))
 
 
-def _picking(roof: str, new: Given, unit: str) -> HttpResponse:
-    query = urlencode({"file": new.file, "name": new.name, "unit": unit})
+def _chosen(request: HttpRequest) -> Given:
+    """The page of a PDF that a form chooses, kept as a picture."""
+    signer_of(request)
+    evidence = workbench_of(request).record.evidence
+    pdf, name, number = (request.POST.get(one, "") for one in ("pdf", "name", "page"))
+    return Given.of_page(chosen(evidence, pdf, name, number))
+
+
+def _picking(roof: str, new: Given | Pages, unit: str) -> HttpResponse:
+    """On to the points of a file, or first to its pages."""
+    if isinstance(new, Pages):
+        query = urlencode({"pdf": new.pdf, "name": new.name})
+        return go_on("plan-under", roof, query=query, at="choose")
+    if new.page is None:
+        query = urlencode({"file": new.file, "name": new.name, "unit": unit})
+    else:
+        page = new.page
+        query = urlencode({"pdf": page.pdf, "name": page.origin, "page": page.number})
     return go_on("plan-under", roof, query=query, at="pick")
 
 
@@ -138,7 +168,9 @@ def _done(request: HttpRequest, project: Project, of: Roof, found: Given | None)
     """A check, or a check that is signed."""
     does = request.POST.get("does", "")
     if found is None or does not in {"check", "sign"}:
-        raise FormError(f"found {quoted(does)}, expected upload, or check or sign with its file")
+        raise FormError(
+            f"found {quoted(does)}, expected upload, page of a PDF, or check or sign with its file"
+        )
     if does == "sign":
         return _sign(request, project, of, found)
     speaker = speaker_of(request)
@@ -146,7 +178,7 @@ def _done(request: HttpRequest, project: Project, of: Roof, found: Given | None)
     one = underlay_of_form(request.POST, found, of, by=by, at=state_of(request).on.isoformat())
     answer = answered(check_of(one), project)
     wrong = () if answer.holds else (answer.text,)
-    return _page(request, project, of, Seen(found, answer, wrong))
+    return _page(request, project, of, Seen(found, answer=answer, wrong=wrong))
 
 
 def _sign(request: HttpRequest, project: Project, of: Roof, found: Given) -> HttpResponse:
@@ -168,7 +200,7 @@ def _sign(request: HttpRequest, project: Project, of: Roof, found: Given) -> Htt
         answer = answered(check_of(one), project)
         if not answer.holds:
             raise FormError(answer.text)
-        bench.say([bodies.UnderlayLaid(of.id, one)], signer, (found.file,))
+        bench.say([bodies.UnderlayLaid(of.id, one)], signer, found.evidence)
     return go_on("plan-under", of.id, query="signed=1")
 
 
@@ -203,6 +235,7 @@ def _page(request: HttpRequest, project: Project, of: Roof, seen: Seen) -> HttpR
         not_read=wrong,
         given=found,
         seen=seen,
+        number=request.POST.get("page", ""),
         units=tuple(DrawingUnit),
         signed="signed" in request.GET,
         part=f"{100 * TOLERANCE_PART:g} %",

@@ -7,20 +7,23 @@ from collections import OrderedDict
 from dataclasses import dataclass
 from io import BytesIO
 from pathlib import PurePath
+from typing import Self
 
 from django.http import HttpRequest
 
 from backspan.core.errors import quoted
 from backspan.core.model.site import Point
 from backspan.exchange.drawings_in import DrawingUnit, DrawnIn, is_drawing, read_drawing
+from backspan.exchange.pdf_page import is_pdf
 from backspan.exchange.pictures import EXPECTED, picture_size
 from backspan.records.evidence import EvidenceFolder
 from backspan.web.application import workbench_of
 from backspan.web.pages.common import FormError
+from backspan.web.plan.under_name import a_name
+from backspan.web.plan.under_page import PageOf, Pages, taken_in
 from backspan.web.speaking import signer_of
 from backspan.web.uploads import MOST_BYTES, refuse_too_large
 
-LONGEST_NAME = 80
 #: So many drawings that were read are kept at hand; each may take seconds to read.
 _AT_HAND = 4
 _READ: OrderedDict[tuple[str, str], DrawnIn] = OrderedDict()
@@ -31,12 +34,26 @@ _PICTURES = (b"\x89PNG", b"\xff\xd8\xff")
 
 @dataclass(frozen=True, slots=True)
 class Given:
-    """A file of evidence to be laid under a plan: a drawing in its units, or a picture."""
+    """A file of evidence to be laid under a plan: a drawing in its units, or a picture.
+
+    A picture may be of a page of a PDF, which is evidence beside it.
+    """
 
     file: str
     name: str
     drawn: DrawnIn | None = None
     size: tuple[int, int] | None = None
+    page: PageOf | None = None
+
+    @classmethod
+    def of_page(cls, page: PageOf) -> Self:
+        """The picture of a page."""
+        return cls(page.picture, page.name, size=page.size, page=page)
+
+    @property
+    def evidence(self) -> tuple[str, ...]:
+        """The files that show it: what it was made of stands beside it."""
+        return (self.file,) if self.page is None else (self.file, self.page.pdf)
 
     @property
     def unit(self) -> str:
@@ -67,6 +84,8 @@ class Given:
     @property
     def told(self) -> str:
         """What it is, in a line."""
+        if self.page is not None:
+            return self.page.told
         if self.drawn is None:
             across, down = self.size or (0, 0)
             return f"a picture of {across:,} by {down:,} dots"
@@ -75,8 +94,8 @@ class Given:
         return f"a drawing of {many:,} lines, {size}, in {units.unit} ({units.said})"
 
 
-def handed_in(request: HttpRequest) -> Given:
-    """The file of a form, judged and then kept.
+def handed_in(request: HttpRequest) -> Given | Pages:
+    """The file of a form, judged and then kept; a PDF of several pages is to be chosen from.
 
     Raises FormError, DrawingError, PictureError with nothing kept for one that cannot be laid
     under a plan; NobodySpeaksError where nobody said who hands it in.
@@ -89,8 +108,12 @@ def handed_in(request: HttpRequest) -> Given:
     content = file.read(MOST_BYTES + 1)
     name = a_name(PurePath(file.name or "file").name)
     unit = request.POST.get("unit", "")
+    evidence = workbench_of(request).record.evidence
+    if is_pdf(content):
+        of_pdf = taken_in(evidence, content, name)
+        return of_pdf if isinstance(of_pdf, Pages) else Given.of_page(of_pdf)
     found = _read(content, "", name, unit)
-    kept = workbench_of(request).record.evidence.keep(BytesIO(content))
+    kept = evidence.keep(BytesIO(content))
     given = Given(kept, name, found.drawn, found.size)
     if given.drawn is not None:
         with _READING:
@@ -112,16 +135,6 @@ def given(evidence: EvidenceFolder, file: str, name: str, unit: str) -> Given:
         if found.drawn is not None:
             _keep_at_hand((file, unit), found.drawn)
     return found
-
-
-def a_name(text: str) -> str:
-    """The name of a file on one line. Raises FormError for one that is none."""
-    text = text.strip()
-    if not text or len(text) > LONGEST_NAME or not text.isprintable():
-        raise FormError(
-            f"The file's name: found {quoted(text)}, expected one line of 1 to {LONGEST_NAME} signs"
-        )
-    return text
 
 
 def _read(content: bytes, file: str, name: str, unit: str) -> Given:
