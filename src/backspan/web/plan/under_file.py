@@ -56,6 +56,12 @@ class Given:
         return (self.file,) if self.page is None else (self.file, self.page.pdf)
 
     @property
+    def unit_word(self) -> str:
+        """The same as people say it."""
+        named = {"in": "inches", "ft": "feet", "survey ft": "survey feet", "m": "metres"}
+        return named.get(self.unit, self.unit)
+
+    @property
     def unit(self) -> str:
         """The unit in which places on it are typed; a picture's are its dots."""
         return "dots" if self.drawn is None else str(self.drawn.units.unit)
@@ -91,7 +97,7 @@ class Given:
             return f"a picture of {across:,} by {down:,} dots"
         units = self.drawn.units
         many, size = len(self.drawn.lines), self.drawn.size.told
-        return f"a drawing of {many:,} lines, {size}, in {units.unit} ({units.said})"
+        return f"a drawing of {many:,} lines, {size}, in {self.unit_word} ({units.said})"
 
 
 def handed_in(request: HttpRequest) -> Given | Pages:
