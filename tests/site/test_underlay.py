@@ -49,7 +49,7 @@ def test_a_drawing_lies_under_the_plan_once_it_is_checked_and_signed(
     before = len(record.entries())
     shown = handed_in(pages, "roof.dxf", dxf())
     assert shown.status == 200
-    assert "in ft (the file says)" in shown.plain
+    assert "in feet (the file says)" in shown.plain
     (kept,) = record.evidence.all()
     drawn = re.search(r'<image href="([^"]+)"', shown.text)
     assert drawn is not None
@@ -180,7 +180,7 @@ def test_a_drawing_without_units_asks_for_them(pages: Browser, record: SiteRecor
     assert record.evidence.all() == ()
     shown = handed_in(pages, "roof.dxf", dxf(units=0), unit="ft")
     assert shown.status == 200
-    assert "in ft (you said)" in shown.plain
+    assert "in feet (you said)" in shown.plain
     assert picked(pages, shown, does="sign", **CORNERS).status == 200
     assert not nothing_under(pages)
     assert handed_in(pages, "roof.dxf", dxf(), unit="cubits").status == 400
