@@ -16,7 +16,7 @@ from backspan.drawings.geometry import Box, corners
 from backspan.drawings.legend import legend, legend_height
 from backspan.drawings.lettering import text_width
 from backspan.drawings.scene import Layer, Line, Part, Polygon, Scale, Shape, SymbolName
-from backspan.drawings.tables import GAP, SIGN_ROOM, Cell, Column, table
+from backspan.drawings.tables import GAP, ROW, SIGN_ROOM, Cell, Column, table
 
 MARGIN = 8.0
 COLUMN = 98.0
@@ -171,18 +171,23 @@ def _preparer(project: Project, language: Language) -> str:
 
 
 def _upper(content: SheetContent, size: SheetSize, top: float, floor: float) -> Flow:
-    """Legend, answers, basis and caution; the table is cut where the column has no more room."""
+    """Legend, answers, basis and caution; the table is cut where the column has no more room.
+
+    Sooner than its answers a sheet gives up the titles of its rule sets, which every paper prints.
+    """
     language = content.language
     flow = _flow(size, top, language)
-    rest = _lower(content, size, 0.0)
-    room_for_table = (top - floor) - _legend_height(content) + rest.y
+    room = (top - floor) - _legend_height(content)
+    rows = 0 if content.table is None else len(content.table.rows)
+    titles = room + _lower(content, size, 0.0).y >= HEADING * 2.5 + (rows + 1) * ROW
+    room_for_table = room + _lower(content, size, 0.0, titles=titles).y
     flow.heading(language.drawn("legend"))
     flow.shapes += legend(
         content.legend, left=flow.left, right=flow.right, top=flow.y, language=language
     )
     flow.space(legend_height(content.legend))
     _table(flow, content.table, room=room_for_table)
-    flow.shapes += _lower(content, size, flow.y).shapes
+    flow.shapes += _lower(content, size, flow.y, titles=titles).shapes
     return flow
 
 
@@ -190,14 +195,14 @@ def _legend_height(content: SheetContent) -> float:
     return legend_height(content.legend) + HEADING * 1.65
 
 
-def _lower(content: SheetContent, size: SheetSize, top: float) -> Flow:
+def _lower(content: SheetContent, size: SheetSize, top: float, *, titles: bool = True) -> Flow:
     language = content.language
     flow = _flow(size, top, language)
     flow.rule()
     flow.heading(language.drawn("basis"))
     for line in content.basis[:5]:
         words = language.drawn("edition", rule_set=line.rule_set, edition=line.edition)
-        flow.paragraph(f"{words}: {line.title}" if line.title else words, most=2)
+        flow.paragraph(f"{words}: {line.title}" if titles and line.title else words, most=2)
         for value, reading in line.readings[:2]:
             flow.paragraph(f"{value}: {reading}", indent=3.0, most=1)
     if len(content.basis) > 5:  # noqa: PLR2004 - what the column holds

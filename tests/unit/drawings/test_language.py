@@ -77,6 +77,7 @@ KEPT = (
     "suspension wire rope",
     "sewn eye of the lifeline",
     "letter of 3 March 2026",
+    "Dimensions and properties of steel shapes",
 )
 
 

@@ -21,7 +21,8 @@ def test_a_sheet_is_printed_at_its_own_size(units: Style) -> None:
     pdf = paper_pdf(content, issued=ON)
     (page,) = pypdfium2.PdfDocument(pdf)
     assert page.get_size() == pytest.approx((scene.width * POINTS, scene.height * POINTS), abs=0.1)
-    assert "Seen from outside" in page.get_textpage().get_text_range()
+    # Where much of a sheet stands in one column the reader may take its lines for columns.
+    assert "Seenfromoutside" in "".join(page.get_textpage().get_text_range().split())
     assert paper_pdf(content, issued=ON) == pdf
 
 

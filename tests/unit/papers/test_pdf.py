@@ -12,6 +12,7 @@ from backspan.core.quantities import Style, display, shared_unit
 from backspan.core.review.front import front_data
 from backspan.core.words import ENGLISH, english, shown
 from backspan.papers import PaperError, paper_pdf
+from tests.unit.core.rigs import put
 from tests.unit.papers.sample import EVERYTHING, ON, demo, package, paper, part, reviews
 
 
@@ -193,3 +194,34 @@ def test_a_package_that_cannot_be_set_says_so() -> None:
 
     with pytest.raises(PaperError, match="could not be set"):
         paper_pdf(broken, issued=ON)
+
+
+def upon_each_other(pdf: bytes) -> list[tuple[str, str]]:
+    """Pairs of characters of which one covers much of the other; two of a ligature share a box."""
+    found = []
+    for page in pypdfium2.PdfDocument(pdf):
+        text = page.get_textpage()
+        boxes = {
+            text.get_charbox(at): text.get_text_range(at, 1) for at in range(text.count_chars())
+        }
+        placed = sorted((box, one) for box, one in boxes.items() if one.strip() and box[0] < box[2])
+        for index, (first, one) in enumerate(placed):
+            for second, other in placed[index + 1 :]:
+                if second[0] >= first[2]:
+                    break
+                wide = min(first[2], second[2]) - max(first[0], second[0])
+                high = min(first[3], second[3]) - max(first[1], second[1])
+                least = min((box[2] - box[0]) * (box[3] - box[1]) for box in (first, second))
+                if wide > 0 and high > 0 and wide * high > 0.4 * least:
+                    found.append((one, other))
+    return found
+
+
+def test_a_long_formula_does_not_run_over_its_neighbour() -> None:
+    """The plain beam of T1, held by nobody: how it turns over governs its second page."""
+    site = demo()
+    at = next(index for index, one in enumerate(site.drops) if one.id == "T1")
+    beam = ("drops", at, "rig", "suspension_points", 0, "counterweighted_beam")
+    loose = put(site, (*beam, "unbraced_length"), None)
+    assert part(loose, "T1")["calculation"]["check"] == "beam-strength"
+    assert upon_each_other(paper_pdf(paper(loose, "T1"), issued=ON)) == []

@@ -39,10 +39,17 @@ _FUNCTIONS: Mapping[Function, str] = {
 _SQUARED = re.compile(r"(?<=\d )((?:[a-z]+/)?(?:mm?|s|ft|in))2$")
 
 
+#: Greek letters that symbols begin with, by their names.
+GREEK = frozenset({"delta"})
+
+
 def typst_symbol(symbol: str) -> str:
-    """The markup of a symbol such as W, P_r or M_req: the base in italics, the rest set low."""
+    """The markup of a symbol such as W, P_r or M_req: the base in italics, the rest set low.
+
+    A Greek letter is written by its name, which the markup knows too.
+    """
     base, _, low = symbol.partition("_")
-    letter = base if len(base) == 1 else f'"{base}"'
+    letter = base if len(base) == 1 or base in GREEK else f'"{base}"'
     return f'{letter}_"{low}"' if low else letter
 
 
