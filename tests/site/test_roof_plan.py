@@ -126,6 +126,19 @@ def test_what_was_stated_since_is_not_written_over(pages: Browser, record: SiteR
     assert len(record.entries()) == before
 
 
+def test_a_length_that_was_found_since_is_not_written_over(
+    pages: Browser, record: SiteRecord
+) -> None:
+    acts = draft_of(sent(pages, verb="move", of=POINT, reach="2 ft"))
+    old = carried(pages, acts)
+    other = draft_of(sent(pages, verb="move", of=POINT, reach="1 ft 7 in"))
+    sent(pages, draft=other, does="sign", known="measured")
+    before = len(record.entries())
+    page = pages.send(AT, {**old, "does": "sign", "known": "measured"})
+    assert "Since you opened this page somebody stated" in page.plain
+    assert len(record.entries()) == before
+
+
 @pytest.mark.parametrize(
     ("fields", "told"),
     [

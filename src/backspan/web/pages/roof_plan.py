@@ -23,7 +23,7 @@ from backspan.drawings.surface import groups, surface_of
 from backspan.drawings.things import path_in, path_text
 from backspan.web.describing import describe, the_project
 from backspan.web.falling import fallen_with
-from backspan.web.pages.common import FormError, filled, go_on, state_of
+from backspan.web.pages.common import FormError, filled, go_on, refuse_unseen, state_of
 from backspan.web.plan.acts import meant, measured
 from backspan.web.plan.drawn import (
     Reviews,
@@ -172,6 +172,9 @@ def _sign(request: HttpRequest, state: DayState, sheet: Sheet, roof: str) -> Htt
     at = state.on.isoformat()
     says = Statement(Evidence(known), speaker.person, at, document)
     site = signed(sheet, Hand(sheet.recorded.units, says))
+    for drop in touched(sheet.recorded, site):
+        if any(one.id == drop for one in sheet.recorded.drops):
+            refuse_unseen(request, state, drop)
     describe(request, entries_between(sheet.recorded, site))
     return go_on("roof-plan", roof, query="signed=1")
 
