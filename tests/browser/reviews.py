@@ -84,6 +84,8 @@ def _plain(value: Any) -> Any:
         return value.name
     if isinstance(value, tuple):
         return [_plain(item) for item in value]
+    if isinstance(value, Mapping):
+        return {name: _plain(item) for name, item in value.items()}
     if is_dataclass(value):
         return {field.name: _plain(getattr(value, field.name)) for field in fields(value)}
     return value
