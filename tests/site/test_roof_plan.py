@@ -206,6 +206,12 @@ def test_only_what_changed_comes_back_to_a_script(pages: Browser) -> None:
     page = pages.send(AT, fields, HTTP_X_PART="plan")
     assert re.findall(r'data-part="([^"]+)"', page.text) == ["drops-S", "rig-D"]
     assert "<header" not in page.text
+    assert 'id="look-at"' not in page.text
+    fields |= {"verb": "place anchor", "x": "9", "y": "6"}
+    assert "anchor A4" in pages.send(AT, fields, HTTP_X_PART="plan").plain
+    ends = {"draft": json.dumps(draft_of(sent(pages, **PLACE_ANCHOR))), "does": "undo"}
+    undone = pages.send(AT, {**fields, **ends}, HTTP_X_PART="plan")
+    assert 'id="look-at"' in undone.text
 
 
 def test_a_strip_never_keeps_an_answer_that_no_longer_holds(pages: Browser) -> None:

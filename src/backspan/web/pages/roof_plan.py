@@ -36,7 +36,7 @@ from backspan.web.plan.drawn import (
     with_draft,
 )
 from backspan.web.plan.said import Said, next_anchor, next_mark
-from backspan.web.plan.told import Told, history, things_of, told_of
+from backspan.web.plan.told import Told, history, same_things, things_of, told_of
 from backspan.web.plan.under_shown import LAYER, lying_under, under_group
 from backspan.web.speaking import signer_of
 from backspan.web.workbench import DayState
@@ -231,13 +231,13 @@ def _parts(
     # An answer that no longer holds goes from the plan, as one that was asked comes upon it.
     asked = found.touched | frozenset(touched(sheet.recorded, stood))
     drawn = groups(surface, sheet.site, found, roof, was=before, asked=asked) if there else ()
-    things = list(things_of(sheet.site, _roof(sheet.site, roof)))
-    same = before is not None and things == list(things_of(stood, _roof(stood, roof)))
+    same = before is not None and same_things(before, sheet.site, roof)
+    things = () if same else tuple(things_of(sheet.site, _roof(sheet.site, roof)))
     return filled(
         request,
         "plan/parts.html",
         drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
-        things=() if same else things,
+        things=things,
         **_side(state, roof, seen, found),
     )
 

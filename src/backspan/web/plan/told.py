@@ -98,6 +98,33 @@ def things_of(project: Project, roof: Roof) -> Iterator[tuple[str, str]]:
             yield path_text((*rig, "lifelines", line.id)), f"{drop.id} lifeline {line.id}"
 
 
+def same_things(before: Project, after: Project, roof: str) -> bool:
+    """Whether the plan of a roof has the very things in both, wherever they are now."""
+    return _names(before, after, roof) == _names(after, before, roof)
+
+
+def _names(project: Project, other: Project, roof: str) -> list[object]:
+    """Names of all that is not the same record in another site: what is has the same names."""
+    roofs = (one for one in project.site.roofs if one.id == roof)
+    others = {*map(id, other.site.roofs), *map(id, other.drops)}
+    found: list[object] = [
+        (
+            tuple(one.id for one in (*of.edges, *of.anchors)),
+            tuple((one.id, one.name) for one in of.obstacles),
+            (of.name, len(of.outline)),
+        )
+        for of in roofs
+        if id(of) not in others
+    ]
+    for drop in project.drops:
+        if drop.roof == roof and id(drop) not in others:
+            points = () if drop.rig is None else drop.rig.suspension_points
+            lines = () if drop.rig is None else drop.rig.lines
+            ties = tuple((one.id, tuple(tie.id for tie in one.tied)) for one in points)
+            found.append((drop.id, ties, tuple(one.id for one in lines)))
+    return found
+
+
 _FEW = 6
 
 
