@@ -109,7 +109,8 @@ def _names(project: Project, other: Project, roof: str) -> list[object]:
     others = {*map(id, other.site.roofs), *map(id, other.drops)}
     found: list[object] = [
         (
-            tuple(one.id for one in (*of.edges, *of.anchors)),
+            tuple(one.id for one in of.edges),
+            tuple(one.id for one in of.anchors),
             tuple((one.id, one.name) for one in of.obstacles),
             (of.name, len(of.outline)),
         )
