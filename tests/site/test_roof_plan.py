@@ -323,3 +323,40 @@ def test_what_is_pointed_at_tells_its_last_statement(pages: Browser) -> None:
     assert "M. Taper" in told.text
     assert pages.get(f"{AT}?part=last&of=site/roofs/ROOF/anchors/A0").text == ""
     assert pages.get(f"{AT}?part=last&of=kit/hoists/H").text == ""
+
+
+def strip_of(pages: Browser, acts: list[dict[str, Any]], edge: str = "S") -> str:
+    """The strips over an edge as a script gets them, with all that was drawn."""
+    look = {**carried(pages, acts), "does": "look", "all": "1"}
+    whole = pages.send(AT, look, HTTP_X_PART="plan").text
+    start = whole.index(f'data-part="drops-{edge}"')
+    return whole[start : whole.index("data-part=", start + 9)]
+
+
+def test_the_drop_that_a_rig_left_keeps_no_answer(pages: Browser) -> None:
+    """What hung there answered; nothing does now."""
+    page = sent(pages, verb="place drop", edge="S", along="32 ft", width="20 ft", mark="D2")
+    page = sent(pages, draft=draft_of(page), verb="carry", of="drops/D2", source="D")
+    recorded = pages.get(f"{AT}?part=answers").text
+    assert ">pass</text>" in recorded
+    assert ">pass</text>" not in strip_of(pages, draft_of(page))
+    assert re.search(r"\bD\b.*\bD2\b", page.plain[page.plain.index("It would answer") :])
+
+
+def test_a_drop_that_shares_a_thing_with_one_that_changed_is_asked_too(pages: Browser) -> None:
+    """A beam with a tag is in one place: taken into another drop, it is in two."""
+    page = sent(pages, verb="place drop", edge="S", along="32 ft", width="20 ft", mark="D2")
+    page = sent(
+        pages,
+        draft=draft_of(page),
+        verb="place point",
+        of="drops/D2",
+        station="34 ft",
+        mark="L",
+        hoist="H",
+        beam="B-1",
+    )
+    assert page.status == 200, page.plain
+    told = page.plain[page.plain.index("It would answer") : page.plain.index("Sign it")]
+    assert re.search(r"\bD [^ ]+ fail\b", told), told
+    assert ">pass</text>" not in strip_of(pages, draft_of(page))

@@ -110,19 +110,10 @@ def _extent(
         yield from (beam.at(beam.picture.left), beam.at(beam.picture.right))
     out = next(edge_line(edge) for edge in roof.edges if edge.id == drop.edge).outward
     stub = frame.real(STUB)
-    for name in _anchors_of(drop):
-        for anchor in roof.anchors:
-            if anchor.id == name:
-                yield anchor.at
-                yield (anchor.at[0] + out[0] * stub, anchor.at[1] + out[1] * stub)
-
-
-def _anchors_of(drop: Drop) -> Iterator[str]:
-    if drop.rig is None:
-        return
-    for point in drop.rig.suspension_points:
-        yield from (tieback.anchor for tieback in point.tied if tieback.anchor is not None)
-    yield from (lifeline.anchor for lifeline in drop.rig.lines)
+    for anchor in roof.anchors:
+        if drop.rig is not None and anchor.id in drop.rig.anchors:
+            yield anchor.at
+            yield (anchor.at[0] + out[0] * stub, anchor.at[1] + out[1] * stub)
 
 
 def _draw(
@@ -144,7 +135,7 @@ def _draw(
     canvas.add(*within(building.shapes, seen))
     draw_drops(canvas, roof, (drop,), reviews, units, gaps=False)
     draw_rigs(canvas, roof, (drop,), beams, units)
-    names = set(_anchors_of(drop))
+    names = frozenset[str]() if drop.rig is None else drop.rig.anchors
     own = tuple(anchor for anchor in roof.anchors if anchor.id in names)
     draw_anchors(canvas, replace(roof, anchors=own), units)
     obstacles = tuple(_obstacles_seen(roof, seen))

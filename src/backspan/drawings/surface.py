@@ -158,7 +158,8 @@ def _to_draw(
     moved = set() if before is None else _moved(before, roof)
     for drop in project.drops:
         same = before is not None and stood.get(drop.id) == drop
-        if drop.roof == roof.id and not (same and moved.isdisjoint(_ends_on(drop))):
+        ends_on = frozenset[str]() if drop.rig is None else drop.rig.anchors
+        if drop.roof == roof.id and not (same and moved.isdisjoint(ends_on)):
             yield drop
 
 
@@ -186,10 +187,3 @@ def _moved(before: Roof, roof: Roof) -> set[str]:
         return {one.id for one in roof.anchors}
     stood = {one.id: one.at for one in before.anchors}
     return {one.id for one in roof.anchors if stood.get(one.id) != one.at}
-
-
-def _ends_on(drop: Drop) -> Iterator[str]:
-    if drop.rig is not None:
-        yield from (one.anchor for one in drop.rig.lines)
-        for point in drop.rig.suspension_points:
-            yield from (one.anchor for one in point.tied if one.anchor is not None)

@@ -15,13 +15,11 @@ from backspan.core.findings import Review
 from backspan.core.ledger.document import Path, at, checked, put
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
-from backspan.core.quantities import LENGTH, Style, display
+from backspan.core.quantities import LENGTH, TAPE_STEP, Style, display
 from backspan.core.review.run import case_of, review_findings
 from backspan.core.wire import from_data
 from backspan.web.workbench import DayState
 
-#: Of a slider, in metres: what a tape shows (core/quantities/style has the same steps).
-_HALF_INCH, _TEN_MM = 0.0127, 0.01
 _MOST = 4.0
 _LARGEST = 10_000
 #: Steps of a path before it is within its drop.
@@ -61,7 +59,7 @@ class Tried:
 
 def sliders(project: Project, drop: str) -> Iterator[Slider]:
     """What may be tried of a drop's rig: what is stated of reach, backspan and pieces."""
-    step = _HALF_INCH if project.units is Style.US else _TEN_MM
+    step = TAPE_STEP[project.units]
     rig = next(one.rig for one in project.drops if one.id == drop)
     for point in () if rig is None else rig.suspension_points:
         beam = point.counterweighted_beam

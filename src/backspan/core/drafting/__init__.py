@@ -7,7 +7,7 @@ sites and says as entries what differs.
 
 from backspan.core.drafting.draft import Draft, DraftError, act_of, data_of, drawn
 from backspan.core.drafting.entries import entries_between
-from backspan.core.drafting.snapping import Snapped, distance, seen_from, snapped, squared
+from backspan.core.drafting.snapping import Snapped, distance, seen_from, snapped, squared, stepped
 
 __all__ = [
     "Draft",
@@ -21,4 +21,5 @@ __all__ = [
     "seen_from",
     "snapped",
     "squared",
+    "stepped",
 ]

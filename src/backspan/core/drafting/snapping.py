@@ -14,10 +14,7 @@ from dataclasses import dataclass
 from backspan.core.model.site import Edge, Point, Roof
 from backspan.core.model.walked import along_and_back, edge_length, on_plan
 from backspan.core.numbers import root
-from backspan.core.quantities import Length, Style
-
-#: What a tape shows (core/quantities/style has the same steps).
-_HALF_INCH, _TEN_MM = 0.0127, 0.01
+from backspan.core.quantities import TAPE_STEP, Length, Style
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,9 +57,8 @@ def snapped(roof: Roof, at: Point, *, within: Length, style: Style = Style.US) -
     if corner is not None and distance(corner, at) <= within:
         return Snapped(corner, "a corner", _first(roof, corner))
     edge = _edge_beside(roof, at, within)
-    step = _HALF_INCH if style is Style.US else _TEN_MM
     if edge is not None:
-        along = _stepped(along_and_back(edge, at)[0], step)
+        along = stepped(along_and_back(edge, at)[0], style)
         place = on_plan(edge, along=along, back=0.0)
         return Snapped(place, f"edge {edge.id}", Seen(edge.id, along, 0.0))
     seen = _first(roof, at)
@@ -75,8 +71,8 @@ def snapped(roof: Roof, at: Point, *, within: Length, style: Style = Style.US) -
         _in_row(length, row, within)
         for length, row in zip((seen.along, seen.back), rows, strict=True)
     )
-    along = along if with_along else _stepped(along, step)
-    back = back if with_back else _stepped(back, step)
+    along = along if with_along else stepped(along, style)
+    back = back if with_back else stepped(back, style)
     names = dict.fromkeys(one for one in (with_along, with_back) if one)
     to = f"in line with {' and '.join(names)}" if names else ""
     return Snapped(on_plan(edge, along=along, back=back), to, Seen(edge.id, along, back))
@@ -91,7 +87,6 @@ def squared(
     length is a whole step of the tape. A last corner on the first closes the outline and is left
     out.
     """
-    step = _HALF_INCH if style is Style.US else _TEN_MM
     found: list[Point] = []
     along: Point = (1.0, 0.0)
     for corner in corners:
@@ -101,7 +96,7 @@ def squared(
         (x, y), (u, v) = found[-1], corner
         far = (u - x) * along[0] + (v - y) * along[1]
         aside = (v - y) * along[0] - (u - x) * along[1]
-        far, aside = (0.0 if abs(one) <= within else _stepped(one, step) for one in (far, aside))
+        far, aside = (0.0 if abs(one) <= within else stepped(one, style) for one in (far, aside))
         if len(found) > 1 and distance(corner, found[0]) <= within:
             break
         found.append((x + far * along[0] - aside * along[1], y + far * along[1] + aside * along[0]))
@@ -143,5 +138,7 @@ def _in_row(length: Length, rows: Mapping[str, Length], within: Length) -> tuple
     return (found, name) if off < within else (length, "")
 
 
-def _stepped(length: Length, step: Length) -> Length:
+def stepped(length: Length, style: Style) -> Length:
+    """A length in whole steps of a tape."""
+    step = TAPE_STEP[style]
     return round(length / step) * step

@@ -368,6 +368,12 @@ class Rig:
         """The lifelines that are stated."""
         return self.lifelines or ()
 
+    @property
+    def anchors(self) -> frozenset[str]:
+        """The anchors that its tiebacks and lifelines end on."""
+        ties = (tie.anchor for point in self.suspension_points for tie in point.tied)
+        return frozenset(one for one in (*ties, *(line.anchor for line in self.lines)) if one)
+
 
 @dataclass(frozen=True, slots=True)
 class Drop:

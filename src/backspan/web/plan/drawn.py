@@ -15,6 +15,7 @@ from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.quantities import Length
 from backspan.core.review.front import front_data
 from backspan.core.review.run import case_of, review_findings
+from backspan.core.sheet.uses import uses_of
 from backspan.exchange.parse import ProjectError
 from backspan.exchange.same_rig import same_rig
 from backspan.web.workbench import DayState
@@ -90,23 +91,36 @@ def _place_of(one: SuspensionPoint, shift: Length) -> dict[str, Any]:
 
 
 def touched(before: Project, after: Project) -> tuple[str, ...]:
-    """The drops with a rig that look otherwise, or one of whose anchors or edges does."""
-    stood = {one.id: one for one in before.drops}
-    roofs = {one.id: one for one in before.site.roofs}
-    moved: dict[str, set[str]] = {}
+    """The drops whose review may answer otherwise: what it looks at is not as before.
+
+    That is the drop itself, its roof's edges and obstacles, the anchors its lines end on; and what
+    a drop that changed shares with it: a thing with a tag is in one place, and lines of two drops
+    may end on one anchor.
+    """
+    stood, roofs = {one.id: one for one in before.drops}, {one.id: one for one in before.site.roofs}
+    changed = [(stood.get(one.id), one) for one in after.drops if stood.get(one.id) != one]
+    built, moved = set[str](), set[str]()
     for roof in after.site.roofs:
         was = roofs.get(roof.id)
+        if was is None or (was.edges, was.obstacles) != (roof.edges, roof.obstacles):
+            built.add(roof.id)
         known = set() if was is None else set(was.anchors)
-        built = was is not None and (was.edges, was.obstacles) == (roof.edges, roof.obstacles)
-        moved[roof.id] = {one.id for one in roof.anchors if not built or one not in known}
-        if not built:
-            moved[roof.id].add("")
+        moved |= {one.id for one in roof.anchors if one not in known}
+    shared = {name for pair in changed for one in pair for name in _shares(one)} | moved
+    own = {one.id for _, one in changed}
     return tuple(
         one.id
         for one in after.drops
-        if one.rig is not None
-        and (stood.get(one.id) != one or moved.get(one.roof, set()) & {"", *_anchors(one)})
+        if one.id in own
+        or (one.rig is not None and (one.roof in built or not shared.isdisjoint(_shares(one))))
     )
+
+
+def _shares(drop: Drop | None) -> frozenset[str]:
+    """What a drop's rig names that another one's may: things of the kit, and anchors."""
+    if drop is None or drop.rig is None:
+        return frozenset()
+    return drop.rig.anchors | {one.name for one in uses_of(drop.rig, drop.id) if one.name}
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,16 +138,13 @@ class Reviews(Mapping[str, Review]):
         """The review of a drop. Raises KeyError where none holds."""
         if name in self.touched:
             return self.asked[name]
-        if name not in self:
+        if all(one.id != name for one in self.state.described.drops):
             raise KeyError(name)
         return self.state.review(name)
 
-    def __contains__(self, name: object) -> bool:
-        return name in self.asked if name in self.touched else name in set(self)
-
     def __iter__(self) -> Iterator[str]:
-        names = (one.id for one in self.state.described.drops)
-        return (one for one in names if one not in self.touched or one in self.asked)
+        yield from self.asked
+        yield from (one.id for one in self.state.described.drops if one.id not in self.touched)
 
     def __len__(self) -> int:
         return sum(1 for _ in self)
@@ -171,13 +182,6 @@ def reviewed(state: DayState, site: Project, name: str) -> Review:
 def signed(sheet: Sheet, hand: Hand) -> Project:
     """The site as whoever signs draws it."""
     return drawn(sheet.recorded, sheet.draft.acts, replace(hand, carried=carried))
-
-
-def _anchors(drop: Drop) -> Iterator[str]:
-    rig = drop.rig or Rig()
-    yield from (one.anchor for one in rig.lines)
-    for point in rig.suspension_points:
-        yield from (one.anchor for one in point.tied if one.anchor is not None)
 
 
 def _acts(text: str) -> Iterator[Any]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from backspan.core.drafting import DraftError, snapped
+from backspan.core.drafting import DraftError, snapped, stepped
 from backspan.core.drafting.acting import Act, drop_of, edge_of, one_of, point_of, rig_of, roof_of
 from backspan.core.drafting.building import MoveCorner, MoveEdge
 from backspan.core.drafting.rigging import LeadLifeline, Measure, MoveBeam, MoveDrop, MovePoint
@@ -19,7 +19,7 @@ from backspan.core.model.rigs import CounterweightedBeam
 from backspan.core.model.site import Edge, Point
 from backspan.core.model.walked import along_and_back, on_plan
 from backspan.core.quantities import Length
-from backspan.web.plan.said import Said, metres, step_of
+from backspan.web.plan.said import Said, metres
 
 
 def move(said: Said) -> Act:
@@ -53,10 +53,9 @@ def _out(said: Said, roof: str, name: str) -> Length:
     if said.has("out"):
         return said.length("out", "Outward by")
     edge = edge_of(roof_of(said.project, roof), name)
-    step = step_of(said.project.units)
     _, to_back = along_and_back(edge, said.pointed())
     _, from_back = along_and_back(edge, said.pointed("0"))
-    return round((from_back - to_back) / step) * step
+    return stepped(from_back - to_back, said.project.units)
 
 
 def _nudged(said: Said, stood: Point) -> Point | None:
@@ -70,8 +69,7 @@ def _shift(said: Said) -> Point:
     """How far something was moved: from one place that was pointed at to another, or typed."""
     if said.has("x", "x0"):
         (x, y), (from_x, from_y) = said.pointed(), said.pointed("0")
-        step = step_of(said.project.units)
-        return round((x - from_x) / step) * step, round((y - from_y) / step) * step
+        return stepped(x - from_x, said.project.units), stepped(y - from_y, said.project.units)
     return said.length("across", "Across the plan"), said.length("up", "Up the plan")
 
 
@@ -136,8 +134,7 @@ def _move_point(said: Said, drop: str, point: str, part: list[str]) -> Act:
     stated = None if beam is None else _stated(beam, measure)
     if stated is None:
         raise DraftError(f"found no {measure} of {drop}/{point} stated, expected it to be typed")
-    step = step_of(said.project.units)
-    return MoveBeam(drop, point, measure, round((stated + sign * inward) / step) * step)
+    return MoveBeam(drop, point, measure, stepped(stated + sign * inward, said.project.units))
 
 
 def _stated(beam: CounterweightedBeam, measure: Measure) -> Length | None:

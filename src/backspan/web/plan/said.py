@@ -15,7 +15,7 @@ from backspan.core.errors import quoted
 from backspan.core.model.project import Project
 from backspan.core.model.site import Point, Roof
 from backspan.core.model.walked import on_plan
-from backspan.core.quantities import LENGTH, Length, QuantityError, Style, parse
+from backspan.core.quantities import LENGTH, Length, QuantityError, parse
 from backspan.drawings.things import path_in
 
 _LONGEST = 100
@@ -79,15 +79,6 @@ class Said:
             along, back = self.length("along", "Along it"), self.length("back", "Back from it")
             return on_plan(edge, along=along, back=back)
         return self.length("across", "Across the plan"), self.length("up", "Up the plan")
-
-
-#: What a tape shows (core/quantities/style has the same steps).
-_HALF_INCH, _TEN_MM = 0.0127, 0.01
-
-
-def step_of(style: Style) -> Length:
-    """The least that a tape shows."""
-    return _HALF_INCH if style is Style.US else _TEN_MM
 
 
 def metres(text: str) -> Length:
