@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from decimal import Decimal
 from typing import Any
 
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop
+from backspan.core.model.rigs import Drop, SuspensionPoint
+from backspan.core.quantities import Length
 from backspan.exchange.parse import parse_part
 from backspan.exchange.parse.filled import filled
 from backspan.exchange.written import part_data
@@ -26,3 +28,21 @@ def same_rig(project: Project, drop: str, rig: Mapping[str, Any], *, source: str
     ]
     said = filled({**data, "drops": drops})["drops"]
     return parse_part(next(one for one in said if one["id"] == drop), Drop, "form")
+
+
+def point_moved(one: SuspensionPoint, written: Mapping[str, Any], *, by: Length) -> dict[str, Any]:
+    """A point as a project file has it that was moved: by its id, with what is so at its place."""
+    data = {**written, "id": one.id}
+    data.setdefault("station", f"{Decimal(repr(one.station + by)):f} m")
+    ties = written.get("tiebacks", [])
+    data["tiebacks"] = [
+        {"id": tie.id, **(ties[number] if number < len(ties) else {})}
+        for number, tie in enumerate(one.tied)
+    ]
+    if one.tiebacks is None:
+        del data["tiebacks"]
+    if one.connectors is not None:
+        data["connectors"] = [{} for _ in one.connectors]
+    if one.counterweighted_beam is not None:
+        data.setdefault("counterweighted_beam", {})
+    return data

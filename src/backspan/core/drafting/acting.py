@@ -10,6 +10,7 @@ from backspan.core.errors import BackspanError, quoted
 from backspan.core.model.crossing import crossings
 from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.identifiers import did_you_mean
+from backspan.core.model.in_place import Named, in_place
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.model.site import Edge, Point, Roof
@@ -19,14 +20,6 @@ from backspan.core.quantities import LENGTH, Length, Style, display
 
 class DraftError(BackspanError, ValueError):
     """An act that cannot be done; says what was found and what was expected."""
-
-
-class Named(Protocol):
-    """A thing of the site that has an id."""
-
-    @property
-    def id(self) -> str:
-        """Its id."""
 
 
 T = TypeVar("T", bound=Named)
@@ -95,11 +88,6 @@ def new_id(there: Iterable[Named], name: str, kind: str) -> str:
     if any(one.id == name for one in there):
         raise DraftError(f"found {kind} {quoted(name)} a second time, expected a mark of its own")
     return name
-
-
-def in_place(there: Iterable[T], new: T) -> tuple[T, ...]:
-    """The things with a new one in the place of the one that has its id."""
-    return tuple(new if one.id == new.id else one for one in there)
 
 
 def roof_of(project: Project, name: str) -> Roof:

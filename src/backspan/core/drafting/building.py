@@ -12,12 +12,12 @@ from backspan.core.drafting.acting import (
     at_text,
     closed,
     edge_of,
-    in_place,
     new_id,
     roof_of,
     touches,
     with_roof,
 )
+from backspan.core.model.in_place import in_place
 from backspan.core.model.project import Project
 from backspan.core.model.references import place_problems
 from backspan.core.model.site import Edge, Parapet, Point, Roof

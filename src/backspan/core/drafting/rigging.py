@@ -8,10 +8,8 @@ from enum import StrEnum
 from backspan.core.drafting.acting import (
     DraftError,
     Hand,
-    Named,
     drop_of,
     edge_of,
-    in_place,
     new_id,
     one_of,
     point_of,
@@ -22,6 +20,7 @@ from backspan.core.drafting.acting import (
     within_edge,
 )
 from backspan.core.model.beams import BeamFound
+from backspan.core.model.in_place import Named, in_place
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     CounterweightedBeam,

@@ -8,13 +8,13 @@ from backspan.core.drafting.acting import (
     Hand,
     at_text,
     closed,
-    in_place,
     new_id,
     on_the_roof,
     one_of,
     roof_of,
     with_roof,
 )
+from backspan.core.model.in_place import in_place
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor, Obstacle, Point
 from backspan.core.quantities import Style

@@ -10,7 +10,7 @@ from backspan.exchange.drawings_in.drawn import (
     Size,
     Units,
 )
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem
+from backspan.exchange.drawings_in.errors import DrawingError
 from backspan.exchange.drawings_in.first_look import MOST_BYTES, MOST_ENTITIES
 from backspan.exchange.drawings_in.onto import with_outline
 from backspan.exchange.drawings_in.outline import DrawnOutline, roof_outline
@@ -23,7 +23,6 @@ __all__ = [
     "MOST_ENTITIES",
     "BlockPlaced",
     "DrawingError",
-    "DrawingProblem",
     "DrawingUnit",
     "DrawnAnchor",
     "DrawnIn",

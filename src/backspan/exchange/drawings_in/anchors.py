@@ -10,8 +10,9 @@ from types import MappingProxyType
 from backspan.core.errors import quoted
 from backspan.core.model.site import Point
 from backspan.exchange.drawings_in.drawn import BlockPlaced, DrawnIn
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
 from backspan.exchange.drawings_in.spots import Spots
+from backspan.exchange.wrong import Wrong
 
 MOST_ANCHORS = 5_000
 _MOST_NAMED = 12
@@ -55,7 +56,7 @@ def _anchor(one: BlockPlaced, drawn: DrawnIn, id_attribute: str) -> DrawnAnchor:
 
 def _wrong(
     rows: list[DrawnAnchor], placed: list[BlockPlaced], id_attribute: str
-) -> Iterator[DrawingProblem]:
+) -> Iterator[Wrong]:
     """Marks that are missing, blank or there twice, and spots that are taken."""
     seen: dict[str, DrawnAnchor] = {}
     spots = Spots()
@@ -66,19 +67,19 @@ def _wrong(
         if not tags:
             others = ", ".join(block.attributes) or "none at all"
             found = f"no attribute {quoted(id_attribute)} (it has: {others})"
-            yield DrawingProblem(row.where, found, "the anchor's mark in it, such as A01")
+            yield Wrong(row.where, found, "the anchor's mark in it, such as A01")
         elif not row.id:
             found = f"a blank in its attribute {tags[0]}"
-            yield DrawingProblem(row.where, found, "the anchor's mark, such as A01")
+            yield Wrong(row.where, found, "the anchor's mark, such as A01")
         elif row.id in seen:
             expected = f"a mark of its own; the first is {seen[row.id].where}"
-            yield DrawingProblem(row.where, f"{quoted(row.id)} a second time", expected)
+            yield Wrong(row.where, f"{quoted(row.id)} a second time", expected)
         seen.setdefault(row.id, row)
         number, was_there = spots.number(row.at)
         if was_there:
             first = standing[number]
             found = f"the spot of anchor {first.id or 'without a mark'}, {first.where}"
-            yield DrawingProblem(row.where, found, "a spot of its own")
+            yield Wrong(row.where, found, "a spot of its own")
         standing.setdefault(number, row)
 
 

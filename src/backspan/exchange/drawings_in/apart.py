@@ -11,7 +11,8 @@ import sys
 from typing import Any
 
 from backspan.exchange.apart import ApartError, Limits, hold_to, run_apart
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
+from backspan.exchange.wrong import Wrong
 
 #: How long a drawing may take, how much memory, and how long what was read of it may be.
 SECONDS, MOST_MEMORY, _MOST_TOLD = 120, 2_000_000_000, 1_000_000_000
@@ -28,7 +29,7 @@ def loaded_apart(content: bytes, origin: str, factor: float, *, seconds: int = S
         expected = _SIMPLER if error.slow else "a DXF file as it was saved"
         raise refused(origin, str(error), expected) from error
     if "wrong" in told:
-        raise DrawingError(DrawingProblem(*one) for one in told["wrong"])
+        raise DrawingError(Wrong(*one) for one in told["wrong"])
     return told
 
 

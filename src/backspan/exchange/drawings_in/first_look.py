@@ -7,7 +7,8 @@ from collections import Counter
 from collections.abc import Iterator
 
 from backspan.core.errors import quoted
-from backspan.exchange.drawings_in.errors import MOST_SHOWN, DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
+from backspan.exchange.wrong import MOST_SHOWN, Wrong
 
 MOST_BYTES, MOST_ENTITIES = 50_000_000, 200_000
 _ASCII = "a drawing saved as DXF, ASCII"
@@ -69,7 +70,7 @@ def _refuse_many(content: bytes, origin: str) -> None:
             raise refused(origin, found, expected)
 
 
-def _odd_numbers(content: bytes) -> Iterator[DrawingProblem]:
+def _odd_numbers(content: bytes) -> Iterator[Wrong]:
     """Each coordinate that is no finite number, by its line."""
     lower = content.lower()
     if b"nan" not in lower and b"inf" not in lower and _LARGE.search(lower) is None:
@@ -87,7 +88,7 @@ def _odd_numbers(content: bytes) -> Iterator[DrawingProblem]:
             continue
         if float(text) - float(text) == 0.0:  # large, yet a number
             continue
-        yield DrawingProblem(f"line {line}", f"the number {text}", "a finite number")
+        yield Wrong(f"line {line}", f"the number {text}", "a finite number")
         told += 1
         if told > MOST_SHOWN:
             return

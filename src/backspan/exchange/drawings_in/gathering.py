@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING, Any
 from backspan.core.errors import quoted
 from backspan.core.model.site import Point
 from backspan.exchange.drawings_in.curves import TooFineError, arc, bulged, circle
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
+from backspan.exchange.wrong import Wrong
 
 if TYPE_CHECKING:
     from ezdxf.entities.dxfgfx import DXFGraphic
@@ -35,7 +36,7 @@ class Gathered:
         self.blocks: list[tuple[str, str, Point, dict[str, str]]] = []
         self.texts: list[tuple[str, str, Point]] = []
         self.noted: Counter[str] = Counter()
-        self.wrong: list[DrawingProblem] = []
+        self.wrong: list[Wrong] = []
         self._factor = factor
         self._sagitta = SAGITTA / factor
         self._hidden = hidden
@@ -54,7 +55,7 @@ class Gathered:
             except broken as error:
                 where = f"{one.dxftype()} {quoted(str(one))}"
                 found = f"something that cannot be drawn ({quoted(str(error))})"
-                self.wrong.append(DrawingProblem(where, found, "an entity as it was saved"))
+                self.wrong.append(Wrong(where, found, "an entity as it was saved"))
 
     def _on_layer(self, one: DXFGraphic, above: str | None) -> None:
         layer = str(one.dxf.get("layer", _PLACED_LAYER))
@@ -186,7 +187,7 @@ class Gathered:
         if all(math.isfinite(x) and math.isfinite(y) for x, y in points):
             return True
         found, expected = "a coordinate that is no finite number", "finite numbers"
-        self.wrong.append(DrawingProblem(f"{kind} on layer {layer}", found, expected))
+        self.wrong.append(Wrong(f"{kind} on layer {layer}", found, expected))
         return False
 
     def _counted(self, points: Iterable[Any]) -> Iterator[Any]:

@@ -7,9 +7,10 @@ from collections import Counter
 from typing import TYPE_CHECKING, Any
 
 from backspan.core.errors import quoted
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
 from backspan.exchange.drawings_in.gathering import Gathered
 from backspan.exchange.drawings_in.nesting import refuse_deep, refuse_references
+from backspan.exchange.wrong import Wrong
 
 if TYPE_CHECKING:
     from ezdxf.audit import Auditor
@@ -58,7 +59,7 @@ def _document(content: bytes, origin: str) -> tuple[Drawing, Counter[str]]:
 
 def _refuse_damaged(auditor: Auditor) -> None:
     wrong = [
-        DrawingProblem(
+        Wrong(
             "the drawing" if one.entity is None else str(one.entity),
             f"{_told(one.code)} ({one.message})",
             "a drawing that can be mended: audit it where it was drawn, and save it again",

@@ -6,8 +6,9 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from backspan.core.errors import quoted
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
 from backspan.exchange.drawings_in.first_look import MOST_ENTITIES
+from backspan.exchange.wrong import Wrong
 
 if TYPE_CHECKING:
     from ezdxf.document import Drawing
@@ -24,7 +25,7 @@ def refuse_references(document: Drawing) -> None:
         if one.block is not None and one.block.dxf.flags & (_REFERENCE | _OVERLAY):
             where = f"block {quoted(one.name)}"
             found = f"a reference to another file, {quoted(one.block.dxf.get('xref_path', ''))}"
-            wrong.append(DrawingProblem(where, found, "a drawing with its references bound in"))
+            wrong.append(Wrong(where, found, "a drawing with its references bound in"))
     if wrong:
         raise DrawingError(wrong)
 

@@ -11,8 +11,9 @@ from backspan.core.model.references import problems
 from backspan.core.model.site import Edge, Obstacle, Point, Roof
 from backspan.core.model.walked import edge_length, is_within
 from backspan.exchange.drawings_in.drawn import DrawnIn
-from backspan.exchange.drawings_in.errors import DrawingError, DrawingProblem, refused
+from backspan.exchange.drawings_in.errors import DrawingError, refused
 from backspan.exchange.drawings_in.outline import DrawnOutline
+from backspan.exchange.wrong import Wrong
 
 #: The cosine of the angle by which an edge of one name may have turned: some 18 degrees.
 _SAME_WAY = 0.95
@@ -40,7 +41,7 @@ def with_outline(project: Project, roof: str, found: DrawnOutline, drawn: DrawnI
     after = replace(project, site=replace(project.site, roofs=roofs))
     known = set(problems(project))
     wrong.extend(
-        DrawingProblem(" ".join(str(step) for step in one.path), one.found, one.expected)
+        Wrong(" ".join(str(step) for step in one.path), one.found, one.expected)
         for one in problems(after)
         if one not in known
     )
@@ -49,7 +50,7 @@ def with_outline(project: Project, roof: str, found: DrawnOutline, drawn: DrawnI
     return after
 
 
-def _outside(of: Roof, found: DrawnOutline, drawn: DrawnIn) -> Iterator[DrawingProblem]:
+def _outside(of: Roof, found: DrawnOutline, drawn: DrawnIn) -> Iterator[Wrong]:
     """What stands on the roof and would stand outside of it."""
     things = [(f"anchor {one.id}", one.at) for one in of.anchors]
     things += [(f"the middle of obstacle {one.id}", _middle(one)) for one in of.obstacles]
@@ -57,7 +58,7 @@ def _outside(of: Roof, found: DrawnOutline, drawn: DrawnIn) -> Iterator[DrawingP
         if not is_within(found.outline, at):
             told = f"{name} at {drawn.units.place(at)}, outside the outline"
             expected = "an outline round all that stands on the roof; the drawing's origin is the"
-            yield DrawingProblem(of.name, told, f"{expected} site's datum")
+            yield Wrong(of.name, told, f"{expected} site's datum")
 
 
 def _middle(one: Obstacle) -> Point:
@@ -65,7 +66,7 @@ def _middle(one: Obstacle) -> Point:
     return (min(across) + max(across)) / 2, (min(up) + max(up)) / 2
 
 
-def _other_edges(of: Roof, found: DrawnOutline) -> Iterator[DrawingProblem]:
+def _other_edges(of: Roof, found: DrawnOutline) -> Iterator[Wrong]:
     """Edges with a parapet that the outline has not, or that run another way there."""
     drawn = {one.id: one for one in found.edges}
     for edge in of.edges:
@@ -74,10 +75,10 @@ def _other_edges(of: Roof, found: DrawnOutline) -> Iterator[DrawingProblem]:
             if edge.parapet is not None:
                 names = ", ".join(drawn)
                 told = f"edge {edge.id} with a parapet, and no edge {edge.id} in the drawing"
-                yield DrawingProblem(of.name, told, f"it to be one of: {names}")
+                yield Wrong(of.name, told, f"it to be one of: {names}")
         elif not _run_alike(edge, other):
             told = f"edge {edge.id} running another way than in the drawing"
-            yield DrawingProblem(of.name, told, "edges of one name to look the same way")
+            yield Wrong(of.name, told, "edges of one name to look the same way")
 
 
 def _run_alike(one: Edge, other: Edge) -> bool:

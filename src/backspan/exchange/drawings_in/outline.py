@@ -14,14 +14,10 @@ from backspan.core.model.walked import edges_round
 from backspan.core.numbers import exact_sum, root
 from backspan.core.quantities import Length
 from backspan.exchange.drawings_in.drawn import DrawnIn, Units
-from backspan.exchange.drawings_in.errors import (
-    MOST_SHOWN,
-    DrawingError,
-    DrawingProblem,
-    refused,
-)
+from backspan.exchange.drawings_in.errors import DrawingError, refused
 from backspan.exchange.drawings_in.joined import Joined, Run, joined
 from backspan.exchange.drawings_in.spots import are_one
+from backspan.exchange.wrong import MOST_SHOWN, Wrong
 
 FEWEST_CORNERS, MOST_CORNERS = 3, 1_000
 _MOST_NAMED = 12
@@ -61,33 +57,33 @@ def roof_outline(drawn: DrawnIn, layer: str) -> DrawnOutline:
     return DrawnOutline(outline, edges_round(outline), len(found.runs) - 1)
 
 
-def _open(found: Joined, units: Units, where: str) -> Iterator[DrawingProblem]:
+def _open(found: Joined, units: Units, where: str) -> Iterator[Wrong]:
     """What keeps each run of the layer from closing."""
     for at, many in found.forks[:MOST_SHOWN]:
         met = f"the ends of {many} lines at {units.place(at)}"
-        yield DrawingProblem(where, met, "two lines at each corner, none drawn twice")
+        yield Wrong(where, met, "two lines at each corner, none drawn twice")
     for one in found.runs[:MOST_SHOWN]:
         start, end = one.points[0], one.points[-1]
         told = (
             f"a line that does not close: its ends lie {units.length(_apart(start, end))} apart,"
             f" at {units.place(start)} and {units.place(end)}"
         )
-        yield DrawingProblem(where, told, f"{_ONE_CLOSED}, its ends within 1 mm")
+        yield Wrong(where, told, f"{_ONE_CLOSED}, its ends within 1 mm")
 
 
-def _unsound(corners: Sequence[Point], units: Units, where: str) -> Iterator[DrawingProblem]:
+def _unsound(corners: Sequence[Point], units: Units, where: str) -> Iterator[Wrong]:
     """What is wrong with a closed line as the outline of a roof."""
     if len(corners) < FEWEST_CORNERS:
         expected = f"{FEWEST_CORNERS} at least"
-        yield DrawingProblem(where, f"an outline of {len(corners)} corners", expected)
+        yield Wrong(where, f"an outline of {len(corners)} corners", expected)
         return
     if len(corners) > MOST_CORNERS:
         expected = f"at most {MOST_CORNERS:,}: draw its curves with fewer points"
-        yield DrawingProblem(where, f"an outline of {len(corners):,} corners", expected)
+        yield Wrong(where, f"an outline of {len(corners):,} corners", expected)
         return
     closed = [*corners, corners[0]]
     short = [
-        DrawingProblem(
+        Wrong(
             where,
             f"edge {number} without a length, at {units.place(start)}",
             "each corner once, 1 mm or more from the next",
@@ -105,7 +101,7 @@ def _unsound(corners: Sequence[Point], units: Units, where: str) -> Iterator[Dra
             f" to {units.place(closed[number])}"
             for number in (one.one, one.other)
         )
-        yield DrawingProblem(where, f"{met} ({ends})", "edges that do not cross")
+        yield Wrong(where, f"{met} ({ends})", "edges that do not cross")
 
 
 def _told(run: Run, units: Units) -> str:

@@ -1,15 +1,7 @@
 """Anchors and drops of a roof out of a table: plain text or a workbook, all problems at once."""
 
 from backspan.exchange.tables.anchors import Told
-from backspan.exchange.tables.cells import (
-    MOST_BYTES,
-    MOST_SHOWN,
-    Table,
-    TableError,
-    TableProblem,
-    brought,
-    carried,
-)
+from backspan.exchange.tables.cells import MOST_BYTES, Table, TableError, brought, carried
 from backspan.exchange.tables.opening import is_table, read_table
 from backspan.exchange.tables.stated import EVIDENCE, HEADINGS, What, entries_for, shown, stated
 
@@ -17,10 +9,8 @@ __all__ = [
     "EVIDENCE",
     "HEADINGS",
     "MOST_BYTES",
-    "MOST_SHOWN",
     "Table",
     "TableError",
-    "TableProblem",
     "Told",
     "What",
     "brought",

@@ -3,46 +3,25 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from backspan.core.errors import BackspanError, quoted
+from backspan.core.errors import quoted
 from backspan.exchange.parse.text import stranger_in
+from backspan.exchange.wrong import Wrong, WrongError
 
 #: A site has hundreds of anchors; what is beyond these is another thing than a table of them.
 MOST_BYTES, MOST_ROWS, MOST_COLUMNS = 5_000_000, 5_000, 60
 #: Characters of all cells together.
 MOST_TEXT = 600_000
-#: So many problems are told.
-MOST_SHOWN = 1_000
 #: Bytes that a form carries: with the rest of it less than a request may hold.
 _MOST_CARRIED = 900_000
 _LETTERS = 26
 
 
-@dataclass(frozen=True, slots=True)
-class TableProblem:
-    """One cell that is wrong: where it stands, what was found there, what was expected."""
-
-    where: str
-    found: str
-    expected: str
-
-    def __str__(self) -> str:
-        return f"{self.where}: found {self.found}; expected {self.expected}"
-
-
-class TableError(BackspanError, ValueError):
-    """A table that cannot be taken; `problems` holds every cell that is wrong."""
-
-    def __init__(self, problems: Iterable[TableProblem]) -> None:
-        self.problems = tuple(problems)
-        lines = [str(one) for one in self.problems[:MOST_SHOWN]]
-        more = len(self.problems) - len(lines)
-        if more:
-            lines.append(f"and {more:,} more")
-        super().__init__("\n".join(lines))
+class TableError(WrongError):
+    """A table that cannot be taken; `problems` holds every cell that is wrong, by its address."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +66,7 @@ def letters(column: int) -> str:
 
 def refused(where: str, found: str, expected: str) -> TableError:
     """The error of one thing that makes all of a file no table."""
-    return TableError([TableProblem(where, found, expected)])
+    return TableError([Wrong(where, found, expected)])
 
 
 def sound(table: Table) -> Table:
@@ -107,11 +86,11 @@ def sound(table: Table) -> Table:
             where = table.address(row.number, column)
             if column > MOST_COLUMNS:
                 found = f"{quoted(cell.text)} in column {column}"
-                wrong.append(TableProblem(where, found, f"at most {MOST_COLUMNS} columns"))
+                wrong.append(Wrong(where, found, f"at most {MOST_COLUMNS} columns"))
             stranger = stranger_in(cell.text) or ("a line break" if "\n" in cell.text else None)
             if stranger is not None:
                 found = f"{quoted(cell.text)} with {stranger} in it"
-                wrong.append(TableProblem(where, found, "one line that a person types and reads"))
+                wrong.append(Wrong(where, found, "one line that a person types and reads"))
     if wrong:
         raise TableError(wrong)
     return table

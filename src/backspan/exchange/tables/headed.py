@@ -12,7 +12,8 @@ from backspan.core.model.identifiers import near
 from backspan.core.quantities import LENGTH, Length, QuantityError, parse
 from backspan.exchange.parse import ProjectError, parse_part
 from backspan.exchange.parse.shape import quantity
-from backspan.exchange.tables.cells import Row, Table, TableError, TableProblem
+from backspan.exchange.tables.cells import Row, Table, TableError
+from backspan.exchange.wrong import Wrong
 
 T = TypeVar("T")
 _STEP = re.compile(r"[.\[]")
@@ -25,7 +26,7 @@ class Headed:
 
     def __init__(self, table: Table, known: Sequence[str], days: Sequence[str] = ()) -> None:
         self.table = table
-        self.wrong: list[TableProblem] = []
+        self.wrong: list[Wrong] = []
         self._days = frozenset(days)
         self.columns: dict[str, int] = {}
         heading, *self.rows = table.rows
@@ -34,10 +35,10 @@ class Headed:
             where = table.address(heading.number, column)
             if cell.text not in known:
                 expected = near(cell.text, known, what="columns")
-                self.wrong.append(TableProblem(where, f"the column {quoted(cell.text)}", expected))
+                self.wrong.append(Wrong(where, f"the column {quoted(cell.text)}", expected))
             elif cell.text in self.columns:
                 found = f"the column {quoted(cell.text)} a second time"
-                self.wrong.append(TableProblem(where, found, "each column once"))
+                self.wrong.append(Wrong(where, found, "each column once"))
             else:
                 self.columns[cell.text] = column
         if not self.rows:
@@ -48,7 +49,7 @@ class Headed:
                 if column not in heading.cells:
                     where = table.address(row.number, column)
                     found = f"{quoted(cell.text)} under no heading"
-                    self.wrong.append(TableProblem(where, found, "a heading above each value"))
+                    self.wrong.append(Wrong(where, found, "a heading above each value"))
 
     def need(self, *names: str) -> None:
         """A problem for each of these columns that is not there."""
@@ -62,7 +63,7 @@ class Headed:
         column = None if name is None else self.columns.get(name)
         head = "" if name is None or column is None else f" ({name})"
         where = self.table.address(row.number, column) + head
-        self.wrong.append(TableProblem(where, found, expected))
+        self.wrong.append(Wrong(where, found, expected))
 
     def refuse(self) -> None:
         """Raise TableError where anything is wrong."""

@@ -17,8 +17,9 @@ from backspan.core.model.site import Anchor, Roof
 from backspan.core.model.walked import along_and_back, edge_length
 from backspan.core.quantities import FORCE, LENGTH, Dimension, Length, display
 from backspan.exchange.tables.anchors import Told, anchors_of
-from backspan.exchange.tables.cells import Table, TableError, TableProblem, refused
+from backspan.exchange.tables.cells import Table, TableError, refused
 from backspan.exchange.tables.drops import drops_of
+from backspan.exchange.wrong import Wrong
 
 Row = tuple[str, ...]
 #: On what evidence a table may be stated: no rating becomes a certificate by itself.
@@ -128,9 +129,7 @@ def _refuse_unsound(table: Table, before: Project, after: Project) -> None:
     """Raise TableError where the site would not be sound with these rows, whatever the reason."""
     known = set(problems(before))
     wrong = [
-        TableProblem(
-            f"{table.origin} {' '.join(str(step) for step in one.path)}", one.found, one.expected
-        )
+        Wrong(f"{table.origin} {' '.join(str(step) for step in one.path)}", one.found, one.expected)
         for one in problems(after)
         if one not in known
     ]

@@ -23,9 +23,9 @@ from backspan.exchange.tables.cells import (
     Row,
     Table,
     TableError,
-    TableProblem,
     refused,
 )
+from backspan.exchange.wrong import Wrong
 
 _WORKBOOK = "a workbook (.xlsx) as a spreadsheet saves it, without a password and without macros"
 _DAMAGED = "a whole workbook (.xlsx): save it again"
@@ -47,11 +47,11 @@ def read_workbook(content: bytes, origin: str, what: str) -> Table:
     formulas = _opened(content, origin, values=False)
     sheet = _sheet(values, origin, what)
     written = formulas[sheet.title]
-    wrong: list[TableProblem] = []
+    wrong: list[Wrong] = []
     table = Table(origin, sheet.title, ())
     for merged in sheet.merged_cells.ranges:
         where = f"{sheet.title}!{merged.coord}"
-        wrong.append(TableProblem(where, "cells that are merged", "each cell with its own value"))
+        wrong.append(Wrong(where, "cells that are merged", "each cell with its own value"))
     rows: dict[int, dict[int, Cell]] = {}
     # Not by rows: a sheet may claim a million of them and hold one cell.
     for (row, column), cell in sorted(written._cells.items()):  # noqa: SLF001 - the cells there are
@@ -62,7 +62,7 @@ def read_workbook(content: bytes, origin: str, what: str) -> Table:
             one = _cell(cell, found)
         except TableError as error:
             where = table.address(row, column)
-            wrong += [TableProblem(where, two.found, two.expected) for two in error.problems]
+            wrong += [Wrong(where, two.found, two.expected) for two in error.problems]
         else:
             if one.text:
                 rows.setdefault(row, {})[column] = one

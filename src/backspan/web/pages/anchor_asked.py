@@ -6,7 +6,7 @@ from django.http import HttpRequest
 
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor, AnchorUse, Roof
-from backspan.core.model.walked import along_and_back, edge_length, is_within, on_plan
+from backspan.core.model.walked import edge_length, is_within, on_plan
 from backspan.core.quantities import LENGTH, Length, display
 from backspan.web.asking import PAPER, Ask, ask
 from backspan.web.describing import statement
@@ -66,16 +66,6 @@ def with_paper(request: HttpRequest, text: dict[str, str]) -> dict[str, str]:
     """Who states its values, when, and on which paper."""
     paper = {"document": text["document"]} if text["document"] else {}
     return {**statement(request), **paper}
-
-
-def seen_from(of: Roof, one: Anchor) -> list[tuple[Length, Length, str]]:
-    """How far back from each edge it is seen from an anchor stands, and along it; nearest first."""
-    over = []
-    for edge in of.edges:
-        along, back = along_and_back(edge, one.at)
-        if back >= 0.0 and 0.0 <= along <= edge_length(edge):
-            over.append((back, along, edge.id))
-    return sorted(over)
 
 
 def shown(length: Length, project: Project) -> str:

@@ -8,6 +8,7 @@ from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 
+from backspan.core.drafting import seen_from
 from backspan.core.ledger import bodies
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
@@ -20,7 +21,6 @@ from backspan.web.pages.anchor_asked import (
     ROUND,
     of_anchor,
     placed,
-    seen_from,
     shown,
     with_paper,
 )
@@ -75,11 +75,11 @@ def _as_asked(of: Roof, anchor: Anchor, project: Project) -> dict[str, Any]:
         data["rated"] = ratings
     if any(one.within is not None for one in anchor.ratings):
         data["any-way"] = "yes"
-    for back, along, edge in seen_from(of, anchor)[:1]:
+    for seen in seen_from(of, anchor.at)[:1]:
         data |= {
-            "edge": f"{of.id}/{edge}",
-            "along": shown(along, project),
-            "back": shown(back, project),
+            "edge": f"{of.id}/{seen.edge}",
+            "along": shown(seen.along, project),
+            "back": shown(seen.back, project),
         }
     return data
 

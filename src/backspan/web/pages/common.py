@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from typing import Any, Protocol, TypeVar
+from typing import Any, TypeVar
 
 from django.http import HttpRequest, HttpResponse, HttpResponseRedirect
 from django.shortcuts import render
@@ -13,18 +13,10 @@ from backspan.core.errors import BackspanError, quoted
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import drops_of, entry_line
 from backspan.core.model.identifiers import did_you_mean
+from backspan.core.model.in_place import Named
 from backspan.core.model.rigs import Drop
 from backspan.web.application import workbench_of
 from backspan.web.workbench import DayState
-
-
-class Named(Protocol):
-    """A thing of the site that has an id."""
-
-    @property
-    def id(self) -> str:
-        """Its id."""
-
 
 T = TypeVar("T", bound=Named)
 
@@ -77,11 +69,6 @@ def named_of(request: HttpRequest, there: Iterable[T], query: str = "of") -> T |
     if name not in known:
         raise FormError(f"found {quoted(name)}, expected one of: {', '.join(known) or 'none yet'}")
     return known[name]
-
-
-def in_place(there: Iterable[T], new: T) -> tuple[T, ...]:
-    """The things with a new one in the place of the one that has its id."""
-    return tuple(new if one.id == new.id else one for one in there)
 
 
 def field(request: HttpRequest, name: str, *, told: str, most: int = 500) -> str:

@@ -11,6 +11,7 @@ from django.views.decorators.http import require_GET
 
 from backspan.core.errors import quoted
 from backspan.core.findings import Review
+from backspan.core.model.in_place import Named
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Edge, Roof
@@ -26,7 +27,7 @@ from backspan.drawings import (
 from backspan.drawings.values import length_text
 from backspan.papers import drawing_content
 from backspan.web.describing import the_project
-from backspan.web.pages.common import FormError, Named, filled, state_of
+from backspan.web.pages.common import FormError, filled, state_of
 from backspan.web.pages.today import rows_of, worst_first
 from backspan.web.printing import printed
 from backspan.web.workbench import DayState

@@ -9,6 +9,7 @@ from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 
+from backspan.core.model.in_place import in_place
 from backspan.core.model.people import Person
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
@@ -27,7 +28,7 @@ from backspan.web.describing import (
     signer_as,
     the_project,
 )
-from backspan.web.pages.common import go_on, in_place, named_of, state_of
+from backspan.web.pages.common import go_on, named_of, state_of
 from backspan.web.pages.speaker import speaks
 from backspan.web.righting import as_it_stands
 

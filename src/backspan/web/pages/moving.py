@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from decimal import Decimal
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -12,9 +11,8 @@ from backspan.core.ledger import bodies
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.model.site import AnchorUse
-from backspan.core.quantities import Length
 from backspan.exchange.parse import ProjectError
-from backspan.exchange.same_rig import same_rig
+from backspan.exchange.same_rig import point_moved, same_rig
 from backspan.exchange.written import part_data
 from backspan.web.asking import PLANNED, Ask, ProblemsError, ask, filled_in, said, told
 from backspan.web.describing import describe, form_page, statement, the_project
@@ -131,7 +129,7 @@ def _moved(
     # Which points were written of; a point without a word of its own is at its place all the same.
     places = _by_number(sent, by)
     data["suspension_points"] = [
-        _point(one, places.get(number, {}), drop.start - before.start)
+        point_moved(one, places.get(number, {}), by=drop.start - before.start)
         for number, one in enumerate(rig.suspension_points)
     ]
     made_of = line_kit(sent)
@@ -163,21 +161,3 @@ def _by_number(sent: tuple[Ask, ...], by: dict[str, str]) -> dict[int, dict[str,
         if around == "suspension_points":
             found.setdefault(int(number), []).append(replace(one, name=name))
     return {number: said(asks, by) for number, asks in found.items()}
-
-
-def _point(one: SuspensionPoint, written: dict[str, Any], shift: Length) -> dict[str, Any]:
-    """A point as a project file has it that was moved: by its id, with what is so at its place."""
-    data = {**written, "id": one.id}
-    data.setdefault("station", f"{Decimal(repr(one.station + shift)):f} m")
-    ties = written.get("tiebacks", [])
-    data["tiebacks"] = [
-        {"id": tie.id, **(ties[number] if number < len(ties) else {})}
-        for number, tie in enumerate(one.tied)
-    ]
-    if one.tiebacks is None:
-        del data["tiebacks"]
-    if one.connectors is not None:
-        data["connectors"] = [{} for _ in one.connectors]
-    if one.counterweighted_beam is not None:
-        data.setdefault("counterweighted_beam", {})
-    return data

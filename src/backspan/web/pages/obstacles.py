@@ -8,6 +8,7 @@ from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 
+from backspan.core.model.in_place import in_place
 from backspan.core.model.project import Project
 from backspan.core.model.site import Edge, Obstacle, Point, Roof
 from backspan.core.model.walked import along_and_back, edge_length, is_within, on_plan
@@ -22,7 +23,7 @@ from backspan.web.describing import (
     statement,
     the_project,
 )
-from backspan.web.pages.common import FormError, go_on, in_place, named_of
+from backspan.web.pages.common import FormError, go_on, named_of
 from backspan.web.pages.edges import edge_named, edges_of, length_in
 from backspan.web.pages.roof import the_roof
 from backspan.web.righting import as_it_stands, put_right

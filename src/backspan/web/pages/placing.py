@@ -7,6 +7,7 @@ from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 
+from backspan.core.drafting import seen_from
 from backspan.core.ledger import bodies
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
@@ -19,7 +20,6 @@ from backspan.web.pages.anchor_asked import (
     ROUND,
     of_anchor,
     placed,
-    seen_from,
     shown,
     with_paper,
 )
@@ -100,8 +100,8 @@ def _of_papers(like: Anchor) -> dict[str, Any]:
 
 def _anchor_row(of: Roof, one: Anchor, project: Project) -> dict[str, Any]:
     near = [
-        f"{shown(along, project)} along edge {name}, {shown(back, project)} back"
-        for back, along, name in seen_from(of, one)[:2]
+        f"{shown(seen.along, project)} along edge {seen.edge}, {shown(seen.back, project)} back"
+        for seen in seen_from(of, one.at)[:2]
     ]
     where = "; ".join(near)
     return {"roof": of, "anchor": one, "where": where}

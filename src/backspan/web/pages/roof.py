@@ -8,13 +8,14 @@ from dataclasses import replace
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
+from backspan.core.model.in_place import in_place
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
 from backspan.core.model.walked import is_within, moved
 from backspan.exchange.written import part_data
 from backspan.web.asking import DRAWN, Ask, ProblemsError, ask, part
 from backspan.web.describing import describe, described, form_page, statement, the_project
-from backspan.web.pages.common import FormError, go_on, in_place
+from backspan.web.pages.common import FormError, go_on
 from backspan.web.pages.places import FIRST, WALK, most_gap_shown, walked
 from backspan.web.righting import as_it_stands, put_right
 

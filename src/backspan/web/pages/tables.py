@@ -14,7 +14,6 @@ from backspan.exchange.tables import (
     EVIDENCE,
     HEADINGS,
     MOST_BYTES,
-    MOST_SHOWN,
     Table,
     TableError,
     Told,
@@ -26,6 +25,7 @@ from backspan.exchange.tables import (
     shown,
     stated,
 )
+from backspan.exchange.wrong import MOST_SHOWN
 from backspan.web.asking import ProblemsError
 from backspan.web.describing import describe, statement, steps, the_project, today_of
 from backspan.web.pages.common import FormError, filled, go_on

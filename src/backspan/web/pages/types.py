@@ -10,6 +10,7 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
+from backspan.core.model.in_place import in_place
 from backspan.core.model.kit import (
     Beam,
     Connector,
@@ -36,7 +37,7 @@ from backspan.web.asking import (
     said,
 )
 from backspan.web.describing import describe, described, form_page, id_for, statement, the_project
-from backspan.web.pages.common import FormError, go_on, in_place, named_of
+from backspan.web.pages.common import FormError, go_on, named_of
 from backspan.web.righting import as_it_stands, put_right
 
 #: Each kind of thing: the list of the kit that its types stand in, its record, its usual evidence.

@@ -8,7 +8,8 @@ from backspan.core.errors import quoted
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor
 from backspan.exchange.drawings_in import DrawingError
-from backspan.exchange.tables import HEADINGS, MOST_SHOWN, TableError, What, entries_for, shown
+from backspan.exchange.tables import HEADINGS, TableError, What, entries_for, shown
+from backspan.exchange.wrong import MOST_SHOWN
 from backspan.web.application import workbench_of
 from backspan.web.asking import ProblemsError
 from backspan.web.describing import describe, statement, the_project, today_of

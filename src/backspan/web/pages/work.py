@@ -9,6 +9,7 @@ from typing import Any
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger import bodies
+from backspan.core.model.in_place import in_place
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.stages import HungStage
@@ -17,15 +18,7 @@ from backspan.core.quantities import LENGTH, MASS, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import PLATE, Ask, ProblemsError, ask, part, said
 from backspan.web.describing import describe, form_page, id_for, statement, the_project
-from backspan.web.pages.common import (
-    FormError,
-    go_on,
-    in_place,
-    named_of,
-    refuse_unseen,
-    state_of,
-    the_drop,
-)
+from backspan.web.pages.common import FormError, go_on, named_of, refuse_unseen, state_of, the_drop
 from backspan.web.righting import as_it_stands, put_right
 
 #: Rows for people and things in one step: those on the form at once, and all.

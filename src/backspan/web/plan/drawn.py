@@ -11,13 +11,12 @@ from backspan.core.drafting import Draft, DraftError, act_of, data_of, drawn
 from backspan.core.drafting.acting import Hand
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
-from backspan.core.quantities import Length
+from backspan.core.model.rigs import Drop, Rig
 from backspan.core.review.front import front_data
 from backspan.core.review.run import case_of, review_findings
 from backspan.core.sheet.uses import uses_of
 from backspan.exchange.parse import ProjectError
-from backspan.exchange.same_rig import same_rig
+from backspan.exchange.same_rig import point_moved, same_rig
 from backspan.web.workbench import DayState
 
 #: So many drops are asked again at once; the others say that they were not.
@@ -70,24 +69,12 @@ def carried(project: Project, drop: str, source: str) -> Rig:
     after = next(one for one in project.drops if one.id == drop)
     rig = before.rig or Rig()
     shift = after.start - before.start
-    points = [_place_of(one, shift) for one in rig.suspension_points]
+    points = [point_moved(one, {}, by=shift) for one in rig.suspension_points]
     try:
         found = same_rig(project, drop, {"suspension_points": points}, source=source)
     except ProjectError as error:
         raise DraftError(str(error)) from error
     return found.rig or Rig()
-
-
-def _place_of(one: SuspensionPoint, shift: Length) -> dict[str, Any]:
-    """A point as a project file has it that comes along: its tiebacks lead nowhere yet."""
-    data: dict[str, Any] = {"id": one.id, "station": f"{one.station + shift:.6f} m"}
-    if one.tiebacks is not None:
-        data["tiebacks"] = [{"id": tie.id} for tie in one.tiebacks]
-    if one.connectors is not None:
-        data["connectors"] = [{} for _ in one.connectors]
-    if one.counterweighted_beam is not None:
-        data["counterweighted_beam"] = {}
-    return data
 
 
 def touched(before: Project, after: Project) -> tuple[str, ...]:
