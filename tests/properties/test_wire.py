@@ -2,6 +2,7 @@
 
 import json
 import typing
+from collections.abc import Callable
 from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
 from typing import Annotated, Any
@@ -19,7 +20,15 @@ from backspan.core.model.people import Person
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Site
-from backspan.core.wire import canonical, configuration_code, from_data, report_number, to_data
+from backspan.core.wire import (
+    WireError,
+    canonical,
+    configuration_code,
+    from_changed,
+    from_data,
+    report_number,
+    to_data,
+)
 from backspan.core.wire.hints import fields_of, marker, optional, record_class, repeated
 from backspan.exchange.parse import Problem, ProjectError, parse_project
 from tests.unit.exchange.sample import SAMPLE, changed
@@ -85,6 +94,42 @@ def test_any_record_survives_its_canonical_bytes(cls: type[Any], data: st.DataOb
     again = from_data(cls, json.loads(written))
     assert again == record
     assert canonical(to_data(again)) == written
+
+
+def mixed(one: Any, other: Any, draw: st.DataObject) -> Any:
+    """`one` with some of its parts from `other` or broken; all else the very same objects."""
+    match draw.draw(st.integers(0, 9)):
+        case 0:
+            return one
+        case 1:
+            return other
+        case 2:
+            return draw.draw(st.sampled_from([None, 1, "x", [], {}]))
+    if isinstance(one, dict) and isinstance(other, dict):
+        return {name: mixed(part, other.get(name), draw) for name, part in one.items()}
+    if isinstance(one, list) and isinstance(other, list):
+        pairs = zip(one, other, strict=False)
+        return draw.draw(st.permutations([*one[1:], *(mixed(*pair, draw) for pair in pairs)]))
+    return one
+
+
+def read_or_refusal(read: Callable[[], Any]) -> Any:
+    try:
+        return read()
+    except WireError as error:
+        return str(error)
+
+
+@pytest.mark.parametrize("cls", [Site, Kit, Drop])
+@given(data=st.data())
+def test_what_changed_is_read_as_all_of_it_is(cls: type[Any], data: st.DataObject) -> None:
+    before, other = (to_data(data.draw(values_of(cls))) for _ in range(2))
+    known = from_data(cls, before)
+    after = mixed(before, other, data)
+    whole = read_or_refusal(lambda: from_data(cls, after))
+    again = read_or_refusal(lambda: from_changed(cls, after, before, known))
+    assert again == whole
+    assert from_changed(cls, before, before, known) is known
 
 
 JSON = st.recursive(

@@ -11,7 +11,7 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger import bodies
 from backspan.core.ledger.described import describes
-from backspan.core.ledger.document import PlaceError, project_of
+from backspan.core.ledger.document import PlaceError
 from backspan.core.ledger.entry import Signer
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.writes import skeleton, writes_of
@@ -92,7 +92,7 @@ def after_all(state: DayState, new: Iterable[Body]) -> Project:
         for body in new:
             for write in writes_of(body, data):
                 data = write.on(data)
-        return project_of(data)
+        return state.folded.project_with(data)
     except PlaceError as error:
         raise ProblemsError([str(error)]) from error
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.ledger import bodies
 from backspan.core.ledger.codes import basis_code
-from backspan.core.ledger.document import changes_a_fact, project_of
+from backspan.core.ledger.document import changes_a_fact
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.kinds import Body
@@ -45,7 +45,7 @@ def ended_by(state: DayState, body: Body) -> tuple[str, ...]:
         data = write.on(data)
     if not changes_a_fact(state.folded.data, data):
         return ()
-    project = project_of(data)
+    project = state.folded.project_with(data)
     return tuple(name for name, one in permits.items() if not _holds(one, project, name))
 
 

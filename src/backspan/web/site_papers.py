@@ -12,7 +12,6 @@ from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.kinds import STATES_NOTHING
 from backspan.core.ledger.matters import Deficiency
 from backspan.core.ledger.reasons_in_words import say_reason
-from backspan.core.ledger.service import standing_on
 from backspan.core.ledger.standing import Standing, Why
 from backspan.core.model.rigs import Drop
 from backspan.core.words import say_state, say_state_meaning
@@ -60,7 +59,7 @@ def last_place(state: DayState) -> int:
 
 def why_not(state: DayState, drop: Drop, paper: str) -> str:
     """Why there is no such paper of a drop now; empty where there is one."""
-    standing = _standing(state, drop.id)
+    standing = state.standing(drop.id)
     told = f"drop {drop.id} is {say_state(standing.state)}. {say_state_meaning(standing.state)}"
     if paper == "tag" and standing.permit is None:
         against = " ".join(say_reason(why, by) for why, by in standing.reasons)
@@ -80,9 +79,9 @@ def drop_paper(bench: Workbench, state: DayState, drop: Drop, paper: str) -> Pap
     project, stamp = state.described, _stamp(bench, state, (drop.id,))
     match paper:
         case "tag":
-            return tag_content(project, _tag(drop, _standing(state, drop.id)), stamp)
+            return tag_content(project, _tag(drop, state.standing(drop.id)), stamp)
         case "stop":
-            notice = stop_notice(project, drop, _standing(state, drop.id))
+            notice = stop_notice(project, drop, state.standing(drop.id))
             if notice is None:
                 raise NoPaperError(f"found no stop of drop {drop.id}")
             return stop_content(project, notice, stamp if notice.drop else _stamp(bench, state, ()))
@@ -96,7 +95,7 @@ def drop_paper(bench: Workbench, state: DayState, drop: Drop, paper: str) -> Pap
 
 def drops_of_paper(state: DayState, drop: Drop, paper: str) -> tuple[str, ...]:
     """The drops that a paper speaks of: none is the whole site."""
-    everywhere = paper == "stop" and is_of_all(_standing(state, drop.id))
+    everywhere = paper == "stop" and is_of_all(state.standing(drop.id))
     return () if everywhere else (drop.id,)
 
 
@@ -132,10 +131,6 @@ def _stamp(bench: Workbench, state: DayState, drops: tuple[str, ...]) -> Stamp:
     receipt, _ = next(bench.record.ledger.entries(after=place - 1))
     codes = (Codes(one, *(state.folded.codes(one) or ("", ""))) for one in drops)
     return Stamp(place, receipt.head, state.on, tuple(codes))
-
-
-def _standing(state: DayState, drop: str) -> Standing:
-    return standing_on(state.folded, drop, state.library, on=state.on)
 
 
 def _tag(drop: Drop, standing: Standing) -> Tag:

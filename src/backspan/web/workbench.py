@@ -13,12 +13,14 @@ from functools import cached_property
 from typing import Any, TypeVar
 
 from backspan.core.findings import Review
-from backspan.core.ledger.day_told import day_data
+from backspan.core.ledger.day_told import told
 from backspan.core.ledger.entry import Entry, Signer
 from backspan.core.ledger.errors import LedgerError
 from backspan.core.ledger.fold import fold, folded_on
 from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
+from backspan.core.ledger.service import standing_on
+from backspan.core.ledger.standing import Standing
 from backspan.core.model.project import Project
 from backspan.core.review import review
 from backspan.core.review.front import front_data
@@ -73,7 +75,17 @@ class DayState:
     @cached_property
     def day(self) -> Data:
         """Every drop's standing as a document."""
-        return day_data(self.entries, self.library, on=self.on)
+        standings = [self.standing(one.id) for one in self.described.drops]
+        return told(self.folded, self.entries, standings, on=self.on)
+
+    def standing(self, drop: str) -> Standing:
+        """Where a drop stands on the day."""
+
+        def made() -> Standing:
+            site, reviewed = self.folded, self.review
+            return standing_on(site, drop, self.library, on=self.on, reviewed=reviewed)
+
+        return self._once("standing", drop, made)
 
     def review(self, drop: str) -> Review:
         """The review of a drop on the day, without comparison. Raises AbsentError, RuleError."""

@@ -14,6 +14,7 @@ from backspan.core.ledger.days import ClockDoubt, clock_doubts, day_of
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import entry_line
 from backspan.core.ledger.fold import fold
+from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.reasons_in_words import say_reason, say_refused
 from backspan.core.ledger.service import standing_on
 from backspan.core.ledger.standing import Standing
@@ -37,10 +38,23 @@ def day_data(
     at hand.
     """
     site = fold(entries, on=on)
+    standings = [standing_on(site, one.id, library, on=on) for one in site.project.drops]
+    return told(site, entries, standings, on=on, language=language)
+
+
+def told(
+    site: Folded,
+    entries: Sequence[Entry],
+    standings: Sequence[Standing],
+    *,
+    on: datetime.date,
+    language: Language = ENGLISH,
+) -> dict[str, Any]:
+    """The same, of a site that was folded to the end of the day, and of where its drops stand."""
     project = site.project
     drops = [
-        {"name": one.name, **_drop(standing_on(site, one.id, library, on=on), language)}
-        for one in project.drops
+        {"name": one.name, **_drop(standing, language)}
+        for one, standing in zip(project.drops, standings, strict=True)
     ]
     known = [one for one in entries if one.hash in site.by_hash]
     return {

@@ -7,16 +7,18 @@ cheap to keep for every entry that changed it.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from backspan.core.ledger.errors import LedgerError
 from backspan.core.model.project import Project
-from backspan.core.wire import WireError, from_data
+from backspan.core.wire import WireError, from_changed, from_data
 from backspan.core.wire.codec import codec_for
 from backspan.core.wire.hints import bare, fields_of, record_class, repeated
 
 Path = tuple[str, ...]
+#: Data, and the project that it was read as.
+Known = tuple[Any, Project]
 
 
 class PlaceError(LedgerError):
@@ -80,10 +82,13 @@ def checked(path: Sequence[str], value: Any) -> Any:
     return value
 
 
-def project_of(data: Mapping[str, Any]) -> Project:
-    """The project that the data is. Raises PlaceError where it is none."""
+def project_of(data: Any, known: Known | None = None) -> Project:
+    """The project that the data is; of data known before only what changed is read.
+
+    Raises PlaceError where it is none.
+    """
     try:
-        return from_data(Project, data)
+        return from_data(Project, data) if known is None else from_changed(Project, data, *known)
     except WireError as error:
         raise PlaceError(f"the project: {error}") from error
 

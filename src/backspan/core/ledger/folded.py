@@ -13,7 +13,13 @@ from typing import Any
 from backspan.core.ledger import bodies
 from backspan.core.ledger.codes import basis_code
 from backspan.core.ledger.disputes import Dispute, Disputes
-from backspan.core.ledger.document import PlaceError, changes_a_fact, drop_of, project_of
+from backspan.core.ledger.document import (
+    Known,
+    PlaceError,
+    changes_a_fact,
+    drop_of,
+    project_of,
+)
 from backspan.core.ledger.drop_states import Event
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.errors import LedgerError
@@ -38,13 +44,26 @@ class Folded:
     by_hash: dict[str, Entry] = field(default_factory=dict)
     stating: list[Entry] = field(default_factory=list)
     corrected: set[str] = field(default_factory=set)
+    _known: Known | None = field(default=None, compare=False, repr=False)
 
     @property
     def project(self) -> Project:
         """The project as it stands. Raises LedgerError where no site is described yet."""
         if self.data is None:
             raise LedgerError("no site is described: expected an entry 'site described' first")
-        return project_of(self.data)
+        return self.project_with(self.data)
+
+    def project_with(self, data: Any) -> Project:
+        """The project that data is which was written onto this site's.
+
+        Raises PlaceError where it is none.
+        """
+        known = self._known
+        if self.data is None:
+            return project_of(data)
+        if known is None or known[0] is not self.data:
+            known = self._known = self.data, project_of(self.data, known)
+        return known[1] if data is self.data else project_of(data, known)
 
     def copied(self) -> Folded:
         """The same site to go on from, while others still read this one."""
@@ -59,6 +78,7 @@ class Folded:
             dict(self.by_hash),
             list(self.stating),
             set(self.corrected),
+            self._known,
         )
 
     @property

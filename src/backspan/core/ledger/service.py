@@ -8,10 +8,10 @@ refuses, stands against it; what grew old does not, that is what the shift check
 from __future__ import annotations
 
 import datetime
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from backspan.core.checks import anchor_dates
-from backspan.core.findings import Finding, Verdict
+from backspan.core.findings import Finding, Review, Verdict
 from backspan.core.ledger import bodies
 from backspan.core.ledger.days import day_of
 from backspan.core.ledger.drop_states import TABLE, Event, Refusal, State
@@ -24,9 +24,17 @@ from backspan.core.rules.selected import RuleLibrary
 Reason = tuple[Why | Refusal, Entry | None]
 
 
-def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.date) -> Standing:
+def standing_on(
+    site: Folded,
+    drop: str,
+    library: RuleLibrary,
+    *,
+    on: datetime.date,
+    reviewed: Callable[[str], Review] | None = None,
+) -> Standing:
     """Where a drop stands on a day, by a site folded to the end of that day.
 
+    `reviewed` gives its review of that day where somebody has it already.
     Raises LedgerError where no site is described, RuleError for a rule set that is not at hand.
     """
     record, state = site.record(drop), site.record(drop).state
@@ -34,7 +42,9 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
     if record.permit is not None:
         lapsed = list(_lapsed(site, record, library, on))
         reasons += lapsed
-        refused = _refuses(site, drop, library, on)
+        # What was accepted then is not what people know now: what is stated by now may fail.
+        found = _review(site, drop, library, on) if reviewed is None else reviewed(drop)
+        refused = found.verdict is Verdict.FAIL
         reasons += [(Why.REFUSED, None)] if refused else []
         if lapsed or refused:
             state = _after(state, Event.CHANGED)
@@ -55,10 +65,8 @@ def standing_on(site: Folded, drop: str, library: RuleLibrary, *, on: datetime.d
     )
 
 
-def _refuses(site: Folded, drop: str, library: RuleLibrary, on: datetime.date) -> bool:
-    """Whether what is stated by now fails: what was accepted then is not what people know now."""
-    found = review(site.project, drop, library, on=on, compared=False)
-    return found.verdict is Verdict.FAIL
+def _review(site: Folded, drop: str, library: RuleLibrary, on: datetime.date) -> Review:
+    return review(site.project, drop, library, on=on, compared=False)
 
 
 def _is_of(fit: Entry | None, day: datetime.date) -> bool:

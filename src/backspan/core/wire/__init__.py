@@ -2,7 +2,7 @@
 
 from backspan.core.wire.canonical import canonical, read_canonical, report_number
 from backspan.core.wire.code import configuration, configuration_code, read_code
-from backspan.core.wire.codec import from_data, to_data
+from backspan.core.wire.codec import from_changed, from_data, to_data
 from backspan.core.wire.errors import WireError
 
 __all__ = [
@@ -10,6 +10,7 @@ __all__ = [
     "canonical",
     "configuration",
     "configuration_code",
+    "from_changed",
     "from_data",
     "read_canonical",
     "read_code",

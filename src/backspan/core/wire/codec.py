@@ -3,6 +3,9 @@
 Every field is written, also one at its default, so that stored bytes do not change when a
 default does. Reading is strict: nothing is converted, guessed or left over. A field that has a
 default may be absent: bytes that were stored before there was such a field are still read.
+
+What entries write anew along a path is read along that path alone (`from_changed`): a part that is
+the same object as in data that was read before is the part it was read as then.
 """
 
 from __future__ import annotations
@@ -27,6 +30,7 @@ _LONGEST = 60
 #: As a project file has them at the most.
 _LARGEST_COUNT, _LONGEST_TEXT = 999_999_999, 2_000
 _Convert = Callable[[Any], Any]
+_Again = Callable[[Any, Any, Any], Any]
 
 
 def to_data(record: Any) -> Any:
@@ -48,12 +52,31 @@ def from_data(cls: type[T], data: Any) -> T:
     return typing.cast("T", codec_for(hint).read(data))
 
 
+def from_changed(cls: type[T], data: Any, before: Any, known: T) -> T:
+    """The same as `from_data(cls, data)`, where `known` is what `before` was read as.
+
+    Of data that is never changed in place only what is another object than before is read.
+    Raises WireError as `from_data` does.
+    """
+    hint: Any = cls
+    return typing.cast("T", codec_for(hint).again(data, before, known))
+
+
 @dataclass(frozen=True, slots=True)
 class Codec:
-    """How one type is written and read."""
+    """How one type is written and read; how its parts are read anew where only some changed."""
 
     write: _Convert
     read: _Convert
+    parts: _Again | None = None
+
+    def again(self, data: Any, before: Any, known: Any) -> Any:
+        """What `data` is read as, where `before` was read as `known`."""
+        if data is before:
+            return known
+        if self.parts is None or type(data) is not type(before):
+            return self.read(data)
+        return self.parts(data, before, known)
 
 
 @functools.cache
@@ -176,6 +199,7 @@ def _optional(inner: Codec) -> Codec:
     return Codec(
         write=lambda value: None if value is None else inner.write(value),
         read=lambda data: None if data is None else inner.read(data),
+        parts=inner.parts,
     )
 
 
@@ -197,9 +221,21 @@ def _endless(codec: Codec) -> Codec:
             raise _refusal(value, f"a {cls.__name__}")
         return [_at(index, convert, item) for index, item in enumerate(value)]
 
+    def parts(data: Any, before: Any, known: Any) -> Any:
+        pairs = zip(before, known, strict=True)
+        there = {id(one): (one, value) for one, value in pairs}
+        beside = list(there.values()) if len(there) == len(data) else []
+
+        def one_again(index: int) -> Any:
+            same = there.get(id(data[index])) or (beside[index] if beside else None)
+            return codec.read(data[index]) if same is None else codec.again(data[index], *same)
+
+        return tuple(_at(index, one_again, index) for index in range(len(data)))
+
     return Codec(
         write=lambda value: items(value, tuple, codec.write),
         read=lambda data: tuple(items(data, list, codec.read)),
+        parts=parts,
     )
 
 
@@ -221,29 +257,62 @@ def _fixed(hints: tuple[Any, ...]) -> Codec:
 
 
 def _record(hint: Any, cls: type[Any]) -> Codec:
-    codecs = [(field.name, codec_for(field.hint)) for field in fields_of(hint)]
-    names = {name for name, _ in codecs}
-    required = {field.name for field in fields_of(hint) if field.required}
+    fields = fields_of(hint)
+    record = _Record(
+        cls,
+        {one.name: codec_for(one.hint) for one in fields},
+        frozenset(one.name for one in fields if one.required),
+        tuple(one.name for one in fields if at_least_one(cls, one.name)),
+        tuple((one.name, is_time(cls, one.name)) for one in fields if is_date(cls, one.name)),
+    )
+    return Codec(write=record.write, read=record.read, parts=record.parts)
 
-    def write(value: Any) -> dict[str, Any]:
-        if type(value) is not cls:
-            raise _refusal(value, f"a {cls.__name__}")
+
+@dataclass(frozen=True, slots=True)
+class _Record:
+    """The codecs of a record's fields; which must be there, are counts, are dates (with time)."""
+
+    cls: type[Any]
+    codecs: dict[str, Codec]
+    required: frozenset[str]
+    counts: tuple[str, ...]
+    dates: tuple[tuple[str, bool], ...]
+
+    def write(self, value: Any) -> dict[str, Any]:
+        if type(value) is not self.cls:
+            raise _refusal(value, f"a {self.cls.__name__}")
+        codecs = self.codecs.items()
         return {name: _at(name, codec.write, getattr(value, name)) for name, codec in codecs}
 
-    def read(data: Any) -> Any:
-        if type(data) is not dict:
-            raise _refusal(data, f"a {cls.__name__} as a dict")
-        if not required <= data.keys() <= names:
-            missing, unknown = sorted(required - data.keys()), sorted(map(str, data.keys() - names))
-            raise WireError(
-                f"a {cls.__name__} with missing fields {missing} and unknown fields {unknown}"
-            )
-        for name, value in data.items():
-            if at_least_one(cls, name) and type(value) is int and value < 1:
-                raise _refusal(value, f"{name} of at least 1")
-            if is_date(cls, name) and isinstance(value, str):
-                _at(name, functools.partial(_dated, with_time=is_time(cls, name)), value)
-        there = ((name, codec) for name, codec in codecs if name in data)
-        return cls(**{name: _at(name, codec.read, data[name]) for name, codec in there})
+    def read(self, data: Any) -> Any:
+        self._refuse(data)
+        there = ((name, codec) for name, codec in self.codecs.items() if name in data)
+        return self.cls(**{name: _at(name, codec.read, data[name]) for name, codec in there})
 
-    return Codec(write=write, read=read)
+    def parts(self, data: Any, before: Any, known: Any) -> Any:
+        self._refuse(data)
+
+        def again(name: str) -> Any:
+            codec = self.codecs[name]
+            if name not in before:
+                return codec.read(data[name])
+            return codec.again(data[name], before[name], getattr(known, name))
+
+        return self.cls(**{name: _at(name, again, name) for name in self.codecs if name in data})
+
+    def _refuse(self, data: Any) -> None:
+        if type(data) is not dict:
+            raise _refusal(data, f"a {self.cls.__name__} as a dict")
+        if not self.required <= data.keys() <= self.codecs.keys():
+            missing = sorted(self.required - data.keys())
+            unknown = sorted(map(str, data.keys() - self.codecs.keys()))
+            raise WireError(
+                f"a {self.cls.__name__} with missing fields {missing} and unknown fields {unknown}"
+            )
+        for name in self.counts:
+            value = data.get(name)
+            if type(value) is int and value < 1:
+                raise _refusal(value, f"{name} of at least 1")
+        for name, with_time in self.dates:
+            if isinstance(data.get(name), str):
+                _at(name, functools.partial(_dated, with_time=with_time), data[name])

@@ -7,9 +7,12 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.ledger import bodies
+from backspan.core.ledger.chain import in_order
+from backspan.core.ledger.document import project_of
 from backspan.core.ledger.drop_states import Refusal, State
 from backspan.core.ledger.errors import LedgerError
-from backspan.core.ledger.fold import fold, folded_on
+from backspan.core.ledger.fold import fold, folded_on, take
+from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.standing import Why
 from backspan.core.model.beams import BeamFound
@@ -251,6 +254,13 @@ def test_going_on_from_a_fold_is_folding_all_and_leaves_the_first_as_it_was() ->
         kept = fold(entries[:at], on=ON)
         assert folded_on(first, entries[:at], entries[at:], on=ON) == fold(entries, on=ON)
         assert first == kept
+
+
+def test_the_project_after_each_entry_is_what_all_of_its_data_is_read_as() -> None:
+    site = Folded()
+    for entry in in_order(eventful().entries):
+        take(site, entry)
+        assert site.project == project_of(site.data)
 
 
 def test_an_entry_that_stands_before_others_is_folded_with_all_of_them() -> None:
