@@ -21,12 +21,13 @@ from backspan.exchange.files import load_rule_library
 from backspan.records.api import open_record
 from backspan.web.application import application_of, seldom_collected
 from backspan.web.workbench import Workbench
+from tests.chromium.test_pages import PATHS
 from tools.check_environment import found_chromium
 from tools.serve_demo import ITS_DAY, filled
 
 NOON = datetime.datetime.combine(ITS_DAY, datetime.time(12), datetime.UTC)
-PATHS = ("/", "/drops/S1/", "/drops/T2/", "/drops/S1/shift", "/drops/S1/try", "/record/")
-RUNS = 20
+#: How often each page is opened, and the slider moved.
+OPENED, MOVED = 20, 20
 #: Moves the slider, and answers how long it took until the answer was another one.
 MOVE = """(steps) => new Promise((done) => {
   const one = document.querySelector("input[name='reach-L']");
@@ -41,21 +42,21 @@ MOVE = """(steps) => new Promise((done) => {
 })"""
 
 
-def pages_and_slider(folder: Path) -> tuple[list[float], list[float]]:
-    """Seconds of each page opened, and of each answer of the slider."""
+def pages_and_slider(folder: Path) -> tuple[dict[str, list[float]], list[float]]:
+    """Seconds of every page of the demo each time it was opened; of each answer of the slider."""
     with _page(folder) as (page, address):
-        pages = []
-        for path in PATHS:
+        pages: dict[str, list[float]] = {path: [] for path in PATHS}
+        for path, times in pages.items():
             page.goto(address + path)
-            for _ in range(RUNS):
+            for _ in range(OPENED):
                 page.goto(address + path)
                 timing = page.evaluate(
                     "(() => { const one = performance.getEntriesByType('navigation')[0];"
                     " return one.loadEventEnd - one.startTime; })()"
                 )
-                pages.append(timing / 1000)
+                times.append(timing / 1000)
         page.goto(f"{address}/drops/S1/try")
-        slider = [page.evaluate(MOVE, 40 + step) / 1000 for step in range(RUNS)]
+        slider = [page.evaluate(MOVE, 40 + step) / 1000 for step in range(MOVED)]
     return pages, slider
 
 

@@ -212,15 +212,22 @@ def kept(entries: Sequence[Entry], what: str, batches: str | Path, four: str | P
     ]
 
 
+def _slow(times: Sequence[float]) -> float:
+    """What 95 of 100 of them stay under."""
+    return sorted(times)[len(times) * 95 // 100]
+
+
 def workbench() -> list[Row]:
     """Pages of the demo and a slider's answer, in a real browser."""
     with tempfile.TemporaryDirectory() as name:
         pages, slider = pages_and_slider(Path(name) / "demo")
-    slow = [sorted(times)[len(times) * 95 // 100] for times in (pages, slider)]
+    every = [one for times in pages.values() for one in times]
+    slowest, path = max((_slow(times), path) for path, times in pages.items())
     return [
-        timed("a page of the demo, 95 of 100", slow[0], "under 0.15 s"),
-        timed("the same, middle", statistics.median(pages)),
-        timed("a slider's answer, 95 of 100", slow[1], "under 0.1 s"),
+        timed(f"a page of the demo, any of {len(pages)}, 95 of 100", _slow(every), "under 0.15 s"),
+        timed("the same, middle", statistics.median(every)),
+        timed(f"the slowest, {path}, 95 of 100", slowest, "under 0.15 s"),
+        timed("a slider's answer, 95 of 100", _slow(slider), "under 0.1 s"),
         timed("the same, middle", statistics.median(slider)),
     ]
 
@@ -229,7 +236,7 @@ def plan_under_a_hand() -> list[Row]:
     """The roof plan on a roof larger than any, in a real browser."""
     with tempfile.TemporaryDirectory() as name:
         frames, paints, answers = under_a_hand(Path(name) / "large")
-    slow, late = (sorted(times)[len(times) * 95 // 100] for times in (frames, answers))
+    slow, late = _slow(frames), _slow(answers)
     return [
         timed("a frame of the moved plan, 95 of 100", slow, "under 33.3 ms"),
         timed("its first paint", statistics.median(paints), "under 1 s"),

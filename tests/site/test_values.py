@@ -25,7 +25,7 @@ GROUP = re.compile(
     r"(?=<details (?:id=\"waited\"|><summary class=\"title\">)|</section>)",
     re.DOTALL,
 )
-SECTION = re.compile(r'<section aria-labelledby="(part-[0-9]+)">(.*?)</section>', re.DOTALL)
+SECTION = re.compile(r'<section aria-labelledby="([^"]+)">(.*?)</section>', re.DOTALL)
 
 
 @pytest.fixture
@@ -45,8 +45,16 @@ def waited(page: str) -> dict[str, tuple[bool, list[str]]]:
     return found
 
 
+def others(reader: Browser) -> dict[str, list[str]]:
+    """The paths of the other values by the slug of their group, each opened in turn."""
+    slugs = [slug for slug, _ in SECTION.findall(reader.get(VALUES).text)]
+    pages = {slug: reader.get(f"{VALUES}?open={slug}").text for slug in slugs}
+    return {slug: PATH.findall(page) for slug, page in pages.items()}
+
+
 def test_every_value_of_the_rig_is_asked_for_on_one_of_two_pages(later: Browser) -> None:
-    on_drop, other = (PATH.findall(later.get(one).text) for one in (AT, VALUES))
+    on_drop = PATH.findall(later.get(AT).text)
+    other = [path for group in others(later).values() for path in group]
     assert set(on_drop) & set(other) == set()
     assert len(other) == len(set(other))
     everything = {"/".join(one.path) for one in rig_fields(PROJECT, "D")}
@@ -57,17 +65,37 @@ def test_every_value_of_the_rig_is_asked_for_on_one_of_two_pages(later: Browser)
 def test_other_values_stand_by_what_they_are_of(pages: Browser) -> None:
     page, rig = pages.get(VALUES).text, PROJECT.drops[0].rig
     assert rig is not None
-    titles = re.findall(r'<h2 id="part-[0-9]+" class="placed">(.*?) <small>([0-9]+)</small>', page)
-    sections = dict(SECTION.findall(page))
-    assert [title for title, _ in titles] == [
-        *("Suspension point L", "Suspension point R", "Stage no. 1"),
-        *(f"Lifeline {one.id}" for one in rig.lifelines or ()),
+    titles = {
+        slug: re.sub(r"<.*?>", "", title)
+        for slug, title in re.findall(r'<h2 id="([^"]+)" class="placed">(.*?)</h2>', page)
+    }
+    groups = others(pages)
+    told = [f"{titles[slug]}" for slug in groups]
+    assert told == [
+        f"{title} {len(paths)}"
+        for title, paths in zip(
+            (
+                *("Suspension point L", "Suspension point R", "Stage no. 1"),
+                *(f"Lifeline {one.id}" for one in rig.lifelines or ()),
+            ),
+            groups.values(),
+            strict=True,
+        )
     ]
-    for (title, several), values in zip(titles, sections.values(), strict=True):
-        paths = PATH.findall(values)
-        assert len(paths) == int(several)
-        part = title.split()[-1]
-        assert part == "1" or all(part in one.split("/") for one in paths)
+    for slug, paths in groups.items():
+        of, _, part = slug.partition("-")
+        assert paths
+        assert all(one.split("/")[3:5] == [of, part] for one in paths)
+
+
+def test_one_group_of_other_values_stands_open(pages: Browser) -> None:
+    def is_open(asked: str) -> list[str]:
+        page = pages.get(VALUES + asked).text
+        return [slug for slug, values in SECTION.findall(page) if PATH.findall(values)]
+
+    assert is_open("") == ["suspension_points-L"]
+    assert is_open("?open=stages-0") == ["stages-0"]
+    assert is_open("?open=nothing") == ["suspension_points-L"]
 
 
 def test_after_another_value_is_stated_one_is_where_one_was(
@@ -79,7 +107,7 @@ def test_after_another_value_is_stated_one_is_where_one_was(
     assert f'name="item" value="{path}"' in page
     said = {"path": path, "item": path, "from": "values", "value": "7 in"}
     to = pages.leads(f"{AT}state", VALUES, **said)
-    assert to == f"{VALUES}#{path}"
+    assert to == f"{VALUES}?open=suspension_points-{path.split('/')[4]}#{path}"
     body = record.entries()[-1].body
     assert isinstance(body, bodies.NumberFound)
     assert f'id="{path}"' in pages.get(VALUES).text

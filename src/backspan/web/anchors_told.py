@@ -10,7 +10,6 @@ from typing import Any
 from backspan.core.checks.anchor_dates import lasting
 from backspan.core.findings import WORST_FIRST
 from backspan.core.ledger.matters import Concern
-from backspan.core.model.inherit import inherit
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor
 from backspan.core.quantities import ANGLE, FORCE, display
@@ -62,10 +61,9 @@ class Told:
 
 def told_anchors(state: DayState) -> Iterator[Told]:
     """Every anchor of the site; none where no site is described."""
-    raw = state.project
-    if raw is None:
+    if state.project is None:
         return
-    project: Project = inherit(raw)
+    project = state.with_statements
     practice, lines = selected_rules(project, PRACTICE, state.library), anchor_lines(project)
     for roof in project.site.roofs:
         for anchor in roof.anchors:

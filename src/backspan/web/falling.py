@@ -40,13 +40,17 @@ def ended_by(state: DayState, body: Body) -> tuple[str, ...]:
     if isinstance(body, bodies.ConcernNoted):
         meant = set(stopped_by(state, body.about))
         return tuple(name for name in permits if name in meant)
-    data = state.folded.data
-    for write in writes_of(body, data):
+    data, writes = state.folded.data, writes_of(body, state.folded.data)
+    for write in writes:
         data = write.on(data)
     if not changes_a_fact(state.folded.data, data):
         return ()
-    project = state.folded.project_with(data)
-    return tuple(name for name, one in permits.items() if not _holds(one, project, name))
+    about, project = {one.drop for one in writes}, state.folded.project_with(data)
+    return tuple(
+        name
+        for name, one in permits.items()
+        if (None in about or name in about) and not _holds(one, project, name)
+    )
 
 
 def stopped_by(state: DayState, about: str) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from typing import Any
 from backspan.core.findings import Finding, Verdict
 from backspan.core.ledger.fields import Stateable, type_fields, unit_fields
 from backspan.core.ledger.matters import Concern
-from backspan.core.model.inherit import inherit, with_statements
+from backspan.core.model.inherit import with_statements
 from backspan.core.model.kit import Rope, RopeKind
 from backspan.core.model.project import Project
 from backspan.core.model.units import Condition, RopeWear, Test, Unit, UnitKind
@@ -71,7 +71,7 @@ class Thing:
 
 def things(state: DayState, units: tuple[Unit, ...]) -> Iterator[Thing]:
     """Some units as pages tell them: what has something against it first, then by tag."""
-    project: Project = inherit(state.described)
+    project = state.with_statements
     there, against = hanging(project), refusals(state)
     filled = {one.id: one for one in project.kit.units}
     told = [_thing(state, project, filled[one.id], there, against) for one in units]

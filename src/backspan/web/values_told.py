@@ -30,6 +30,11 @@ class Group:
     title: str
     values: tuple[Shown, ...]
 
+    @property
+    def names(self) -> str:
+        """What is stated under it, each name once."""
+        return ", ".join(dict.fromkeys(one.name for one in self.values))
+
 
 def other_values(
     project: Project, drop: str, items: Iterable[Item], wanted: Iterable[Asked]
@@ -42,13 +47,18 @@ def other_values(
 
 def by_part(values: Iterable[Stateable], project: Project) -> list[Group]:
     """Values of a rig by the suspension point, stage or lifeline that they are of."""
-    parts: dict[str, list[Shown]] = {}
+    parts: dict[tuple[str, str], list[Shown]] = {}
     for one in values:
-        parts.setdefault(_part_of(one.path), []).append(shown_value(one, project))
-    return [
-        Group(f"part-{number}", title, tuple(several))
-        for number, (title, several) in enumerate(parts.items(), 1)
-    ]
+        parts.setdefault((part_of(one.path), _title_of(one.path)), []).append(
+            shown_value(one, project)
+        )
+    return [Group(slug, title, tuple(several)) for (slug, title), several in parts.items()]
+
+
+def part_of(path: Path) -> str:
+    """What names the group of a value by its path under `drops/<drop>/rig`."""
+    part, *after = (*path[3:], "")
+    return f"{part}-{after[0]}" if part in _PARTS else "rig"
 
 
 def by_topic(wanted: Sequence[Asked], review: Review, project: Project) -> list[Group]:
@@ -70,8 +80,8 @@ def opened(groups: Sequence[Group], asked: str) -> str:
     return asked if asked in slugs else next(iter(slugs), "")
 
 
-def _part_of(path: Path) -> str:
-    """The heading of a value by its path under `drops/<drop>/rig`."""
+def _title_of(path: Path) -> str:
+    """The heading of that group."""
     part, *after = path[3:]
     if part not in _PARTS:
         return _WHOLE

@@ -21,6 +21,7 @@ from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.service import standing_on
 from backspan.core.ledger.standing import Standing
+from backspan.core.model.inherit import inherit
 from backspan.core.model.project import Project
 from backspan.core.review import review
 from backspan.core.review.front import front_data
@@ -73,6 +74,12 @@ class DayState:
         return self.folded.project
 
     @cached_property
+    def with_statements(self) -> Project:
+        """The project with who stated each value written beside it. Raises as `described`."""
+        filled: Project = inherit(self.described)
+        return filled
+
+    @cached_property
     def day(self) -> Data:
         """Every drop's standing as a document."""
         standings = [self.standing(one.id) for one in self.described.drops]
@@ -85,7 +92,7 @@ class DayState:
             site, reviewed = self.folded, self.review
             return standing_on(site, drop, self.library, on=self.on, reviewed=reviewed)
 
-        return self._once("standing", drop, made)
+        return self.once("standing", drop, made)
 
     def review(self, drop: str) -> Review:
         """The review of a drop on the day, without comparison. Raises AbsentError, RuleError."""
@@ -93,11 +100,11 @@ class DayState:
         def made() -> Review:
             return review(self.described, drop, self.library, on=self.on, compared=False)
 
-        return self._once("review", drop, made)
+        return self.once("review", drop, made)
 
     def front(self, drop: str) -> Data:
         """What of its review stands before all else."""
-        return self._once("front", drop, lambda: front_data(self.review(drop)))
+        return self.once("front", drop, lambda: front_data(self.review(drop)))
 
     def document(self, drop: str) -> Data:
         """All of its review."""
@@ -106,10 +113,10 @@ class DayState:
             formulas = formula_descriptions()
             return review_data(self.review(drop), formulas=formulas, front=self.front(drop))
 
-        return self._once("document", drop, made)
+        return self.once("document", drop, made)
 
-    def _once(self, what: str, drop: str, made: Callable[[], T]) -> T:
-        """What follows from the entries alone: worked out once; twice where two ask at once."""
+    def once(self, what: str, drop: str, made: Callable[[], T]) -> T:
+        """What follows from entries and day alone: worked out once; twice where two ask at once."""
         with self._lock:
             found: T | None = self._kept.get((what, drop))
         if found is None:

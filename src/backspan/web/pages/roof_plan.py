@@ -195,14 +195,19 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     project = sheet.recorded
     surface = surface_of(project, roof)
     there = _is_there(sheet.site, roof)
-    drawn = list(groups(surface, sheet.site, {}, roof)) if there else []
+
+    def drawing() -> str:
+        parts = groups(surface, sheet.site, {}, roof) if there else ()
+        return "".join(text for _, text in parts)
+
+    drawn = drawing() if sheet.draft.acts else state.once("roof plan", roof, drawing)
     recorded = next((one for one in project.site.roofs if one.id == roof), None)
     lying = lying_under(state, project, roof)
     under = under_group(lying, surface, roof)
     return filled(
         request,
         "plan/page.html",
-        drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
+        drawn=mark_safe(drawn),  # noqa: S308 - escaped by its writer
         surface=surface,
         origin=surface.frame.origin,
         signed="signed" in request.GET,

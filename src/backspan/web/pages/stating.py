@@ -28,9 +28,7 @@ from backspan.web.pages.common import (
 )
 from backspan.web.pages.saying import refuse_unplaced
 from backspan.web.speaking import signer_of
-
-#: How a form says that it stood on a page of its own, not in a group of the drop's.
-OWN_PAGES = frozenset({"values", "joints"})
+from backspan.web.values_told import part_of
 
 
 class Tap(StrEnum):
@@ -67,14 +65,16 @@ def value(request: HttpRequest, name: str) -> HttpResponse:
         body = _by_paper(body, request)
     refuse_unplaced(state, body)
     bench.say([body], signer)
-    return _back(request, name)
+    return _back(request, name, path)
 
 
-def _back(request: HttpRequest, name: str) -> HttpResponse:
-    """To where the form stood: a page of its own, or the group that was open there."""
+def _back(request: HttpRequest, name: str, path: Path) -> HttpResponse:
+    """To where the form stood: a page of its own, and the group that was open there."""
     item, stood = request.POST.get("item", ""), request.POST.get("from", "")
-    if stood in OWN_PAGES:
+    if stood == "joints":
         return go_on(stood, name, at=item)
+    if stood == "values":
+        return go_on(stood, name, query=urlencode({"open": part_of(path)}), at=item)
     return go_on("drop", name, query=urlencode({"open": stood}) if stood else "", at=item)
 
 

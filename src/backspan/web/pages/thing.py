@@ -42,7 +42,7 @@ def page(request: HttpRequest, tag: str) -> HttpResponse:
     project, about = state.described, is_about_unit(state, tag)
     (told,) = things(state, (unit,))
     entries = entries_about(state, about)
-    concern = bodies.ConcernNoted("", tag, "")
+    concern, others = bodies.ConcernNoted("", tag, ""), _others(state, unit)
     return filled(
         request,
         "kit_thing.html",
@@ -50,8 +50,8 @@ def page(request: HttpRequest, tag: str) -> HttpResponse:
         plate=list(plate(project, unit)),
         fallen=list(fallen(state, entries)),
         still=_still_accepted(state, told),
-        exchanges=[(place, _ends(state, unit, place)) for place in told.places],
-        others=_others(state, unit),
+        exchanges=[(place, _ends(state, unit, place, others)) for place in told.places],
+        others=others,
         looked_ends=ended_by(state, bodies.UnitLookedAt(unit)),
         stops=stopped_by(state, tag),
         concern_ends=ended_by(state, concern),
@@ -138,9 +138,8 @@ def _others(state: DayState, unit: Unit) -> list[Unit]:
     return [one for one in same if lot or (one.kind, one.id) not in used]
 
 
-def _ends(state: DayState, unit: Unit, place: Hangs) -> tuple[str, ...]:
+def _ends(state: DayState, unit: Unit, place: Hangs, others: list[Unit]) -> tuple[str, ...]:
     """The drops whose acceptance falls when it is exchanged there, whichever is put in."""
-    others = _others(state, unit)
     if not others:
         return ()
     return ended_by(state, bodies.UnitExchanged(place.drop, place.path, unit.id, others[0].id))

@@ -6,7 +6,7 @@ from django.http import HttpRequest, HttpResponse
 
 from backspan.core.ledger.stop_list import also_wanted, stop_list
 from backspan.web.pages.common import filled, state_of, the_drop
-from backspan.web.values_told import by_part, other_values
+from backspan.web.values_told import by_part, opened, other_values
 
 
 def page(request: HttpRequest, name: str) -> HttpResponse:
@@ -15,6 +15,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     drop, project, review = the_drop(state, name), state.described, state.review(name)
     items = stop_list(project, name, review)
     others = other_values(project, name, items, also_wanted(project, name, review))
+    groups = by_part(others, project)
     standing = next(one for one in state.day["drops"] if one["drop"] == name)
     return filled(
         request,
@@ -24,5 +25,6 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         standing=standing,
         left=sum(item.open for item in items),
         count=len(others),
-        groups=by_part(others, project),
+        groups=groups,
+        opened=opened(groups, request.GET.get("open", "")),
     )
