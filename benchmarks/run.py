@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import argparse
 import datetime
+import math
 import os
 import platform
 import statistics
@@ -213,8 +214,8 @@ def kept(entries: Sequence[Entry], what: str, batches: str | Path, four: str | P
 
 
 def _slow(times: Sequence[float]) -> float:
-    """What 95 of 100 of them stay under."""
-    return sorted(times)[len(times) * 95 // 100]
+    """What 95 of 100 of them do not exceed: of twenty, the second largest."""
+    return sorted(times)[math.ceil(len(times) * 95 / 100) - 1]
 
 
 def workbench() -> list[Row]:

@@ -114,7 +114,7 @@ def page(request: HttpRequest, roof: str) -> HttpResponse:
     if request.GET.get("part") == "last":
         return HttpResponse(_last(state, seen.path, roof), content_type="text/plain; charset=utf-8")
     if request.GET.get("part") == "answers":
-        return _parts(request, state, roof, seen, None)
+        return _answered(request, state, roof, seen)
     return _page(request, state, roof, seen)
 
 
@@ -243,6 +243,25 @@ def _parts(
         "plan/parts.html",
         drawn=mark_safe("".join(text for _, text in drawn)),  # noqa: S308 - escaped by its writer
         things=things,
+        **_side(state, roof, seen, found),
+    )
+
+
+def _answered(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpResponse:
+    """All of the plan as recorded with the answers of its drops, and what stands beside it."""
+    sheet = seen.sheet
+    found = reviews_of(state, sheet)
+
+    def drawing() -> str:
+        surface, there = surface_of(sheet.site, roof), _is_there(sheet.site, roof)
+        parts = groups(surface, sheet.site, found, roof) if there else ()
+        return "".join(text for _, text in parts)
+
+    drawn = state.once("answered plan", roof, drawing)
+    return filled(
+        request,
+        "plan/parts.html",
+        drawn=mark_safe(drawn),  # noqa: S308 - escaped by its writer
         **_side(state, roof, seen, found),
     )
 

@@ -330,8 +330,11 @@
   paint();
   mark();
   addEventListener("resize", () => { view = fit(); paint(); });
-  fetch(`${data.at}?part=answers`).then((one) => one.text()).then((text) => {
+  // The answers come after the page: they are asked for once it stands.
+  const answered = () => fetch(`${data.at}?part=answers`).then((one) => one.text()).then((text) => {
     const came = new DOMParser().parseFromString(text, "text/html");
     if (localStorage.getItem(kept) === null && !acted) put(came);
   }).catch(() => say("The answers of the drops did not arrive; open a drop to see its own."));
+  if (document.readyState === "complete") answered();
+  else addEventListener("load", answered);
 })();
