@@ -1,17 +1,23 @@
 """A roof larger than any: 60 drops with their rigs, 400 anchors, 2,000 lines. Invented.
 
 It is the first drop of the demo again and again along a roof of its own, every rig with more
-tiebacks and lifelines than anybody would lead, so that what draws it is asked enough.
+tiebacks and lifelines than anybody would lead, so that what draws it is asked enough. Each drop has
+things of its own, but for the lots of pieces, which all of them share.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
+from typing import Any
 
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Lifeline, Rig, SuspensionPoint, Tieback
+from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint, Tieback
 from backspan.core.model.site import Anchor, Edge, Roof
+from backspan.core.model.units import UnitKind
 from backspan.core.model.walked import on_plan
+from backspan.core.sheet.uses import uses_of
+from backspan.core.wire import from_data, to_data
 
 DROPS, ANCHORS, LINES = 60, 400, 2_000
 _TIES = 6
@@ -42,12 +48,30 @@ def large(project: Project, drop: str = "S1") -> Project:
             roof="BIG",
             edge=edges[number % 2].id,
             start=1.0 + width * (number // 2),
-            rig=_rig(first.rig or Rig(), number, 1.0 + width * (number // 2) - first.start),
+            rig=_with_tags(
+                _rig(first.rig or Rig(), number, 1.0 + width * (number // 2) - first.start),
+                {tag: f"{tag}-{number + 1}" for tag in _tags(project, first)},
+            ),
         )
         for number in range(DROPS)
     )
     site = replace(project.site, roofs=(*project.site.roofs, roof))
-    return replace(project, site=site, drops=(*project.drops, *drops))
+    tags = _tags(project, first)
+    units = tuple(
+        replace(one, id=f"{one.id}-{number + 1}", serial=None)
+        for number in range(DROPS)
+        for one in project.kit.units
+        if one.id in tags
+    )
+    kit = replace(project.kit, units=(*project.kit.units, *units))
+    return replace(project, site=site, kit=kit, drops=(*project.drops, *drops))
+
+
+def _tags(project: Project, drop: Drop) -> set[str]:
+    """The things with a tag of a drop's rig, but for lots."""
+    named = {one.name for one in uses_of(drop.rig or Rig(), drop.id)}
+    units = (one for one in project.kit.units if one.kind is not UnitKind.PIECE)
+    return {one.id for one in units if one.id in named}
 
 
 def _anchors(edges: tuple[Edge, ...], like: Anchor) -> tuple[Anchor, ...]:
@@ -79,6 +103,19 @@ def _rig(rig: Rig, number: int, shift: float) -> Rig:
         for count in range(lines + 1)
     )
     return replace(rig, suspension_points=points, lifelines=led, moved_from=None)
+
+
+def _with_tags(rig: Rig, tags: Mapping[str, str]) -> Rig:
+    """The rig with things of the same kind under other tags."""
+
+    def told(data: Any) -> Any:
+        if isinstance(data, dict):
+            return {name: told(part) for name, part in data.items()}
+        if isinstance(data, list):
+            return [told(part) for part in data]
+        return tags.get(data, data) if isinstance(data, str) else data
+
+    return from_data(Rig, told(to_data(rig)))
 
 
 def _point(point: SuspensionPoint, shift: float, names: list[str]) -> SuspensionPoint:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from backspan.core.ledger import bodies
-from backspan.core.ledger.stop_list import ROWS, stop_list
+from backspan.core.ledger.stop_list import ROWS
 from backspan.papers import sheet_code
 from backspan.web.shown import Shown, shown_items
 from backspan.web.workbench import DayState
@@ -46,7 +46,7 @@ class BlankItem:
 def blank_items(state: DayState, drop: str) -> tuple[BlankItem, ...]:
     """The stop list of a drop as blanks. Raises as `stop_list` and the review do."""
     project = state.described
-    items = shown_items(stop_list(project, drop, state.review(drop)), project)
+    items = shown_items(state.stop_list(drop), project)
     return tuple(
         BlankItem(
             one.number,

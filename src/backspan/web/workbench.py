@@ -21,6 +21,7 @@ from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.service import standing_on
 from backspan.core.ledger.standing import Standing
+from backspan.core.ledger.stop_list import Asked, Item, also_wanted, stop_list
 from backspan.core.model.inherit import inherit
 from backspan.core.model.project import Project
 from backspan.core.review import review
@@ -101,6 +102,22 @@ class DayState:
             return review(self.described, drop, self.library, on=self.on, compared=False)
 
         return self.once("review", drop, made)
+
+    def stop_list(self, drop: str) -> tuple[Item, ...]:
+        """The items of its stop list. Raises as its review does."""
+
+        def made() -> tuple[Item, ...]:
+            return stop_list(self.described, drop, self.review(drop))
+
+        return self.once("stop list", drop, made)
+
+    def also_wanted(self, drop: str) -> tuple[Asked, ...]:
+        """The values that its review waits for besides those of the list."""
+
+        def made() -> tuple[Asked, ...]:
+            return also_wanted(self.described, drop, self.review(drop))
+
+        return self.once("also wanted", drop, made)
 
     def front(self, drop: str) -> Data:
         """What of its review stands before all else."""

@@ -10,7 +10,7 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.entry_lines import drops_of, entry_line
 from backspan.core.ledger.happenings import lines_of
-from backspan.core.ledger.stop_list import also_wanted, stop_list, things_of
+from backspan.core.ledger.stop_list import things_of
 from backspan.core.model.project import Project
 from backspan.drawings import section_figure, to_svg
 from backspan.web.history import MOST, entry_told
@@ -29,7 +29,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
     project: Project = state.described
     document, front = state.document(name), state.front(name)
     review = state.review(name)
-    items, wanted = stop_list(project, name, review), also_wanted(project, name, review)
+    items, wanted = state.stop_list(name), state.also_wanted(name)
     waited = by_topic(wanted, review, project)
     about = [one for one in state.entries if _is_about(one, name)]
     standing = next(one for one in state.day["drops"] if one["drop"] == name)

@@ -14,7 +14,7 @@ from backspan.core.ledger.document import Path
 from backspan.core.ledger.entry_lines import drops_of
 from backspan.core.ledger.fields import Stateable, rig_fields
 from backspan.core.ledger.kinds import Body
-from backspan.core.ledger.stop_list import known, stop_list, wanted
+from backspan.core.ledger.stop_list import known, wanted
 from backspan.core.model.beams import BeamSplice
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import CounterweightedBeam, Drop
@@ -61,7 +61,7 @@ def page(request: HttpRequest, name: str) -> HttpResponse:
         drop=drop,
         front=state.front(name),
         standing=standing,
-        left=sum(item.open for item in stop_list(project, name, review)),
+        left=sum(item.open for item in state.stop_list(name)),
         beams=list(_beams(project, drop, shown)),
     )
 

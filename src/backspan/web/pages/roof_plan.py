@@ -26,6 +26,7 @@ from backspan.web.falling import fallen_with
 from backspan.web.pages.common import FormError, filled, go_on, refuse_unseen, state_of
 from backspan.web.plan.acts import meant, measured
 from backspan.web.plan.drawn import (
+    MOST_ASKED,
     Reviews,
     Sheet,
     answers,
@@ -231,8 +232,10 @@ def _parts(
     sheet = seen.sheet
     stood = sheet.recorded if before is None else before
     surface, there = surface_of(sheet.recorded, roof), _is_there(sheet.site, roof)
-    last = touched(stood, sheet.site)
-    found = reviews_of(state, sheet, last[0] if last else "")
+    # What a hand just moved is answered first; the page then asks for the others that it touched.
+    last = next(iter(touched(stood, sheet.site)), "")
+    first = last or request.POST.get("others", "")
+    found = reviews_of(state, sheet, first, most=1 if last else MOST_ASKED)
     # An answer that no longer holds goes from the plan, as one that was asked comes upon it.
     asked = found.touched | frozenset(touched(sheet.recorded, stood))
     drawn = groups(surface, sheet.site, found, roof, was=before, asked=asked) if there else ()
@@ -304,6 +307,7 @@ def _side(state: DayState, roof: str, seen: Seen, found: Reviews) -> dict[str, A
         "wrong": wrong,
         "measured": seen.measured,
         "answers": list(answers(state, found)),
+        "waiting": found.waiting,
         "falls": fallen_with(state, site) if sheet.draft.acts else (),
         "known": _KNOWN,
         "lengths": _LENGTHS,

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from django.http import HttpRequest, HttpResponse
 
-from backspan.core.ledger.stop_list import also_wanted, stop_list
 from backspan.web.pages.common import filled, state_of, the_drop
 from backspan.web.values_told import by_part, opened, other_values
 
@@ -12,9 +11,9 @@ from backspan.web.values_told import by_part, opened, other_values
 def page(request: HttpRequest, name: str) -> HttpResponse:
     """The other values of a rig, by what they are of."""
     state = state_of(request)
-    drop, project, review = the_drop(state, name), state.described, state.review(name)
-    items = stop_list(project, name, review)
-    others = other_values(project, name, items, also_wanted(project, name, review))
+    drop, project = the_drop(state, name), state.described
+    items = state.stop_list(name)
+    others = other_values(project, name, items, state.also_wanted(name))
     groups = by_part(others, project)
     standing = next(one for one in state.day["drops"] if one["drop"] == name)
     return filled(

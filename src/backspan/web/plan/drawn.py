@@ -20,7 +20,7 @@ from backspan.exchange.same_rig import point_moved, same_rig
 from backspan.web.workbench import DayState
 
 #: So many drops are asked again at once; the others say that they were not.
-_MOST_ASKED = 3
+MOST_ASKED = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,8 +81,8 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
     """The drops whose review may answer otherwise: what it looks at is not as before.
 
     That is the drop itself, its roof's edges and obstacles, the anchors its lines end on; and what
-    a drop that changed shares with it: a thing with a tag is in one place, and lines of two drops
-    may end on one anchor.
+    a drop that changed shares with it: lines of two drops may end on one anchor, and a thing with a
+    tag is in one place, a lot of pieces only so often: where another rig names it otherwise now.
     """
     stood, roofs = {one.id: one for one in before.drops}, {one.id: one for one in before.site.roofs}
     changed = [(stood.get(one.id), one) for one in after.drops if stood.get(one.id) != one]
@@ -93,7 +93,7 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
             built.add(roof.id)
         known = set() if was is None else set(was.anchors)
         moved |= {one.id for one in roof.anchors if one not in known}
-    shared = {name for pair in changed for one in pair for name in _shares(one)} | moved
+    shared = {name for was, now in changed for name in _meddles(was, now)} | moved
     own = {one.id for _, one in changed}
     return tuple(
         one.id
@@ -103,11 +103,34 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
     )
 
 
+def _meddles(was: Drop | None, now: Drop) -> frozenset[str]:
+    """What a drop that changed may do to others: its anchors, and things it names otherwise."""
+    rigs = [one.rig for one in (was, now) if one is not None and one.rig is not None]
+    anchors = frozenset(name for rig in rigs for name in rig.anchors)
+    if len({rig.moved_from for rig in rigs}) > 1:
+        # Where a rig left, its things hang no longer: all of them do another thing to others.
+        return anchors.union(*(_shares(one) for one in (was, now)))
+    before, after = _named(was), _named(now)
+    return anchors | {
+        name for name in before.keys() | after.keys() if before.get(name) != after.get(name)
+    }
+
+
 def _shares(drop: Drop | None) -> frozenset[str]:
     """What a drop's rig names that another one's may: things of the kit, and anchors."""
     if drop is None or drop.rig is None:
         return frozenset()
-    return drop.rig.anchors | {one.name for one in uses_of(drop.rig, drop.id) if one.name}
+    return drop.rig.anchors | _named(drop).keys()
+
+
+def _named(drop: Drop | None) -> dict[str, list[float]]:
+    """The things of the kit that a drop's rig names, with how many at each place."""
+    found: dict[str, list[float]] = {}
+    if drop is not None and drop.rig is not None:
+        for use in uses_of(drop.rig, drop.id):
+            if use.name:
+                found.setdefault(use.name, []).append(use.count)
+    return {name: sorted(counts) for name, counts in found.items()}
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,14 +156,22 @@ class Reviews(Mapping[str, Review]):
         yield from self.asked
         yield from (one.id for one in self.state.described.drops if one.id not in self.touched)
 
+    @property
+    def waiting(self) -> str:
+        """The drop that was asked first, where others may still be asked; empty where none may."""
+        few = len(self.asked) < min(len(self.touched), MOST_ASKED)
+        return next(iter(self.asked), "") if few else ""
+
     def __len__(self) -> int:
         return sum(1 for _ in self)
 
 
-def reviews_of(state: DayState, sheet: Sheet, first: str = "") -> Reviews:
+def reviews_of(
+    state: DayState, sheet: Sheet, first: str = "", *, most: int = MOST_ASKED
+) -> Reviews:
     """The reviews of a site as drawn. Of the drops touched a few are asked, `first` before all."""
     drops = touched(sheet.recorded, sheet.site)
-    order = sorted(drops, key=lambda one: one != first)[:_MOST_ASKED]
+    order = sorted(drops, key=lambda one: one != first)[:most]
     asked = {name: reviewed(state, sheet.site, name) for name in order}
     return Reviews(state, frozenset(drops), asked)
 

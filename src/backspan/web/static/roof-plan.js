@@ -10,9 +10,9 @@
   const metre = Number(data.metre), height = Number(data.height);
   const left = Number(data.x), low = Number(data.y);
   const kept = `plan ${document.title}`;
-  const NEAR_PX = 10, CLICK_PX = 6, SETTLE_MS = 140;
+  const NEAR_PX = 10, CLICK_PX = 6, SETTLE_MS = 140, RESTS_MS = 600;
   let verb = document.querySelector(".tools [aria-pressed=true]").dataset.verb;
-  let taps = [], from = "", sending = Promise.resolve(), settle = 0;
+  let taps = [], from = "", sending = Promise.resolve(), settle = 0, others = 0;
 
   // The view: what of the drawing is shown, and what the SVG was last painted for.
   let view = null, painted = null;
@@ -101,6 +101,9 @@
     if (drawn && verb === "draw roof") choose(document.querySelector(".tools button:not([hidden])"));
     keep();
     mark();
+    // What was moved is answered first; the other drops that it touched once the hand rests.
+    const first = side().dataset.waiting;
+    if (first) others = setTimeout(() => send({ does: "look", others: first }), RESTS_MS);
   };
   // A field by what it is for, to come back to it where what stands beside the plan is new.
   const spot = (one) => side().contains(one) ? [one.form?.querySelector("input[name=verb]")?.value, one.tagName, one.name, one.value && one.tagName === "BUTTON" ? one.value : ""].join("/") : "";
@@ -110,6 +113,7 @@
     else localStorage.setItem(kept, draft);
   };
   const send = (fields) => {
+    clearTimeout(others);
     sending = sending.then(async () => {
       const form = side().querySelector("form.act");
       const body = fields instanceof FormData ? fields : new FormData();
