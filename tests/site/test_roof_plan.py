@@ -360,3 +360,25 @@ def test_a_drop_that_shares_a_thing_with_one_that_changed_is_asked_too(pages: Br
     told = page.plain[page.plain.index("It would answer") : page.plain.index("Sign it")]
     assert re.search(r"\bD [^ ]+ fail\b", told), told
     assert ">pass</text>" not in strip_of(pages, draft_of(page))
+
+
+def test_what_a_hand_moved_is_answered_before_the_others_it_touched(pages: Browser) -> None:
+    """The first answer is of the drop that was acted on; another names it, and has them all."""
+    placed = draft_of(sent(pages, verb="place drop", edge="S", along="32 ft", width="20 ft"))
+    beam = {"verb": "place point", "of": f"drops/{placed[0]['drop']}", "station": "34 ft"}
+    act = {**carried(pages, placed), **beam, "mark": "L", "hoist": "H", "beam": "B-1"}
+    first = pages.send(AT, act, HTTP_X_PART="plan")
+    told = re.findall(r"<b>(\w+)</b> (?:changes too; its|<span)", first.text)
+    assert first.text.count("its review was not asked here") == 1
+    assert len(told) == 2
+    waiting = re.search(r'data-waiting="(\w+)"', first.text)
+    assert waiting is not None
+    assert told[0] == waiting[1]
+    rest = {**act, "draft": json.dumps(draft_of(first)), "does": "look", "others": waiting[1]}
+    both = pages.send(AT, rest, HTTP_X_PART="plan")
+    assert "its review was not asked here" not in both.text
+    assert "data-waiting" not in both.text
+    assert "drops-S" in re.findall(r'data-part="([^"]+)"', both.text)
+    alone = draft_of(sent(pages, verb="move", of=POINT, reach="2 ft"))
+    look = {**carried(pages, alone), "does": "look"}
+    assert "data-waiting" not in pages.send(AT, look, HTTP_X_PART="plan").text
