@@ -77,8 +77,7 @@ class DayState:
     @cached_property
     def with_statements(self) -> Project:
         """The project with who stated each value written beside it. Raises as `described`."""
-        filled: Project = inherit(self.described)
-        return filled
+        return inherit(self.described)
 
     @cached_property
     def day(self) -> Data:

@@ -6,7 +6,9 @@ only what changed comes back; without it every act is a form, and the whole page
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
@@ -15,6 +17,7 @@ from django.utils.safestring import mark_safe
 from backspan.core.drafting import Draft, DraftError, entries_between
 from backspan.core.drafting.acting import Hand
 from backspan.core.errors import quoted
+from backspan.core.findings import Review
 from backspan.core.model.evidence import Evidence, StatedValue, Statement
 from backspan.core.model.project import Project
 from backspan.core.model.site import Roof
@@ -196,12 +199,8 @@ def _page(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpR
     project = sheet.recorded
     surface = surface_of(project, roof)
     there = _is_there(sheet.site, roof)
-
-    def drawing() -> str:
-        parts = groups(surface, sheet.site, {}, roof) if there else ()
-        return "".join(text for _, text in parts)
-
-    drawn = drawing() if sheet.draft.acts else state.once("roof plan", roof, drawing)
+    draw = partial(_whole, sheet, roof, {})
+    drawn = draw() if sheet.draft.acts else state.once("roof plan", roof, draw)
     recorded = next((one for one in project.site.roofs if one.id == roof), None)
     lying = lying_under(state, project, roof)
     under = under_group(lying, surface, roof)
@@ -252,21 +251,22 @@ def _parts(
 
 def _answered(request: HttpRequest, state: DayState, roof: str, seen: Seen) -> HttpResponse:
     """All of the plan as recorded with the answers of its drops, and what stands beside it."""
-    sheet = seen.sheet
-    found = reviews_of(state, sheet)
-
-    def drawing() -> str:
-        surface, there = surface_of(sheet.site, roof), _is_there(sheet.site, roof)
-        parts = groups(surface, sheet.site, found, roof) if there else ()
-        return "".join(text for _, text in parts)
-
-    drawn = state.once("answered plan", roof, drawing)
+    found = reviews_of(state, seen.sheet)
+    drawn = state.once("answered plan", roof, partial(_whole, seen.sheet, roof, found))
     return filled(
         request,
         "plan/parts.html",
         drawn=mark_safe(drawn),  # noqa: S308 - escaped by its writer
         **_side(state, roof, seen, found),
     )
+
+
+def _whole(sheet: Sheet, roof: str, reviews: Mapping[str, Review]) -> str:
+    """Every part of the plan of a roof; nothing where it is not there yet."""
+    if not _is_there(sheet.site, roof):
+        return ""
+    surface = surface_of(sheet.recorded, roof)
+    return "".join(text for _, text in groups(surface, sheet.site, reviews, roof))
 
 
 def _last(state: DayState, path: tuple[str, ...], roof: str) -> str:
