@@ -105,7 +105,8 @@ def tried(state: DayState, drop: str, said: Mapping[str, str]) -> Tried:
         return Tried(tuple(moved), hoists, state.review(drop))
     new = from_data(Drop, data)
     drops = tuple(new if one.id == drop else one for one in project.drops)
-    case = case_of(replace(project, drops=drops), drop, state.library, on=state.on)
+    site, kept = replace(project, drops=drops), state.answered
+    case = case_of(site, drop, state.library, on=state.on, kept=kept)
     return Tried(tuple(moved), hoists, review_findings(case))
 
 

@@ -29,6 +29,7 @@ from backspan.core.review.front import front_data
 from backspan.core.review.plain import Data
 from backspan.core.review.report import formula_descriptions, review_data
 from backspan.core.rules.selected import RuleLibrary
+from backspan.core.sheet.kept import Kept
 from backspan.records.api import SiteRecord
 from backspan.records.store import Statement
 
@@ -44,12 +45,15 @@ class DayState:
     on: datetime.date
     entries: tuple[Entry, ...]
     library: RuleLibrary
+    answered: Kept = field(default_factory=Kept)
+    """The last answers of this site: recorded before, tried, or drawn."""
     _kept: dict[tuple[str, str], Any] = field(default_factory=dict)
     _lock: threading.Lock = field(default_factory=threading.Lock)
 
     def after(self, new: tuple[Entry, ...]) -> DayState:
         """The same day with entries that came since; only those are folded, where they may."""
-        following = DayState(self.place + len(new), self.on, (*self.entries, *new), self.library)
+        entries = (*self.entries, *new)
+        following = DayState(self.place + len(new), self.on, entries, self.library, self.answered)
         folded = folded_on(self.folded, self.entries, new, on=self.on)
         if folded is not None:
             # In the place of the property below, which then never works it out.
@@ -98,7 +102,8 @@ class DayState:
         """The review of a drop on the day, without comparison. Raises AbsentError, RuleError."""
 
         def made() -> Review:
-            return review(self.described, drop, self.library, on=self.on, compared=False)
+            site, kept = self.described, self.answered
+            return review(site, drop, self.library, on=self.on, compared=False, kept=kept)
 
         return self.once("review", drop, made)
 

@@ -26,10 +26,10 @@ from backspan.core.sheet.beam_as_built import AsBuilt, as_built
 from backspan.core.sheet.boundary import Change, search_of
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Check
+from backspan.core.sheet.compared import Weighed
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.moments import Branch
 from backspan.core.sheet.question import Asked as OfBeam
-from backspan.core.sheet.question import Weighed
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import BareSheet
 

@@ -23,10 +23,11 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import LineReads, line_reads, load_on_line
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice

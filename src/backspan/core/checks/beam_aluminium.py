@@ -33,12 +33,13 @@ from backspan.core.sheet.beam_as_built import as_built
 from backspan.core.sheet.beam_section import SIZES_OF, by_its_section, section_numbers
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS, passed_by_a_person
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.plain_beam import TOPIC, form_by_sizes, with_plates
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, in_force, no_rule

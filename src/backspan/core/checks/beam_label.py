@@ -22,10 +22,11 @@ from backspan.core.sheet.beam_as_built import BeamReads, arms, beam_reads
 from backspan.core.sheet.beam_section import by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.plain_beam import left_to_engineer
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import GroupReads, Read, hoist_reads, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted

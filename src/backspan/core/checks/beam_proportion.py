@@ -11,8 +11,9 @@ from backspan.core.quantities import RATIO
 from backspan.core.sheet.beam_as_built import BeamReads, arms, beam_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import limit_of
-from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.question import Asked, Question, asked_each
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import under_value
 

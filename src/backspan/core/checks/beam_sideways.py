@@ -24,12 +24,13 @@ from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.beam_web import slenderness
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS, refused_by_a_person
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
 from backspan.core.sheet.plain_beam import SIDEWAYS, PlainBeam, plain_beams, unless_it_twists
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet

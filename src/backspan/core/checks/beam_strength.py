@@ -48,6 +48,7 @@ from backspan.core.sheet.beam_section import (
 )
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
@@ -58,7 +59,7 @@ from backspan.core.sheet.plain_beam import (
     unless_it_twists,
     with_plates,
 )
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 

@@ -51,6 +51,7 @@ from backspan.core.sheet.beam_web import (
 )
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
@@ -61,7 +62,7 @@ from backspan.core.sheet.plain_beam import (
     plain_beams,
     unless_it_twists,
 )
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reactions import Standing, rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet

@@ -37,13 +37,14 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
+from backspan.core.sheet.question import Asked, Judged, Question, Told, asked_each
 from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet

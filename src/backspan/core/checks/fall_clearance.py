@@ -27,9 +27,10 @@ from backspan.core.numbers import at_least, root
 from backspan.core.quantities import FORCE, LENGTH, Dimension
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.limits import limit_of, needed_value
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice

@@ -11,8 +11,9 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import needed_value
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 

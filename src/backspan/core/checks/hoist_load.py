@@ -15,8 +15,9 @@ from backspan.core.numbers import total
 from backspan.core.quantities import FORCE
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import needed_value
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, hoist_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 

@@ -17,11 +17,12 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.placed import PERSON, OnTwo, all_of_it, lifts, on_two, shares, steps_of
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_order
 from backspan.core.sheet.witness import where

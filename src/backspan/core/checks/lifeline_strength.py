@@ -13,10 +13,11 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.limits import limit_of
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.rope_reads import EndReads, end_reads, strength_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice

@@ -16,7 +16,8 @@ from backspan.core.quantities import LENGTH
 from backspan.core.sheet.bearing_height import BearingReads, bearing_height, bearing_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.compared import Compared
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import counterweighted

@@ -22,10 +22,11 @@ from backspan.core.quantities import LENGTH, RATIO
 from backspan.core.sheet.bearing_height import BearingReads, bearing_height, bearing_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.presence import judge_presence
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice

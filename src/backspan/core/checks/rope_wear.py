@@ -17,9 +17,10 @@ from backspan.core.quantities import RATIO
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.rope_of import rope_of, rope_unit
 from backspan.core.sheet.sheet import Sheet

@@ -19,11 +19,12 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH, MASS
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice

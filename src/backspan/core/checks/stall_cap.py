@@ -11,8 +11,9 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import limit_of
-from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.question import Asked, Question, asked_each
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import no_rule

@@ -15,8 +15,9 @@ from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.rope_end import end_kind, end_of
 from backspan.core.sheet.rope_of import diameter_of

@@ -16,9 +16,10 @@ from backspan.core.numbers import surely_above
 from backspan.core.quantities import ANGLE
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.limits import needed_value
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told, asked_each
+from backspan.core.sheet.question import Asked, Judged, Question, Told, asked_each
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force
 from backspan.core.sheet.tied import MOST_ANGLE, Ties, angle_of, is_pair, ties_of

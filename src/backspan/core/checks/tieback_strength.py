@@ -20,9 +20,10 @@ from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import factor_values
-from backspan.core.sheet.question import Asked, Compared, Question, asked_each
+from backspan.core.sheet.question import Asked, Question, asked_each
 from backspan.core.sheet.reads import UNKNOWN
 from backspan.core.sheet.rope_reads import EndReads, RopeReads, end_reads, rope_reads, strength_of
 from backspan.core.sheet.sheet import Sheet

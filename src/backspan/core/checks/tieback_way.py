@@ -24,10 +24,11 @@ from backspan.core.quantities import LENGTH
 from backspan.core.sheet.bearing_height import BearingReads, bearing_height, bearing_reads
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.plan_distance import Spot, line_to_outline
-from backspan.core.sheet.question import Asked, Compared, Judged, Question, Told
+from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.tied import PLAN_POSITION, TieReads, begins_inboard, on_edge, ties_of

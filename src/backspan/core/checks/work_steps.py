@@ -18,9 +18,10 @@ from backspan.core.numbers import largest, total
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.placed import PERSON, Step, steps_of, weight_of
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 

@@ -30,9 +30,10 @@ from backspan.core.rules.selected import RuleLibrary, SelectedRules, SelectedVal
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, RuleSet, RuleValue
 from backspan.core.sheet.beam_as_built import OwnWeight, as_built, own_weight, weight_outboard
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import TOPIC, SupportReads, support_reads
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 

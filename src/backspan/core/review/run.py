@@ -27,6 +27,7 @@ from backspan.core.review.topics import topic_answers, worst
 from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.case import AbsentError, Case
 from backspan.core.sheet.check import Answer
+from backspan.core.sheet.kept import Kept
 from backspan.core.version import PROGRAM
 from backspan.core.wire import configuration_code
 from backspan.core.words import settled
@@ -43,15 +44,20 @@ def case_of(
     on: datetime.date,
     basis: Sequence[RuleChoice] | None = None,
     of_project: dict[Any, Any] | None = None,
+    kept: Kept | None = None,
 ) -> Case:
-    """The case of one drop; AbsentError names the drops there are, RuleError a bad basis."""
+    """The case of one drop; AbsentError names the drops there are, RuleError a bad basis.
+
+    `kept` has answers of an earlier state of the site, or of the site with another value tried.
+    """
     found = next((one for one in project.drops if one.id == drop), None)
     if found is None:
         names = ", ".join(one.id for one in project.drops) or "none"
         raise AbsentError(f"the project has no drop {drop!r}; drops: {names}")
-    practice = selected_rules(project, PRACTICE, library)
-    rules = rules_of(project, found, library, basis)
-    return Case(project, found, rules, practice, on, {} if of_project is None else of_project)
+    known, kept = {} if of_project is None else of_project, kept or Kept()
+    practice = selected_rules(project, PRACTICE, library, kept)
+    rules = rules_of(project, found, library, basis, kept)
+    return Case(project, found, rules, practice, on, known, kept)
 
 
 def answers_of(case: Case) -> tuple[Answer, ...]:
@@ -120,14 +126,16 @@ def review(
     on: datetime.date,
     basis: Sequence[RuleChoice] | None = None,
     compared: bool = True,
+    kept: Kept | None = None,
 ) -> Review:
     """The whole review of a drop: findings, margins and, if `compared`, other rules and envelopes.
 
-    `basis` replaces the project's own rule sets, for a what-if. Raises AbsentError for a drop
-    the project does not have, RuleError for a rule set that is not at hand, DatedAheadError for a
-    statement of a later day, NoDayError where `on` is no day or a moment of one.
+    `basis` replaces the project's own rule sets, for a what-if; `kept` as in `case_of`. Raises
+    AbsentError for a drop the project does not have, RuleError for a rule set that is not at hand,
+    DatedAheadError for a statement of a later day, NoDayError where `on` is no day or a moment of
+    one.
     """
-    (only,) = reviews(project, (drop,), library, on=on, basis=basis, compared=compared)
+    (only,) = reviews(project, (drop,), library, on=on, basis=basis, compared=compared, kept=kept)
     return only
 
 
@@ -140,6 +148,7 @@ def reviews(
     basis: Sequence[RuleChoice] | None = None,
     compared: bool = True,
     in_short: bool = False,
+    kept: Kept | None = None,
 ) -> Iterator[Review]:
     """The reviews of some drops, one at a time, as `review` gives each and with its errors.
 
@@ -148,7 +157,7 @@ def reviews(
     refuse_days_ahead(project, plain_day(on))
     known: dict[Any, Any] = {}
     for drop in drops:
-        case = case_of(project, drop, library, on=on, basis=basis, of_project=known)
+        case = case_of(project, drop, library, on=on, basis=basis, of_project=known, kept=kept)
         yield _reviewed(case, library, compared=compared, in_short=in_short)
 
 

@@ -43,7 +43,10 @@ def topic_answers(
     case: Case, findings: Sequence[Finding], configuration: str
 ) -> tuple[TopicAnswer, ...]:
     """Every topic's answer from a drop's findings and what is taken over of it."""
-    return tuple(_answer(case, topic, findings, configuration) for topic in Topic)
+    of: dict[Topic, list[int]] = {topic: [] for topic in Topic}
+    for at, one in enumerate(findings):
+        of[_TOPIC_OF[one.check]].append(at)
+    return tuple(_answer(case, topic, findings, tuple(of[topic]), configuration) for topic in Topic)
 
 
 def who_may(case: Case, topic: Topic) -> tuple[str, ...]:
@@ -69,9 +72,12 @@ def _judged_whole(case: Case, topic: Topic) -> bool:
 
 
 def _answer(
-    case: Case, topic: Topic, findings: Sequence[Finding], configuration: str
+    case: Case,
+    topic: Topic,
+    findings: Sequence[Finding],
+    own: tuple[int, ...],
+    configuration: str,
 ) -> TopicAnswer:
-    own = tuple(at for at, one in enumerate(findings) if _TOPIC_OF[one.check] is topic)
     found = [findings[at] for at in own]
     verdict = worst([one.verdict for one in found]) if found else Verdict.REFER
     whole = _judged_whole(case, topic) and found and not any(one.not_judged for one in found)

@@ -13,7 +13,8 @@ from backspan.core.mechanics.beam_geometry import inboard_length
 from backspan.core.numbers import total
 from backspan.core.quantities import LENGTH
 from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, stack_rows, tip_or_none
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.compared import Compared
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import UNKNOWN
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.stack import Rows, inner_end, placed_stack

@@ -27,7 +27,8 @@ from backspan.core.numbers import (
     whole_down,
 )
 from backspan.core.sheet.case import Case, Place
-from backspan.core.sheet.question import Asked, C, Compared, Question, S, Weighed, Worst
+from backspan.core.sheet.compared import C, Compared, Weighed
+from backspan.core.sheet.question import Asked, Question, S, Worst
 from backspan.core.sheet.reads import Read
 
 

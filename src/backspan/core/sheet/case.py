@@ -16,6 +16,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, SuspensionPoint
 from backspan.core.model.site import Edge
 from backspan.core.rules.selected import SelectedRules
+from backspan.core.sheet.kept import Ground, Kept
 
 
 class AbsentError(BackspanError, LookupError):
@@ -48,6 +49,8 @@ class Case:
     on: datetime.date
     of_project: dict[Any, Any] = field(default_factory=dict, repr=False, compare=False)
     """What was worked out of the whole project, for the cases of all its drops."""
+    kept: Kept = field(default_factory=Kept, repr=False, compare=False)
+    """Answers to the same questions of an earlier state of the site."""
     _known: dict[Any, Any] = field(default_factory=dict, init=False, repr=False, compare=False)
     """What was worked out of the project once: every check of a drop asks the same of it."""
 
@@ -64,6 +67,17 @@ class Case:
             self.of_project[key] = make()
         found: T = self.of_project[key]
         return found
+
+    @property
+    def ground(self) -> Ground:
+        """What weighs the evidence of every answer."""
+        return self.once("ground", self._ground)
+
+    def _ground(self) -> Ground:
+        site = self.project
+        made = Ground(self.practice, self.on, site.people, site.ages, site.units)
+        # The very one of before where it is equal, so that comparing it is one look.
+        return self.kept.same("ground", (made,), lambda: made)
 
     def under(self, key: str) -> tuple[SelectedRules, ...]:
         """The rule sets of a topic, or of the topic a rule value belongs to."""

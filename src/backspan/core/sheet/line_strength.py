@@ -17,10 +17,11 @@ from backspan.core.quantities import FORCE, RATIO
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
 from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
 from backspan.core.sheet.load_on_line import LineReads, load_on_line
 from backspan.core.sheet.moments import factor_values
-from backspan.core.sheet.question import Compared, Judged, Told
+from backspan.core.sheet.question import Judged, Told
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import no_rule
 

@@ -28,8 +28,8 @@ from backspan.core.sheet.beam_as_built import (
     weight_outboard,
 )
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.load_on_line import LineReads, line_reads, load_on_line
-from backspan.core.sheet.question import Compared
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject
 

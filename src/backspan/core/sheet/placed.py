@@ -22,8 +22,8 @@ from backspan.core.model.work import LoadKind, PlacedLoad
 from backspan.core.numbers import at_least, total
 from backspan.core.quantities import FORCE, MASS
 from backspan.core.sheet.case import Case, Place
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import limit_of, needed_value
-from backspan.core.sheet.question import Compared
 from backspan.core.sheet.reads import Read, hoist_reads, read_of
 from backspan.core.sheet.sheet import Sheet
 

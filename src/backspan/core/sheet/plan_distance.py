@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from backspan.core.numbers import at_least, at_most, root, surely_above, surely_nothing
+from backspan.core.numbers import at_least, at_most, root, smaller, surely_above, surely_nothing
 from backspan.core.sheet.reads import UNKNOWN
 
 Spot = tuple[float, float]
@@ -19,11 +19,17 @@ def line_to_outline(start: Spot, end: Spot, outline: Sequence[Spot]) -> float:
 
     Unknown where a number is, or where the outline has no points. One point is an outline too.
     """
-    near = UNKNOWN
+    if not outline:
+        return UNKNOWN
+    near, meets = [], is_inside(start, outline)
     for index, corner in enumerate(outline):
-        apart = _line_to_line(start, end, outline[index - 1], corner)
-        near = apart if index == 0 else at_most(near, most=apart)
-    return near * 0.0 if is_inside(start, outline) else near
+        before = outline[index - 1]
+        # Where two lines do not cross they are nearest at an end of one of them.
+        near += [_squared(start, before, corner), _squared(end, before, corner)]
+        near.append(_squared(corner, start, end))
+        meets = meets or _cross(start, end, before, corner)
+    nearest = root(smaller(*near))
+    return nearest * 0.0 if meets else nearest
 
 
 def is_inside(spot: Spot, outline: Sequence[Spot]) -> bool:
@@ -39,12 +45,8 @@ def is_inside(spot: Spot, outline: Sequence[Spot]) -> bool:
     return inside
 
 
-def _line_to_line(start: Spot, end: Spot, one: Spot, other: Spot) -> float:
-    near = _squared(start, one, other)
-    for spot, first, second in ((end, one, other), (one, start, end), (other, start, end)):
-        near = at_most(near, most=_squared(spot, first, second))
-    apart = _on_two_sides(start, end, one, other) and _on_two_sides(one, other, start, end)
-    return root(near) * 0.0 if apart else root(near)
+def _cross(start: Spot, end: Spot, one: Spot, other: Spot) -> bool:
+    return _on_two_sides(start, end, one, other) and _on_two_sides(one, other, start, end)
 
 
 def _on_two_sides(one: Spot, other: Spot, start: Spot, end: Spot) -> bool:

@@ -4,9 +4,6 @@ What is doubtful is the union of what all corners read. The worst corner is a kn
 what cannot be worked out before a pass, and among equals the one with most demand over capacity;
 there the work is done once more, recorded, and every value that any corner read is an input of
 the finding: a value of weak evidence that only another corner reads must not be lost.
-
-A rule may have several branches, each compared by itself: one known to fail is a fail whatever is
-unknown of the others; else one unknown leaves the answer open.
 """
 
 from __future__ import annotations
@@ -16,117 +13,22 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Generic, TypeVar
 
-from backspan.core.findings import DoesNotApply, Finding, FindingKey, Message, MessageValue
+from backspan.core.findings import DoesNotApply, Finding, FindingKey, Message
 from backspan.core.mechanics.share import utilisation
-from backspan.core.numbers import meets, surely_above
+from backspan.core.numbers import surely_above
 from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Corner, Place
 from backspan.core.sheet.check import Answer
+from backspan.core.sheet.compared import C, Compared, Weighed, weigh
 from backspan.core.sheet.corners import corners_of, too_doubtful, values_of, without_idle
 from backspan.core.sheet.decide import ENDINGS, decide
 from backspan.core.sheet.inputs import Inputs, tolerance_of
+from backspan.core.sheet.kept import Ground
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.sheet import BareSheet, Parts, RecordedSheet, Sheet
 
-_WORST_FIRST = (False, None, True)
-
-
-@dataclass(slots=True)
-class Compared:
-    """A demand and a capacity in SI, NaN where unknown, and what the sentence says of them.
-
-    Not frozen, as is nothing that is made at every corner: that costs a quarter of a search.
-    Nobody changes one.
-    """
-
-    demand: float
-    capacity: float
-    words: tuple[tuple[str, MessageValue], ...] = ()
-    numbers: tuple[tuple[str, float, Dimension], ...] = ()
-    """Numbers of the sentence in SI; those that are NaN are not told."""
-    counts: tuple[tuple[str, float], ...] = ()
-    """Whole numbers of the sentence, likewise."""
-    value: SelectedValue | None = None
-    """The rule value this branch is held against, where the question has several."""
-
-    def told(self) -> Iterator[tuple[str, MessageValue]]:
-        """What the sentence says: its words, then what is known of its numbers."""
-        yield from self.words
-        for name, count in self.counts:
-            if not math.isnan(count):
-                yield name, int(count)
-        for name, value, dimension in self.numbers:
-            if not math.isnan(value):
-                yield name, Amount(value, dimension)
-
-    @property
-    def met(self) -> bool | None:
-        """Whether the capacity is enough; None where either is unknown."""
-        if math.isnan(self.demand) or math.isnan(self.capacity):
-            return None
-        return meets(demand=self.demand, capacity=self.capacity)
-
-    @property
-    def ratio(self) -> float:
-        """Demand over capacity; without limit where nothing resists, none where it is unknown."""
-        if self.capacity <= 0.0:
-            return math.inf if self.demand > 0.0 else 0.0
-        share = self.demand / self.capacity
-        return 0.0 if math.isnan(share) else share
-
-    @property
-    def shortfall(self) -> float:
-        """Demand less capacity, which ranks what has the same ratio."""
-        return self.demand - self.capacity
-
-
-C = TypeVar("C", bound=Compared)
 S = TypeVar("S")
-
-
-@dataclass(slots=True)
-class Weighed(Generic[C]):
-    """All branches of an answer, what they come to, and what left its domain."""
-
-    branches: tuple[C, ...]
-    outside: tuple[str, ...]
-    met: bool | None
-    """False where one branch is known to fail, None where one is unknown, else True."""
-    governing: C | None
-    """The known branch with most demand over capacity, the first of equals."""
-    rank: tuple[int, float, float]
-    """The worse, the smaller."""
-
-    @property
-    def shown(self) -> C | None:
-        """The branch that governs; where only one was asked, that one, known or not."""
-        only = self.branches[0] if len(self.branches) == 1 else None
-        return self.governing or only
-
-
-def weigh(branches: Iterable[C], outside: Iterable[str] = ()) -> Weighed[C]:
-    """What the branches of an answer come to."""
-    every, left = tuple(branches), tuple(outside)
-    failed, unknown = bool(left), not every
-    governing, most = None, (-math.inf, -math.inf)
-    for branch in every:
-        met = branch.met
-        if met is None:
-            unknown = True
-            continue
-        failed = failed or not met
-        share = (branch.ratio, branch.shortfall)
-        if share > most:
-            governing, most = branch, share
-    met = False if failed else None if unknown else True
-    if left:
-        most = (math.inf, 0.0)
-    elif governing is None:
-        # Of what cannot be compared, what asks most is the worst.
-        asked_for = every[0].demand if len(every) == 1 else math.nan
-        most = (0.0, 0.0 if math.isnan(asked_for) else asked_for)
-    return Weighed(every, left, met, governing, (_WORST_FIRST.index(met), -most[0], -most[1]))
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +54,7 @@ class Told:
 class Judged(Generic[S, C]):
     """An answer at its worst corner, as a check tells it."""
 
-    case: Case
+    ground: Ground
     asked: Asked[S]
     weighed: Weighed[C]
     inputs: Inputs
@@ -201,7 +103,11 @@ class Question(Generic[S, C]):
     what it reads, and not at those of what only another one reads."""
 
     def judge(self, case: Case, one: Asked[S]) -> Finding:
-        """The finding at the worst corner of what is doubtful."""
+        """The finding at the worst corner of what is doubtful; what was kept of it (kept.py)."""
+        of = (case.ground, self, one)
+        return case.kept.same(self.key_of(one), of, lambda: self._judge(case, one))
+
+    def _judge(self, case: Case, one: Asked[S]) -> Finding:
         worst = self.worst(case, one)
         if worst is None:
             reads: dict[Place, Read] = {}
@@ -252,7 +158,7 @@ class Question(Generic[S, C]):
         reads: dict[Place, Read] = {}
         stated = self.bare(moved, one, reads, parts)
         while True:
-            doubts = _doubts(case, reads, moved)
+            known, doubts = len(reads), _doubts(case, reads, moved)
             corners = corners_of(doubts)
             if corners is None:
                 return None
@@ -262,7 +168,7 @@ class Question(Generic[S, C]):
                 at = self.bare(there, one, reads, parts)
                 if at.rank < rank:
                     corner, found, rank = there, at, at.rank
-            if len(_doubts(case, reads, moved)) == len(doubts):
+            if len(reads) == known or len(_doubts(case, reads, moved)) == len(doubts):
                 return Worst(corner, found, stated, reads, parts)
 
     def everywhere(
@@ -278,14 +184,14 @@ class Question(Generic[S, C]):
         if not accepts(self.bare(moved, one, reads, parts)):
             return False
         while True:
-            doubts = _doubts(case, reads, moved)
+            known, doubts = len(reads), _doubts(case, reads, moved)
             corners = corners_of(doubts)
             if corners is None:
                 return False
             found = (self.bare({**moved, **ends}, one, reads, parts) for ends in corners)
             if not all(accepts(at) for at in found):
                 return False
-            if len(_doubts(case, reads, moved)) == len(doubts):
+            if len(reads) == known or len(_doubts(case, reads, moved)) == len(doubts):
                 return True
 
     def bare(
@@ -324,7 +230,7 @@ class Question(Generic[S, C]):
         if governing is not None and surely_above(governing.capacity, limit=0.0):
             step = utilisation(demand=governing.demand, capacity=governing.capacity)
             sheet.steps.append(replace(step, of=self.dimension))
-        told = self._told(Judged(case, one, weighed, inputs, met is True and not needs))
+        told = self._told(Judged(case.ground, one, weighed, inputs, met is True and not needs))
         return Finding(
             check=self.check,
             subject=one.name,

@@ -22,9 +22,10 @@ from backspan.core.numbers import surely_below, surely_nothing
 from backspan.core.quantities import FORCE, LENGTH, RATIO, Dimension
 from backspan.core.sheet.beam_as_built import as_built
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reactions import most_behind, on_two_stands
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet

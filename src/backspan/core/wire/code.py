@@ -11,7 +11,6 @@ from typing import Any
 
 from backspan.core.model.beams import BeamSplice
 from backspan.core.model.evidence import StatedValue
-from backspan.core.model.inherit import with_statements
 from backspan.core.model.kit import Kit
 from backspan.core.model.order import in_order
 from backspan.core.model.project import Project
@@ -84,14 +83,14 @@ def configuration(project: Project, drop: Drop) -> dict[str, Any]:
     it). Tolerances, ids, serial numbers, and the dates and standing of anchors are in.
     Raises WireError where a reference leads nowhere.
     """
-    filled = with_statements(in_order(drop))
-    rig = filled.rig
+    ordered = in_order(drop)
+    rig = ordered.rig
     roof = _named("roof", drop.roof, project.site.roofs)
     return {
         "format": _FORMAT,
-        "drop": _facts(filled),
+        "drop": _facts(ordered),
         "roof": _roof_facts(roof),
-        "edge": _facts(with_statements(_named("edge", drop.edge, roof.edges), roof.values_from)),
+        "edge": _facts(_named("edge", drop.edge, roof.edges)),
         "rig": None if rig is None else _rig_facts(rig),
         "kit": {} if rig is None else _kit_facts(project.kit, rig),
         "anchors": {} if rig is None else _anchor_facts(project, rig),
@@ -159,7 +158,7 @@ def _riders(lifelines: tuple[Lifeline, ...]) -> list[int]:
 
 
 def _roof_facts(roof: Roof) -> dict[str, Any]:
-    return {"id": roof.id, "level": _facts(with_statements(roof.level, roof.values_from))}
+    return {"id": roof.id, "level": _facts(roof.level)}
 
 
 def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
@@ -191,9 +190,7 @@ def _kit_facts(kit: Kit, rig: Rig) -> dict[str, Any]:
 def _thing(kit: Kit, kind: str, name: str, items: tuple[Any, ...]) -> dict[str, Any]:
     """A type; of a unit also which thing it is."""
     unit = next((one for one in kit.units if one.id == name and str(one.kind) == kind), None)
-    facts: dict[str, Any] = _facts(
-        with_statements(_named(kind, name if unit is None else unit.of, items))
-    )
+    facts: dict[str, Any] = _facts(_named(kind, name if unit is None else unit.of, items))
     return facts if unit is None else facts | {"unit": unit.id, "serial": unit.serial}
 
 
@@ -208,7 +205,7 @@ def _anchor_facts(project: Project, rig: Rig) -> dict[str, Any]:
         roof = next((one for one in project.site.roofs if _holds(one.anchors, name)), None)
         if roof is None:
             raise WireError(f"the rig names the anchor {name!r}, which no roof has")
-        anchor = with_statements(_named("anchor", name, roof.anchors), roof.values_from)
+        anchor = _named("anchor", name, roof.anchors)
         uses = sorted(str(use) for use in anchor.uses)
         facts[name] = _facts(anchor) | {"uses": uses, "roof": _roof_facts(roof)}
     return facts

@@ -194,7 +194,7 @@ def answers(state: DayState, found: Reviews) -> Iterator[dict[str, Any]]:
 
 def reviewed(state: DayState, site: Project, name: str) -> Review:
     """The review of a drop of the site as drawn, on the day."""
-    return review_findings(case_of(site, name, state.library, on=state.on))
+    return review_findings(case_of(site, name, state.library, on=state.on, kept=state.answered))
 
 
 def signed(sheet: Sheet, hand: Hand) -> Project:

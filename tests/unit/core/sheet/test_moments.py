@@ -7,8 +7,8 @@ from dataclasses import replace
 from backspan.core.model.basis import ReadingChoice, RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.sheet.beam_as_built import as_built
+from backspan.core.sheet.compared import Weighed, weigh
 from backspan.core.sheet.moments import Branch, branches, factor_values, support_reads
-from backspan.core.sheet.question import Weighed, weigh
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from tests.unit.core.rigs import (

@@ -16,8 +16,9 @@ from backspan.core.quantities import FORCE, LENGTH
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Place
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.question import Asked, Compared, Question
+from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, hoist_reads
 from backspan.core.sheet.sheet import BareSheet, RecordedSheet, Sheet
 from tests.unit.core.rigs import PROJECT, case, count, finding, length, needs, notes

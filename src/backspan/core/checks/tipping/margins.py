@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from backspan.core.checks.tipping.hoists import hoist_margins
-from backspan.core.checks.tipping.question import QUESTION, Held, asked
+from backspan.core.checks.tipping.question import CAP, QUESTION, Held, asked
 from backspan.core.findings import DoesNotApply, FindingKey, Margin
 from backspan.core.numbers import (
     MOST_STEPS,
@@ -39,8 +39,9 @@ from backspan.core.sheet.beam_as_built import BeamReads
 from backspan.core.sheet.beam_fits import BACKSPAN_FITS, STACK_FITS
 from backspan.core.sheet.boundary import Change, Search, search_of
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.moments import TOPIC, Branch
-from backspan.core.sheet.question import Asked, Compared
+from backspan.core.sheet.question import Asked
 from backspan.core.sheet.reads import Read
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 
@@ -56,7 +57,16 @@ def margins(case: Case) -> Iterator[tuple[FindingKey, tuple[Margin, ...]]]:
         for rules in case.under(TOPIC):
             one = asked(case, subject, rules)
             if one.values:
-                yield QUESTION.key_of(one), tuple(_of_beam(case, subject, rules, one))
+                yield QUESTION.key_of(one), _left(case, subject, rules, one)
+
+
+def _left(
+    case: Case, subject: BeamSubject, rules: SelectedRules, one: Asked[Held]
+) -> tuple[Margin, ...]:
+    """What is left hangs on what is asked, and on every hoist that might take this one's place."""
+    of = (case.ground, subject, rules, one, case.project.kit, case.under(CAP))
+    key = ("left", QUESTION.key_of(one))
+    return case.kept.same(key, of, lambda: tuple(_of_beam(case, subject, rules, one)))
 
 
 def most_that_fit(case: Case, one: Asked[Held]) -> int:

@@ -23,7 +23,7 @@ from backspan.core.mechanics.tipping import (
     tipping_moment,
 )
 from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing, whole_down
-from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount, roof_step
+from backspan.core.quantities import FORCE, LENGTH, MOMENT, RATIO, Amount, Style, roof_step
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import BeamWeight, FactorOnLoad, LoadBasis
 from backspan.core.sheet.beam_as_built import BeamReads, as_built
@@ -102,7 +102,7 @@ def _of(case: Case, one: Asked[Held]) -> Finding:
     if worst is None or worst.found.met is not True:
         return found
     told = next((note.values for note in found.notes if note.id == SHORTER_BACKSPAN), None)
-    words = told or _as_stated(case, support.beam)
+    words = told or _as_stated(case.project.units, support.beam)
     need = Need(Decider.MEASURER, Message("need.two-backspans", words))
     return replace(found, verdict=Verdict.REFER, needs=(*found.needs, need))
 
@@ -169,7 +169,7 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
     if governing is not None and not math.isnan(governing.built.longer):
         shorter, longer = governing.built.backspan, governing.built.longer
         taped, computed = (shorter, longer) if support.beam.from_stack else (longer, shorter)
-        both = _two_backspans(judged.case, taped=taped, computed=computed)
+        both = _two_backspans(judged.ground.units, taped=taped, computed=computed)
         yield Message(SHORTER_BACKSPAN, both)
     if support.tiebacks:
         yield Message("note.tieback-no-credit")
@@ -178,15 +178,15 @@ def _notes(judged: Judged[Held, Branch]) -> Iterator[Message]:
         yield from _at_most_stall(judged)
 
 
-def _as_stated(case: Case, beam: BeamReads) -> Words:
+def _as_stated(units: Style, beam: BeamReads) -> Words:
     """Both as stated: behind the fulcrum no branch is worked out that could tell them."""
     by_stack = as_built(BareSheet({}, {}), replace(beam, from_stack=True, both=False))
-    return _two_backspans(case, taped=beam.backspan.as_stated, computed=by_stack.backspan)
+    return _two_backspans(units, taped=beam.backspan.as_stated, computed=by_stack.backspan)
 
 
-def _two_backspans(case: Case, *, taped: float, computed: float) -> Words:
+def _two_backspans(units: Style, *, taped: float, computed: float) -> Words:
     """The taped backspan and the one that beam and stack give, as far as a tape shows."""
-    step = roof_step(LENGTH, case.project.units)
+    step = roof_step(LENGTH, units)
     taped, computed = (whole_down(one / step) * step for one in (taped, computed))
     return ("taped", Amount(taped, LENGTH)), ("computed", Amount(computed, LENGTH))
 
