@@ -204,7 +204,7 @@ def test_only_what_changed_comes_back_to_a_script(pages: Browser) -> None:
         "reach": "2 ft",
     }
     page = pages.send(AT, fields, HTTP_X_PART="plan")
-    assert re.findall(r'data-part="([^"]+)"', page.text) == ["drops-S", "rig-D"]
+    assert re.findall(r'data-part="([^"]+)"', page.text) == ["strip-D", "rig-D"]
     assert "<header" not in page.text
     assert 'id="look-at"' not in page.text
     fields |= {"verb": "place anchor", "x": "9", "y": "6"}
@@ -219,7 +219,7 @@ def test_a_strip_never_keeps_an_answer_that_no_longer_holds(pages: Browser) -> N
     acts = draft_of(sent(pages, verb="move", of=POINT, reach="7 ft"))
     look = {**carried(pages, acts), "does": "look", "all": "1"}
     whole = pages.send(AT, look, HTTP_X_PART="plan").text
-    strip = whole[whole.index('data-part="drops-S"') : whole.index('data-part="rig-D"')]
+    strip = whole[whole.index('data-part="strip-D"') : whole.index('data-part="rig-D"')]
     assert ">fail</text>" in strip
     untouched = pages.get(f"{AT}?part=answers").text
     assert ">not reviewed</text>" not in untouched
@@ -325,11 +325,11 @@ def test_what_is_pointed_at_tells_its_last_statement(pages: Browser) -> None:
     assert pages.get(f"{AT}?part=last&of=kit/hoists/H").text == ""
 
 
-def strip_of(pages: Browser, acts: list[dict[str, Any]], edge: str = "S") -> str:
-    """The strips over an edge as a script gets them, with all that was drawn."""
+def strip_of(pages: Browser, acts: list[dict[str, Any]], drop: str = "D") -> str:
+    """The strip of a drop as a script gets it, with all that was drawn."""
     look = {**carried(pages, acts), "does": "look", "all": "1"}
     whole = pages.send(AT, look, HTTP_X_PART="plan").text
-    start = whole.index(f'data-part="drops-{edge}"')
+    start = whole.index(f'data-part="strip-{drop}"')
     return whole[start : whole.index("data-part=", start + 9)]
 
 
@@ -378,7 +378,7 @@ def test_what_a_hand_moved_is_answered_before_the_others_it_touched(pages: Brows
     both = pages.send(AT, rest, HTTP_X_PART="plan")
     assert "its review was not asked here" not in both.text
     assert "data-waiting" not in both.text
-    assert "drops-S" in re.findall(r'data-part="([^"]+)"', both.text)
+    assert "strip-D" in re.findall(r'data-part="([^"]+)"', both.text)
     alone = draft_of(sent(pages, verb="move", of=POINT, reach="2 ft"))
     look = {**carried(pages, alone), "does": "look"}
     assert "data-waiting" not in pages.send(AT, look, HTTP_X_PART="plan").text

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.rigs import Drop
-from backspan.core.model.site import Roof
+from backspan.core.model.site import Edge, Roof
 from backspan.core.quantities import Style
 from backspan.core.words import Language
 from backspan.drawings.canvas import TEXT, Canvas
@@ -67,44 +67,45 @@ def draw_drops(
     Without `gaps` only the drops are dimensioned, not what lies before and between them.
     """
     for edge in roof.edges:
-        line = edge_line(edge)
-        on_edge = sorted(
-            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
-        )
-        strips = strips_on(line, on_edge, reviews)
+        strips = strips_over(edge, drops, reviews)
         for strip in strips:
-            review = reviews.get(strip.drop.id)
-            middle = line.at(station=strip.drop.start + strip.drop.width.value / 2)
-            with canvas.of(drop_thing(strip.drop, review, units, at=middle)):
-                _draw_strip(canvas, strip)
-        _chain(canvas, line, strips, units, gaps=gaps)
+            draw_strip(canvas, strip, reviews.get(strip.drop.id), units)
+        draw_widths(canvas, strips, units, gaps=gaps)
+
+
+def draw_strip(canvas: Canvas, strip: Strip, review: Review | None, units: Style) -> None:
+    """One strip with its answer."""
+    middle = strip.line.at(station=strip.drop.start + strip.drop.width.value / 2)
+    with canvas.of(drop_thing(strip.drop, review, units, at=middle)):
+        _draw_strip(canvas, strip)
 
 
 def drops_extent(frame: Frame, roof: Roof, drops: Sequence[Drop]) -> Iterator[Point]:
     """Points (metres) as far out as the strips of a roof and their dimensions reach on paper."""
     for edge in roof.edges:
-        line = edge_line(edge)
-        on_edge = sorted(
-            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
-        )
-        for strip in strips_on(line, on_edge, {}):
+        for strip in strips_over(edge, drops, {}):
             far = frame.real(GAP + (strip.tier + 1) * (DEPTH + GAP) + CHAIN + OVERSHOOT)
             end = strip.drop.start + strip.drop.width.value
-            yield line.at(station=strip.drop.start, inward=-far)
-            yield line.at(station=end, inward=-far)
+            yield strip.line.at(station=strip.drop.start, inward=-far)
+            yield strip.line.at(station=end, inward=-far)
 
 
 def strips_depth(roof: Roof, drops: Sequence[Drop]) -> dict[str, float]:
     """How far out, in millimetres on paper, strips and their dimensions lie, by edge id."""
     depths = {}
     for edge in roof.edges:
-        on_edge = sorted(
-            (drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start
-        )
-        strips = strips_on(edge_line(edge), on_edge, {})
+        strips = strips_over(edge, drops, {})
         tiers = max((strip.tier + 1 for strip in strips), default=0)
         depths[edge.id] = GAP + tiers * (DEPTH + GAP) + CHAIN + OVERSHOOT if tiers else 0.0
     return depths
+
+
+def strips_over(
+    edge: Edge, drops: Iterable[Drop], reviews: Mapping[str, Review]
+) -> tuple[Strip, ...]:
+    """The strips of those of the drops that lie over an edge."""
+    on_edge = sorted((drop for drop in drops if drop.edge == edge.id), key=lambda drop: drop.start)
+    return strips_on(edge_line(edge), on_edge, reviews)
 
 
 def strips_on(
@@ -204,12 +205,13 @@ def _name_outside(canvas: Canvas, strip: Strip, middle: Point) -> None:
                 return
 
 
-def _chain(
-    canvas: Canvas, line: EdgeLine, strips: Sequence[Strip], units: Style, *, gaps: bool
+def draw_widths(
+    canvas: Canvas, strips: Sequence[Strip], units: Style, *, gaps: bool = True
 ) -> None:
     """Dimensions along an edge: the corner, the drops next to the face, the gaps between them."""
     if not strips:
         return
+    line = strips[0].line
     depth = GAP + (max(strip.tier for strip in strips) + 1) * (DEPTH + GAP)
     near, out = canvas.frame.real(depth), canvas.frame.real(depth + CHAIN)
     # The longer first: a short one whose text stands aside must not take a long one's place.

@@ -1,21 +1,23 @@
 """The roof plan to work on: the same drawing as on paper, in parts that can be drawn anew alone.
 
 What moves is drawn again and put in the place of what stood there, so each part - the building,
-the strips over one edge, the rig of one drop, the anchors - is a group of its own. Labels stand at
-the first place of their choice: nothing else may jump while a hand moves one thing.
+the strip of one drop, the widths along one edge, the rig of one drop, the anchors - is a group of
+its own. Labels stand at the first place of their choice: nothing else may jump while a hand moves
+one thing.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Container, Iterator, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Container, Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from functools import partial
 
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop
 from backspan.core.model.site import Edge, Roof
+from backspan.core.quantities import Style
 from backspan.core.words import ENGLISH, Language
 from backspan.drawings.canvas import Canvas
 from backspan.drawings.edges import roof_named
@@ -23,7 +25,13 @@ from backspan.drawings.geometry import Box, bounds
 from backspan.drawings.loose import LooseCanvas
 from backspan.drawings.paper import MILLIMETRES, Frame
 from backspan.drawings.plan_building import draw_anchors, draw_building, name_building
-from backspan.drawings.plan_drops import draw_drops, strips_depth
+from backspan.drawings.plan_drops import (
+    Strip,
+    draw_strip,
+    draw_widths,
+    strips_depth,
+    strips_over,
+)
 from backspan.drawings.plan_rig import draw_rigs, planned_beams
 from backspan.drawings.scalebar import north_arrow, scale_bar
 from backspan.drawings.scene import Circle, Layer, Scale
@@ -57,6 +65,21 @@ class Surface:
     def per_metre(self) -> float:
         """Units of the drawing in a metre."""
         return self.frame.drawn(1.0)
+
+
+@dataclass(frozen=True, slots=True)
+class _Drawn:
+    """A roof as it is drawn, and as it was drawn before, if it was."""
+
+    was: Project | None
+    before: Roof | None
+    project: Project
+    roof: Roof
+
+    @property
+    def drops(self) -> tuple[Drop, ...]:
+        """The drops over its edges."""
+        return tuple(one for one in self.project.drops if one.roof == self.roof.id)
 
 
 def surface_of(project: Project, roof_id: str) -> Surface:
@@ -98,14 +121,10 @@ def groups(
 
     if before is None or _built(was, before) != _built(project, roof):
         yield group("building", partial(_building, project, roof))
-    for edge in roof.edges:
-        over = tuple(one for one in project.drops if (one.roof, one.edge) == (roof.id, edge.id))
-        if _strips(was, before, edge) != _strips(project, roof, edge) or any(
-            one.id in asked for one in over
-        ):
-            alone = replace(roof, edges=(edge,))
-            yield group(f"drops-{edge.id}", partial(_drops, project, alone, over, reviews))
-    for drop in _to_draw(was, before, project, roof):
+    drawn = _Drawn(was, before, project, roof)
+    for name, draw in (*_strips_to_draw(drawn, reviews, asked), *_gone(drawn)):
+        yield group(name, draw)
+    for drop in _rigs_to_draw(drawn):
         yield group(f"rig-{drop.id}", partial(_rig, project, roof, drop, reviews))
     if before is None or before.anchors != roof.anchors:
         yield group("anchors", partial(draw_anchors, roof=roof, units=project.units))
@@ -125,14 +144,16 @@ def _building(project: Project, roof: Roof, canvas: Canvas) -> None:
     name_building(canvas, roof, project.units, taken=strips_depth(roof, drops))
 
 
-def _drops(
-    project: Project,
-    roof: Roof,
-    drops: tuple[Drop, ...],
-    reviews: Mapping[str, Review],
-    canvas: Canvas,
-) -> None:
-    draw_drops(canvas, roof, drops, reviews, project.units)
+def _widths(units: Style, strips: Sequence[Strip], canvas: Canvas) -> None:
+    draw_widths(canvas, strips, units)
+
+
+def _strip(units: Style, strip: Strip, reviews: Mapping[str, Review], canvas: Canvas) -> None:
+    draw_strip(canvas, strip, reviews.get(strip.drop.id), units)
+
+
+def _nothing(_: Canvas) -> None:
+    """In the place of what is no longer there."""
 
 
 def _corners(roof: Roof, canvas: Canvas) -> None:
@@ -150,16 +171,43 @@ def _rig(
     draw_rigs(canvas, roof, (drop,), beams, project.units)
 
 
-def _to_draw(
-    was: Project | None, before: Roof | None, project: Project, roof: Roof
-) -> Iterator[Drop]:
+def _strips_to_draw(
+    drawn: _Drawn, reviews: Mapping[str, Review], asked: Container[str]
+) -> Iterator[tuple[str, Callable[[Canvas], None]]]:
+    """The chain of widths along each edge, and the strips, that do not look as before."""
+    site, roof = drawn.project, drawn.roof
+    for edge in roof.edges:
+        strips = strips_over(edge, drawn.drops, reviews)
+        as_before = _strips(drawn.was, drawn.before, edge) == _strips(site, roof, edge)
+        if not as_before:
+            yield f"widths-{edge.id}", partial(_widths, site.units, strips)
+        for strip in strips:
+            if not as_before or strip.drop.id in asked:
+                yield f"strip-{strip.drop.id}", partial(_strip, site.units, strip, reviews)
+
+
+def _gone(drawn: _Drawn) -> Iterator[tuple[str, Callable[[Canvas], None]]]:
+    """The parts of drops and edges that were on the roof and are no longer: nothing in each."""
+    if drawn.was is None or drawn.before is None:
+        return
+    there, edges = {one.id for one in drawn.drops}, {one.id for one in drawn.roof.edges}
+    for drop in drawn.was.drops:
+        if drop.roof == drawn.roof.id and drop.id not in there:
+            yield f"strip-{drop.id}", _nothing
+            yield f"rig-{drop.id}", _nothing
+    for edge in drawn.before.edges:
+        if edge.id not in edges:
+            yield f"widths-{edge.id}", _nothing
+
+
+def _rigs_to_draw(drawn: _Drawn) -> Iterator[Drop]:
     """The drops of a roof whose rigs do not look as before."""
-    stood = {} if was is None else {one.id: one for one in was.drops}
-    moved = set() if before is None else _moved(before, roof)
-    for drop in project.drops:
+    before, stood = drawn.before, {one.id: one for one in drawn.was.drops} if drawn.was else {}
+    moved = set() if before is None else _moved(before, drawn.roof)
+    for drop in drawn.drops:
         same = before is not None and stood.get(drop.id) == drop
         ends_on = frozenset[str]() if drop.rig is None else drop.rig.anchors
-        if drop.roof == roof.id and not (same and moved.isdisjoint(ends_on)):
+        if not (same and moved.isdisjoint(ends_on)):
             yield drop
 
 

@@ -30,6 +30,12 @@ def parts(project: Project, was: Project | None = None) -> dict[str, str]:
     return dict(groups(surface_of(DEMO, "MAIN"), project, {}, "MAIN", was=was))
 
 
+def over(edge: str) -> set[str]:
+    """The strips over an edge and the chain of their widths."""
+    strips = {f"strip-{one.id}" for one in DEMO.drops if (one.roof, one.edge) == ("MAIN", edge)}
+    return {f"widths-{edge}", *strips}
+
+
 def test_every_thing_of_the_roof_is_there_by_its_path() -> None:
     whole = "".join(parts(DEMO).values())
     paths = {path_in(one) for one in re.findall(r'data-path="([^"]+)"', whole)}
@@ -63,10 +69,10 @@ def test_a_place_of_the_site_lies_where_the_page_looks_for_it() -> None:
     [
         (MoveBeam("S1", "L", Measure.REACH, 0.5), {"rig-S1"}),
         (LeadTieback("S1", "L", "TB-L", "A02"), {"rig-S1"}),
-        (MoveDrop("S1", 1.0), {"building", "drops-S", "rig-S1"}),
+        (MoveDrop("S1", 1.0), {"building", "rig-S1", *over("S")}),
         (MoveAnchor("MAIN", "A01", (34.0, 7.0)), {"rig-S1", "anchors"}),
         (PlaceAnchor("MAIN", "X1", (20.0, 9.0), "post"), {"anchors"}),
-        (PlaceDrop("X1", "MAIN", "N", 30.0, 2.0), {"building", "drops-N", "rig-X1"}),
+        (PlaceDrop("X1", "MAIN", "N", 30.0, 2.0), {"building", "rig-X1", "strip-X1", *over("N")}),
         (TakeObstacle("MAIN", "COOLER"), {"building"}),
     ],
     ids=lambda one: one.told(DEMO.units) if not isinstance(one, set) else "",
@@ -81,6 +87,17 @@ def test_only_what_changed_is_drawn_anew(act: Act, changed: set[str]) -> None:
     }
 
 
+def test_a_drop_that_is_taken_back_leaves_nothing_on_the_plan() -> None:
+    rig = next(one.rig for one in DEMO.drops if one.id == "S1")
+    (placed,) = drawn(DEMO, [PlaceDrop("X1", "MAIN", "N", 30.0, 2.0)], HAND).drops[-1:]
+    after = replace(DEMO, drops=(*DEMO.drops, replace(placed, rig=rig)))
+    undone = parts(DEMO, after)
+    assert parts(after)["rig-X1"].count("<") > undone["rig-X1"].count("<")
+    for name in ("strip-X1", "rig-X1"):
+        assert undone.pop(name) == f'<g data-part="{name}">\n</g>'
+    assert {**parts(after), **undone}.items() >= parts(DEMO).items()
+
+
 @pytest.mark.parametrize("act", [MoveEdge("MAIN", "N", 1.0), MoveCorner("MAIN", 0, (-1.0, -1.0))])
 def test_what_an_edge_places_is_drawn_anew_with_it(act: Act) -> None:
     after = drawn(DEMO, [act], HAND)
@@ -91,7 +108,7 @@ def test_what_an_edge_places_is_drawn_anew_with_it(act: Act) -> None:
 def test_a_review_that_changed_is_drawn_though_nothing_moved() -> None:
     surface = surface_of(DEMO, "MAIN")
     found = dict(groups(surface, DEMO, {}, "MAIN", was=DEMO, asked={"S1"}))
-    assert set(found) == {"drops-S"}
+    assert set(found) == {"strip-S1"}
     assert dict(groups(surface, DEMO, {}, "MAIN", was=DEMO)) == {}
 
 

@@ -5,11 +5,11 @@ A list of drops prints no more than this, so that nothing else of them need be m
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 
 from backspan.core.findings import WORST_FIRST, BasisLine, Finding, Review
 from backspan.core.review.plain import Data, Writer
-from backspan.core.review.reasons import reasons
+from backspan.core.review.reasons import KINDS, reasons
 from backspan.core.review.told import beside_the_answer, why_open
 from backspan.core.words import ENGLISH, Language, counterweight, drop_answer, say_check
 
@@ -17,8 +17,13 @@ from backspan.core.words import ENGLISH, Language, counterweight, drop_answer, s
 FORMAT = 1
 
 
-def front_data(review: Review, language: Language = ENGLISH) -> Data:
-    """The front of one review's data; texts are in that language and the review's own units."""
+def front_data(
+    review: Review, language: Language = ENGLISH, kinds: Collection[str] = KINDS
+) -> Data:
+    """The front of one review's data; texts are in that language and the review's own units.
+
+    Of its reasons those of `kinds`, for whoever prints no others.
+    """
     writer = Writer(review.units, {}, language)
     governing = None if review.governing is None else review.findings[review.governing]
     return {
@@ -37,7 +42,7 @@ def front_data(review: Review, language: Language = ENGLISH) -> Data:
         "governing": review.governing,
         "governs": None if governing is None else writer.text(governing.message),
         "margin": beside_the_answer(review, language=language),
-        "reasons": reasons(review, writer),
+        "reasons": reasons(review, writer, kinds),
         "strength": _most_used(review, writer, lambda one: one.strength),
         "limit": _most_used(review, writer, lambda one: not one.strength),
         "presence": _presence(review),

@@ -6,7 +6,7 @@ and findings that want the same of the same people are one reason.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 
 from backspan.core.findings import (
     WORST_FIRST,
@@ -27,16 +27,23 @@ _STATE = "need.input"
 REFUSED, OPEN, NOT_JUDGED = KINDS = ("refused", "open", "not judged")
 
 
-def reasons(review: Review, writer: Writer) -> list[Data]:
-    """Every reason, worst first: sentence, subjects, and who must do what about it."""
+def reasons(review: Review, writer: Writer, kinds: Collection[str] = KINDS) -> list[Data]:
+    """Every reason of some kinds, worst first: sentence, subjects, who must do what about it."""
     told: dict[str, Data] = {}
     for at in _worst_first(review):
+        if _kind(review.findings[at]) not in kinds:
+            continue
         one = _of_finding(review, at, writer)
         first = told.setdefault(repr((one["kind"], one["verdict"], _asked(one))), one)
         if first is not one:
             _join(first, one)
             first["text"] = _waits_for(review.findings[at], first["text"], writer.language)
-    return [*told.values(), *_of_topics(review, writer)]
+    of_topics = _of_topics(review, writer) if NOT_JUDGED in kinds else ()
+    return [*told.values(), *of_topics]
+
+
+def _kind(finding: Finding) -> str:
+    return REFUSED if finding.verdict is Verdict.FAIL else OPEN
 
 
 def _worst_first(review: Review) -> list[int]:
@@ -75,7 +82,7 @@ def _of_finding(review: Review, at: int, writer: Writer) -> Data:
             ),
         )
     return {
-        "kind": REFUSED if refused else OPEN,
+        "kind": _kind(finding),
         "verdict": str(finding.verdict),
         "titles": [say_check(finding.check, language=writer.language)],
         "where": _where(review, finding),

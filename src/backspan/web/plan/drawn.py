@@ -13,6 +13,7 @@ from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig
 from backspan.core.review.front import front_data
+from backspan.core.review.reasons import REFUSED
 from backspan.core.review.run import case_of, review_findings
 from backspan.core.sheet.uses import uses_of
 from backspan.exchange.parse import ProjectError
@@ -21,6 +22,8 @@ from backspan.web.workbench import DayState
 
 #: So many drops are asked again at once; the others say that they were not.
 MOST_ASKED = 3
+#: So many reasons to refuse a drop are told beside the plan; its own page has all.
+_MOST_TOLD = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +87,8 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
     a drop that changed shares with it: lines of two drops may end on one anchor, and a thing with a
     tag is in one place, a lot of pieces only so often: where another rig names it otherwise now.
     """
+    if before is after:
+        return ()
     stood, roofs = {one.id: one for one in before.drops}, {one.id: one for one in before.site.roofs}
     changed = [(stood.get(one.id), one) for one in after.drops if stood.get(one.id) != one]
     built, moved = set[str](), set[str]()
@@ -181,13 +186,11 @@ def answers(state: DayState, found: Reviews) -> Iterator[dict[str, Any]]:
     there = {one.id for one in state.described.drops}
     order = [*found.asked, *sorted(found.touched - found.asked.keys())]
     for name in order:
-        front = front_data(found.asked[name]) if name in found.asked else None
-        reasons = () if front is None else front["reasons"]
-        refused = [one for one in reasons if one["kind"] == "refused"]
+        front = front_data(found.asked[name], kinds=(REFUSED,)) if name in found.asked else None
         yield {
             "drop": name,
             "front": front,
-            "refused": refused[:3],
+            "refused": [] if front is None else front["reasons"][:_MOST_TOLD],
             "recorded": state.front(name) if front is not None and name in there else None,
         }
 
