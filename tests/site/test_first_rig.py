@@ -67,6 +67,26 @@ def test_every_value_of_a_plan_is_planned_and_every_observation_blank(
     assert "MISSING" in page.plain.upper()
 
 
+def test_each_lifeline_says_of_what_it_is_made(new: Browser, empty: SiteRecord) -> None:
+    """Two riders need not wear the same lanyard, and one line may end on no anchor of the roof."""
+    rigged(new)
+    new.post("/set-up/kit/lanyard", name="lanyard 2", length="6 ft")
+    at = "/set-up/drops/S1/rig"
+    there = {**fields_of(new.get(at)), "lines": ["A3", "A4"]}
+    assert there["line.0.lanyard"] == there["line.1.lanyard"] == "LANYARD"
+    new.post(at, **{**there, "line.1.lanyard": "LANYARD-2"})
+    rig = project_of(empty).drops[0].rig
+    assert rig is not None
+    assert [(one.anchor, one.lanyard) for one in rig.lines] == [
+        ("A3", "LANYARD"),
+        ("A4", "LANYARD-2"),
+    ]
+    new.post(at, **{**there, "lines": ["A3"], "line.0.rope": ""})
+    rig = project_of(empty).drops[0].rig
+    assert rig is not None
+    assert [(one.anchor, one.rope) for one in rig.lines] == [("A3", None)]
+
+
 def test_a_point_that_was_looked_at_is_not_planned_away(new: Browser, empty: SiteRecord) -> None:
     hand = rigged(new)
     before = len(empty.entries())

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
+from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint
 from backspan.core.model.site import AnchorUse
 from backspan.core.model.units import UnitKind
 from backspan.core.quantities import LENGTH, display
@@ -17,6 +18,7 @@ from backspan.web.asking import PLANNED, Ask, ask
 from backspan.web.pages.types import KINDS
 
 _BEAM = "counterweighted_beam"
+_OF_LINE = "line"
 _PIECES = f"{_BEAM}.stack.groups.0"
 #: What a plan shows of a point, and what is rarely on it; the rest somebody has to look at.
 _SHOWN: tuple[tuple[str, str], ...] = (
@@ -59,6 +61,7 @@ def of_rig(project: Project, drop: Drop) -> tuple[Ask, ...]:
     return (
         Ask("stage", "Stage", words=things(project, "stage"), needed=True),
         *of_riders(project, drop),
+        *_of_lines(project, drop.rig),
     )
 
 
@@ -72,14 +75,43 @@ def of_riders(project: Project, drop: Drop) -> tuple[Ask, ...]:
             words=anchors(project, drop, AnchorUse.FALL_ARREST),
             many=True,
         ),
-        Ask("line-rope", "Rope of the lifelines", words=things(project, "rope")),
-        Ask("line-end", "Its end at the anchor", words=things(project, "termination")),
-        Ask("line-lanyard", "Lanyard on each", words=things(project, "lanyard")),
+        *(
+            Ask(name, label, words=things(project, field), more=bool(drop.rig and drop.rig.lines))
+            for (name, field), label in zip(LINE_KIT.items(), _OF_ALL, strict=True)
+        ),
     )
 
 
 #: What a form calls what lifelines are made of, and the field of a lifeline.
 LINE_KIT = {"line-rope": "rope", "line-end": "termination", "line-lanyard": "lanyard"}
+_OF_ALL = ("Rope of lifelines set up here", "Its end at the anchor", "Lanyard on each")
+_OF_ONE = ("rope", "its end at the anchor", "lanyard")
+
+
+def _of_lines(project: Project, there: Rig | None) -> Iterator[Ask]:
+    """What each line that is there is made of: two riders need not wear the same lanyard."""
+    for number, line in enumerate(() if there is None else there.lines):
+        for field, label in zip(LINE_KIT.values(), _OF_ONE, strict=True):
+            name, told = f"{_OF_LINE}.{number}.{field}", f"Lifeline {line.id}: {label}"
+            yield Ask(name, told, words=things(project, field), value=getattr(line, field) or "")
+
+
+def lines_as_said(there: Rig, sent: Iterable[Ask]) -> tuple[Lifeline, ...]:
+    """The lines that are there, each made of what was chosen for it."""
+    named = {one.name: one.value for one in sent}
+
+    def chosen(number: int, line: Lifeline, field: str) -> str | None:
+        return named.get(f"{_OF_LINE}.{number}.{field}", getattr(line, field)) or None
+
+    return tuple(
+        replace(
+            line,
+            rope=chosen(number, line, "rope"),
+            termination=chosen(number, line, "termination"),
+            lanyard=chosen(number, line, "lanyard"),
+        )
+        for number, line in enumerate(there.lines)
+    )
 
 
 def line_kit(sent: Iterable[Ask]) -> dict[str, str]:
@@ -102,6 +134,7 @@ def said_of_rig(there: Rig) -> dict[str, Any]:
     data: dict[str, Any] = {"lines": [one.anchor for one in lines]}
     data["stage"] = there.stages[0].stage if there.stages else ""
     data |= kit_of_lines(there)
+    data[_OF_LINE] = [{field: getattr(one, field) for field in LINE_KIT.values()} for one in lines]
     return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
 
 

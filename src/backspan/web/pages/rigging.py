@@ -10,7 +10,7 @@ from django.http import HttpRequest, HttpResponse
 from backspan.core.ledger import bodies
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint
+from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.quantities import LENGTH, display
 from backspan.exchange.written import part_data
 from backspan.web.asking import Ask, ProblemsError, filled_in, part, said
@@ -21,6 +21,7 @@ from backspan.web.pages.rig_asked import (
     copied,
     joints_named,
     line_kit,
+    lines_as_said,
     of_point,
     of_rig,
     said_of_rig,
@@ -111,10 +112,8 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     there = Rig() if drop.rig is None else drop.rig
     named = {one.name: one for one in sent}
     made_of = line_kit(sent)
-    known = {one.anchor: one for one in there.lines}
-    lines = [
-        {"id": one, "anchor": one, **made_of} for one in named["lines"].values if one not in known
-    ]
+    from_anchors, known = named["lines"].values, {one.anchor for one in there.lines}
+    lines = [{"id": one, "anchor": one, **made_of} for one in from_anchors if one not in known]
     points = [one.id for one in there.suspension_points]
     stage = named["stage"].value
     data = said([named["riders"]], statement(request))
@@ -125,7 +124,9 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     if lines:
         data["lifelines"] = lines
     new = part(Rig, data, sent)
-    kept = tuple(_made_of(known[one], made_of) for one in named["lines"].values if one in known)
+    # Of a line that ends on no anchor of the roof nothing is asked here: it stays.
+    ends = {None, *from_anchors}
+    kept = (one for one in lines_as_said(there, sent) if one.anchor in ends)
     lifelines = (*kept, *new.lines)
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(
@@ -133,16 +134,6 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
         stages=(*hung, *new.stages, *there.stages[1:]),
         riders=there.riders if seen else new.riders,
         lifelines=lifelines or None,
-    )
-
-
-def _made_of(line: Lifeline, made_of: dict[str, str]) -> Lifeline:
-    """A line that is there, with what nobody had said of what it is made of."""
-    return replace(
-        line,
-        rope=line.rope or made_of.get("rope"),
-        termination=line.termination or made_of.get("termination"),
-        lanyard=line.lanyard or made_of.get("lanyard"),
     )
 
 
