@@ -73,19 +73,20 @@ def pages_of(pdf: bytes) -> int:
 
 @pytest.mark.long
 @pytest.mark.slow
-def test_a_drop_has_two_pages_and_the_demo_no_more_than_twenty_eight(
+def test_a_drop_has_two_pages_and_the_demo_no_more_than_twenty_nine(
     run: Run, tmp_path: Path
 ) -> None:
+    """A third where the strength of a steel section governs: its calculation fills the second."""
     run("review", DEMO, "--out", str(tmp_path), "--on", ON)
     counts = {
         name: pages_of(data) for name, data in content(tmp_path).items() if name.endswith(".pdf")
     }
     assert counts.pop("reactions.pdf") == 5  # three of tables, a plan of either roof
     assert {name: count for name, count in counts.items() if name != "package.pdf"} == {
-        name: 2 for name in counts if name.startswith("drop-")
+        name: 3 if name == "drop-W2.pdf" else 2 for name in counts if name.startswith("drop-")
     }
     assert len(counts) == 13
-    assert sum(counts.values()) <= 28
+    assert sum(counts.values()) <= 29
 
 
 def test_the_papers_of_one_drop_are_three_pages_and_more_where_it_is_asked_for(

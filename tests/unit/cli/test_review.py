@@ -74,7 +74,7 @@ def test_a_narrow_screen_keeps_what_governs(
     monkeypatch.setenv("COLUMNS", columns)
     lines = run("review", DEMO, "--on", ON).out.splitlines()
     assert max(len(line) for line in lines) <= int(columns)
-    assert any(line.startswith("W2  ✗ fail, 1 topic refused;") for line in lines)
+    assert any(line.startswith("W2  ✗ fail, 2 topics refused;") for line in lines)
     told = " ".join(" ".join(lines).split())
     assert "The pieces are not held the way the rule asks: pin, not locked." in told
 

@@ -91,8 +91,9 @@ _OF_ONE = ("rope", "its end at the anchor", "lanyard")
 def _of_lines(project: Project, there: Rig | None) -> Iterator[Ask]:
     """What each line that is there is made of: two riders need not wear the same lanyard."""
     for number, line in enumerate(() if there is None else there.lines):
+        at = "" if line.anchor in {None, line.id} else f" from {line.anchor}"
         for field, label in zip(LINE_KIT.values(), _OF_ONE, strict=True):
-            name, told = f"{_OF_LINE}.{number}.{field}", f"Lifeline {line.id}: {label}"
+            name, told = f"{_OF_LINE}.{number}.{field}", f"Lifeline {line.id}{at}: {label}"
             yield Ask(name, told, words=things(project, field), value=getattr(line, field) or "")
 
 
