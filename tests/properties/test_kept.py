@@ -10,7 +10,7 @@ from __future__ import annotations
 import datetime
 from collections import defaultdict
 from collections.abc import Callable, Hashable, Iterator
-from dataclasses import dataclass, field, fields, is_dataclass, replace
+from dataclasses import dataclass, field, fields, is_dataclass
 from enum import StrEnum
 from functools import cache
 from random import Random
@@ -28,6 +28,7 @@ from backspan.core.rules.selected import RuleLibrary
 from backspan.core.sheet.kept import Kept
 from backspan.exchange.files import load_rule_library
 from tests.architecture.source import ROOT
+from tests.unit.core.rigs import put
 
 ON = datetime.date(2026, 11, 25)
 T = TypeVar("T")
@@ -81,18 +82,6 @@ def each_field(record: Any, place: Place = ()) -> Iterator[Field]:
                 yield from each_field(item, there if index is None else (*there, index))
 
 
-def put(record: Any, place: Place, value: Any) -> Any:
-    """The record with another value at a place."""
-    if not place:
-        return value
-    step, *rest = place
-    if isinstance(step, int):
-        return tuple(
-            put(one, tuple(rest), value) if at == step else one for at, one in enumerate(record)
-        )
-    return replace(record, **{step: put(getattr(record, step), tuple(rest), value)})
-
-
 @cache
 def seen() -> dict[tuple[type, str], list[Any]]:
     """All values that the fields of one name have on the site."""
@@ -111,7 +100,7 @@ def another(one: Field, random: Random) -> Any:
     if isinstance(value, float) and random.random() < 0.7:
         return value * random.choice([0.25, 0.9, 0.99, 1.01, 1.1, 4.0])
     if isinstance(value, int) and not isinstance(value, bool) and random.random() < 0.7:
-        return max(0, value + random.choice([-3, -1, 1, 3]))
+        return max(1, value + random.choice([-3, -1, 1, 3]))
     if isinstance(value, tuple) and value and random.random() < 0.5:
         gone = random.randrange(len(value))
         return value[:gone] + value[gone + 1 :]
@@ -119,13 +108,14 @@ def another(one: Field, random: Random) -> Any:
     if one.kind[0] is StatedValue:
         # A number and a word are both values that somebody stated.
         others = [other for other in others if type(other) is type(value)]
-    return random.choice(others)
+    return random.choice(others or [value])
 
 
 def picked(site: Project, drop: str, random: Random) -> Field:
     """A field of the site: most often a number or a word of the drop's rig."""
     index = next(at for at, one in enumerate(site.drops) if one.id == drop)
-    whole = [one for one in each_field(site) if one.place != ("drops",)]
+    named = ("drops",), ("drops", index, "id")
+    whole = [one for one in each_field(site) if one.place not in named]
     own = [one for one in whole if one.place[:2] == ("drops", index)]
     there = own if random.random() < 0.7 else whole
     plain = [one for one in there if isinstance(one.value, float | int | StrEnum)]
