@@ -46,6 +46,7 @@ PLAIN = ("beam-strength", "beam-web", "beam-sideways")
 SECTIONS = {
     "T1/L": (Verdict.PASS, Verdict.PASS, Verdict.PASS),
     "N2/R": (Verdict.MISSING, Verdict.MISSING, Verdict.MISSING),
+    "S5/L": (Verdict.REFER, Verdict.REFER, Verdict.REFER),
     "S5/R": (Verdict.REFER, Verdict.REFER, Verdict.REFER),
     "W2/L": (Verdict.FAIL, Verdict.PASS, Verdict.PASS),
 }

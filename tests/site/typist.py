@@ -26,7 +26,7 @@ FIRST: dict[str, Any] = {
 }
 ROOF = {
     "name": "main roof",
-    "level": "142 ft",
+    "level": "174 ft",
     "first": "south",
     "walk": OBLONG,
     "parapet.height": "42 in",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Any
 
 from backspan.core.findings import Verdict
@@ -39,6 +39,7 @@ def drop_part(project: Project, review: Data, language: Language) -> dict[str, A
         "calculation": calculation,
         "topics": [_topic(one, language) for one in review["topics"] if not one["taken_over"]],
         "letters": _letters(review),
+        "settled": _settled(review),
         "passed": _passed(review, None if calculation is None else calculation["number"]),
     }
 
@@ -112,6 +113,22 @@ def _letters(review: Data) -> list[dict[str, str]]:
     return [{"text": text, "topics": ", ".join(topics)} for text, topics in letters.items()]
 
 
+def _settled(review: Data) -> list[dict[str, str]]:
+    """What is open by the findings and was taken over in writing: what the letters answer for.
+
+    Checks that say the same of the same are one line.
+    """
+    titles: dict[tuple[str, str], list[str]] = {}
+    for subjects, (finding,) in told(review, "findings"):
+        if finding["taken_over"]:
+            where = ", ".join(_where(review, one) for one in subjects.split(", "))
+            titles.setdefault((where, finding["message"]["text"]), []).append(finding["title"])
+    return [
+        {"title": "; ".join(checks), "where": where, "text": text}
+        for (where, text), checks in titles.items()
+    ]
+
+
 def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
     """What passes, by check: a line for each finding but the one whose sums are shown.
 
@@ -132,7 +149,18 @@ def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
                 "value": 0.0 if share is None else share["value"],
             }
             titles.setdefault(finding["title"], []).append(line)
-    return [{"title": title, "lines": _short(lines)} for title, lines in titles.items()]
+    return _joined((title, _short(lines)) for title, lines in titles.items())
+
+
+def _joined(passed: Iterable[tuple[str, list[dict[str, Any]]]]) -> list[dict[str, Any]]:
+    """Checks that say the same of the same are one line; what has a share stands by itself."""
+    joined: dict[tuple[str, ...], tuple[list[str], list[dict[str, Any]]]] = {}
+    for title, lines in passed:
+        shares = any(one["share"] for one in lines)
+        said = (part for one in lines for part in (one["where"], one["text"]))
+        titles, _ = joined.setdefault((title if shares else "", *said), ([], lines))
+        titles.append(title)
+    return [{"title": "; ".join(titles), "lines": lines} for titles, lines in joined.values()]
 
 
 def _short(lines: list[dict[str, Any]]) -> list[dict[str, Any]]:

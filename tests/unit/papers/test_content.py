@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
 from backspan.core.findings import Verdict
 from backspan.core.review.asked import Asked
 from backspan.core.words import ENGLISH, language_of, say, say_check
+from backspan.core.words.drop import settled
 from backspan.papers import PaperError, package_content, reactions_content
 from backspan.papers.wording import long_date
 from tests.unit.papers.sample import ON, demo, documents, package, paper, part, reviews, worked
@@ -58,10 +60,15 @@ def test_an_appendix_with_worked_lines_shows_section_and_details_on_pages_of_the
     assert compared["sheets"] == []
 
 
+def titles_of(line: dict[str, Any]) -> list[str]:
+    """The checks of a line; those that say the same of the same are one line."""
+    return str(line["title"]).split("; ")
+
+
 def test_every_finding_that_passes_is_told_in_a_line() -> None:
     for review in reviews(demo(), ["S1", "W2"]):
         found = part(demo(), review.drop)
-        lines = {one["title"]: one["lines"] for one in found["passed"]}
+        lines = {title: one["lines"] for one in found["passed"] for title in titles_of(one)}
         shown = found["calculation"]["message"]["text"]
         passing = [one for one in review.findings if one.verdict is Verdict.PASS]
         assert len(passing) > 40
@@ -71,6 +78,29 @@ def test_every_finding_that_passes_is_told_in_a_line() -> None:
             named = one.subject.removeprefix(review.drop).removeprefix("/")
             told = any(line["text"] == text for line in of_check) or text == shown
             assert told or any(not line["text"] and named in line["where"] for line in of_check)
+
+
+def test_what_has_a_share_stands_in_a_line_of_its_own() -> None:
+    for drop in ("S1", "W2"):
+        for one in part(demo(), drop)["passed"]:
+            assert len(titles_of(one)) == 1 or not any(line["share"] for line in one["lines"])
+
+
+@pytest.mark.parametrize("drop", ["S1", "S3", "S5", "N1"])
+def test_what_a_letter_answers_for_is_told_with_what_the_review_found(drop: str) -> None:
+    (review,) = reviews(demo(), [drop])
+    lines = [
+        (title, name, one["text"])
+        for one in part(demo(), drop)["settled"]
+        for title in titles_of(one)
+        for name in one["where"].split(", ")
+    ]
+    open_findings = [
+        (say_check(one.check), one.subject.partition("/")[2], say(one.message, review.units))
+        for one in (review.findings[at] for at in settled(review))
+    ]
+    assert open_findings
+    assert sorted(lines) == sorted(open_findings)
 
 
 def test_the_calculation_is_the_governing_one_else_the_worst_of_strength() -> None:

@@ -93,6 +93,7 @@ LABELS: dict[str, str] = {
     "read_again": "read again by",
     "formulas_from": "Formulas from",
     "topics": "Topics",
+    "settled": "Open here, answered for by letter",
     "passed": "Found as it has to be",
     "check": "Check",
     # the appendix

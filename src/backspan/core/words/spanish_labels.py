@@ -94,6 +94,7 @@ LABELS: dict[str, str] = {
     "read_again": "leído de nuevo por",
     "formulas_from": "Fórmulas de",
     "topics": "Temas",
+    "settled": "Abierto aquí, asumido por carta",
     "passed": "Hallado como debe ser",
     "check": "Comprobación",
     # the appendix
