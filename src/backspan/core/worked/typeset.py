@@ -35,8 +35,9 @@ _FUNCTIONS: Mapping[Function, str] = {
     Function.SMALLER: "min",
 }
 
-# A unit such as m/s2 at the end of a number.
-_SQUARED = re.compile(r"(?<=\d )((?:[a-z]+/)?(?:mm?|s|ft|in))2$")
+# A unit such as m/s2 or in4 at the end of a number, and its power.
+_POWER = re.compile(r"(?<=\d )((?:[a-z]+/)?(?:[cm]?m|s|ft|in))([234])$")
+_RAISED = str.maketrans("234", "²³⁴")
 
 
 #: Greek letters that symbols begin with, by their names.
@@ -91,7 +92,7 @@ def typst_line(line: WorkedLine) -> str:
 
 
 def _quoted(number: PrintedNumber) -> str:
-    text = _SQUARED.sub(r"\1²", number.text)
+    text = _POWER.sub(lambda found: found[1] + found[2].translate(_RAISED), number.text)
     return f'"{text}"'
 
 

@@ -6,6 +6,7 @@ import pytest
 import typst
 
 from backspan.core.mechanics import FORMULAS
+from backspan.core.mechanics.beam_loading import tip_deflection
 from backspan.core.mechanics.tipping import weight
 from backspan.core.quantities import LENGTH, Style, parse
 from backspan.core.worked.expression import from_text
@@ -60,6 +61,15 @@ def test_a_line_is_symbol_expression_numbers_result() -> None:
     numbers = 'frac("4" times "5,000 N" times "1.25 m", "3.5 m")'
     assert typst_numbers(line) == numbers
     assert typst_line(line) == f'W = frac(k dot.c P dot.c a, b) = {numbers} = "7,142.86 N"'
+
+
+@pytest.mark.parametrize(("units", "raised"), [(Style.US, "in⁴"), (Style.METRIC, "m⁴")])
+def test_a_unit_of_a_fourth_power_is_set_as_one(units: Style, raised: str) -> None:
+    numbers = {"load": 4000.0, "reach": 0.5, "backspan": 3.0, "elastic_constant": 2e11}
+    step = tip_deflection(**numbers, second_moment=1e-6)
+    shown = typst_numbers(worked_line(step, describe(tip_deflection), units))
+    assert raised in shown
+    assert raised.replace("⁴", "4") not in shown
 
 
 def test_a_squared_unit_is_set_as_one() -> None:
