@@ -13,6 +13,7 @@ import pytest
 from backspan.core.ledger import bodies
 from backspan.core.ledger.chain import Chains, take_all
 from backspan.core.ledger.drop_states import State
+from backspan.core.ledger.entry import Entry
 from backspan.core.ledger.fold import fold
 from backspan.core.ledger.kinds import Body
 from backspan.core.wire import canonical
@@ -112,7 +113,8 @@ def _nobody_rides_past_a_stop(history: History) -> None:
     assert record.fit.has_seen(record.permit.entry)
     for one in history.entries:
         refused = any(each.entry is one for each in (*record.refused, *site.refused))
-        if isinstance(one.body, STOPS) and not refused and one.hash not in site.corrected:
+        counts = not refused and one.hash not in site.corrected and not _found_again(history, one)
+        if isinstance(one.body, STOPS) and counts:
             assert record.fit.has_seen(one), one.name
             if isinstance(one.body, bodies.UseStopped | bodies.RigSetUp):
                 assert record.permit.entry.has_seen(one), one.name
@@ -140,3 +142,48 @@ def test_a_late_entry_of_long_ago_is_taken_where_it_belongs() -> None:
     here.gets(there)
     assert here.state is State.STOPPED
     assert fold(reversed(here.entries)).record(DROP).stops == [stop]
+
+
+def _found_again(history: History, one: Entry) -> bool:
+    """Whether a number is that of the rig as permitted, found a second time: it ends nothing.
+
+    A configuration is of values and not of who stated them. What was found otherwise in between
+    is no second time, even where the rig is now as it was.
+    """
+    site = history.site
+    permit = site.record(DROP).permit
+    if not isinstance(one.body, bodies.NumberFound) or permit is None:
+        return False
+    said, rig = permit.entry.body, site.project.drops[0].rig
+    assert isinstance(said, bodies.UsePermitted)
+    assert rig is not None
+    beam = rig.suspension_points[0].counterweighted_beam
+    assert beam is not None
+    assert beam.reach is not None
+    same_rig = (said.configuration, said.basis) == site.codes(DROP)
+    return same_rig and one.body.found.value == beam.reach.value
+
+
+def test_a_number_found_again_on_the_other_device_ends_nothing() -> None:
+    """The pad tapes what it had taped already, while the phone has use permitted and checked."""
+    here = base().apart("pad")
+    here.says(reach(0.9))
+    there = here.apart("phone")
+    here.says(reach(0.9))
+    there.says(permit(there))
+    there.says(bodies.ShiftChecked(DROP, TODAY, fit=True))
+    here.gets(there)
+    assert here.site.record(DROP).state is State.IN_SERVICE
+    _nobody_rides_past_a_stop(here)
+
+
+def test_a_number_found_otherwise_on_the_other_device_ends_the_permit() -> None:
+    here = base().apart("pad")
+    here.says(reach(0.9))
+    there = here.apart("phone")
+    here.says(reach(1.0))
+    here.says(reach(0.9))
+    there.says(permit(there))
+    there.says(bodies.ShiftChecked(DROP, TODAY, fit=True))
+    here.gets(there)
+    assert here.site.record(DROP).state is not State.IN_SERVICE
