@@ -113,20 +113,13 @@ def _letters(review: Data) -> list[dict[str, str]]:
     return [{"text": text, "topics": ", ".join(topics)} for text, topics in letters.items()]
 
 
-def _settled(review: Data) -> list[dict[str, str]]:
-    """What is open by the findings and was taken over in writing: what the letters answer for.
-
-    Checks that say the same of the same are one line.
-    """
-    titles: dict[tuple[str, str], list[str]] = {}
-    for subjects, (finding,) in told(review, "findings"):
-        if finding["taken_over"]:
-            where = ", ".join(_where(review, one) for one in subjects.split(", "))
-            titles.setdefault((where, finding["message"]["text"]), []).append(finding["title"])
-    return [
-        {"title": "; ".join(checks), "where": where, "text": text}
-        for (where, text), checks in titles.items()
-    ]
+def _settled(review: Data) -> list[dict[str, Any]]:
+    """What is open by the findings and was taken over in writing: what the letters answer for."""
+    return _joined(
+        (finding["title"], [_line(review, subjects, finding["message"]["text"])])
+        for subjects, (finding,) in told(review, "findings")
+        if finding["taken_over"]
+    )
 
 
 def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
@@ -138,24 +131,27 @@ def _passed(review: Data, but: str | None) -> list[dict[str, Any]]:
     titles: dict[str, list[dict[str, Any]]] = {}
     for number, (subjects, (finding,)) in enumerate(told(review, "findings"), 1):
         if finding["verdict"] == Verdict.PASS and str(number) != but:
-            share = finding["utilisation"]
-            text = finding["message"]["text"]
-            where = [_where(review, one) for one in subjects.split(", ")]
-            line = {
-                "where": ", ".join(one for one in where if not _names(text, one)),
-                "text": text if share is None else "",
-                "share": "" if share is None else share["text"],
-                "of": where,
-                "value": 0.0 if share is None else share["value"],
-            }
+            line = _line(review, subjects, finding["message"]["text"], finding["utilisation"])
             titles.setdefault(finding["title"], []).append(line)
     return _joined((title, _short(lines)) for title, lines in titles.items())
 
 
-def _joined(passed: Iterable[tuple[str, list[dict[str, Any]]]]) -> list[dict[str, Any]]:
+def _line(review: Data, subjects: str, text: str, share: Data | None = None) -> dict[str, Any]:
+    """What is told of some subjects: its share where it has one, else its sentence."""
+    where = [_where(review, one) for one in subjects.split(", ")]
+    return {
+        "where": ", ".join(one for one in where if not _names(text, one)),
+        "text": text if share is None else "",
+        "share": "" if share is None else share["text"],
+        "of": where,
+        "value": 0.0 if share is None else share["value"],
+    }
+
+
+def _joined(told_of: Iterable[tuple[str, list[dict[str, Any]]]]) -> list[dict[str, Any]]:
     """Checks that say the same of the same are one line; what has a share stands by itself."""
     joined: dict[tuple[str, ...], tuple[list[str], list[dict[str, Any]]]] = {}
-    for title, lines in passed:
+    for title, lines in told_of:
         shares = any(one["share"] for one in lines)
         said = (part for one in lines for part in (one["where"], one["text"]))
         titles, _ = joined.setdefault((title if shares else "", *said), ([], lines))

@@ -90,10 +90,11 @@ def test_what_has_a_share_stands_in_a_line_of_its_own() -> None:
 def test_what_a_letter_answers_for_is_told_with_what_the_review_found(drop: str) -> None:
     (review,) = reviews(demo(), [drop])
     lines = [
-        (title, name, one["text"])
+        (title, name, line["text"])
         for one in part(demo(), drop)["settled"]
         for title in titles_of(one)
-        for name in one["where"].split(", ")
+        for line in one["lines"]
+        for name in line["where"].split(", ")
     ]
     open_findings = [
         (say_check(one.check), one.subject.partition("/")[2], say(one.message, review.units))

@@ -120,6 +120,26 @@ def _nobody_rides_past_a_stop(history: History) -> None:
                 assert record.permit.entry.has_seen(one), one.name
 
 
+def _found_again(history: History, one: Entry) -> bool:
+    """Whether a number is that of the rig as permitted, found a second time: it ends nothing.
+
+    A configuration is of values and not of who stated them. What was found otherwise in between
+    is no second time, even where the rig is now as it was.
+    """
+    site = history.site
+    permit = site.record(DROP).permit
+    if not isinstance(one.body, bodies.NumberFound) or permit is None:
+        return False
+    said, rig = permit.entry.body, site.project.drops[0].rig
+    assert isinstance(said, bodies.UsePermitted)
+    assert rig is not None
+    beam = rig.suspension_points[0].counterweighted_beam
+    assert beam is not None
+    assert beam.reach is not None
+    same_rig = (said.configuration, said.basis) == site.codes(DROP)
+    return same_rig and one.body.found.value == beam.reach.value
+
+
 @pytest.mark.slow
 def test_some_of_these_histories_end_in_service_and_some_do_not() -> None:
     """The law above would be no law if none did."""
@@ -142,26 +162,6 @@ def test_a_late_entry_of_long_ago_is_taken_where_it_belongs() -> None:
     here.gets(there)
     assert here.state is State.STOPPED
     assert fold(reversed(here.entries)).record(DROP).stops == [stop]
-
-
-def _found_again(history: History, one: Entry) -> bool:
-    """Whether a number is that of the rig as permitted, found a second time: it ends nothing.
-
-    A configuration is of values and not of who stated them. What was found otherwise in between
-    is no second time, even where the rig is now as it was.
-    """
-    site = history.site
-    permit = site.record(DROP).permit
-    if not isinstance(one.body, bodies.NumberFound) or permit is None:
-        return False
-    said, rig = permit.entry.body, site.project.drops[0].rig
-    assert isinstance(said, bodies.UsePermitted)
-    assert rig is not None
-    beam = rig.suspension_points[0].counterweighted_beam
-    assert beam is not None
-    assert beam.reach is not None
-    same_rig = (said.configuration, said.basis) == site.codes(DROP)
-    return same_rig and one.body.found.value == beam.reach.value
 
 
 def test_a_number_found_again_on_the_other_device_ends_nothing() -> None:
