@@ -17,8 +17,8 @@ from backspan.core.quantities import (
     SECTION_MODULUS,
     parse,
 )
-from backspan.core.rules.shape import Section, SectionForm
-from backspan.core.sheet.beam_section import SIZES_OF, Steel, nominal_moment, section_numbers
+from backspan.core.rules.shape import SIZES_OF, Section, SectionForm
+from backspan.core.sheet.beam_section import Steel, nominal_moment, section_numbers
 from backspan.core.worked.formula import AnyFormula
 from backspan.exchange.files import load_rule_library
 

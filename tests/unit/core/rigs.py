@@ -141,7 +141,7 @@ def seen(word: W) -> StatedValue[W]:
 def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
     """What the label of a beam allows."""
     allowed = None if pieces is None else replace(count(pieces), evidence=Evidence.LABEL)
-    load, reach = force("3000 lb"), replace(length("16 ft"), evidence=Evidence.LABEL)
+    load, reach = force("3000 lb"), replace(length("15 ft"), evidence=Evidence.LABEL)
     return BeamLabel(allowed, None if most is None else mass(most), load, reach)
 
 

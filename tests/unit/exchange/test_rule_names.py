@@ -74,14 +74,18 @@ LABEL = "      label: {most_pieces"
     [
         ("shape: W7x12", "the shape 'W7x12', which is not there"),
         (
-            "shape: W6x12, flange_width: {value: 4 in, evidence: label}",
-            "what the table has for the shape W6x12",
+            "shape: W6x12, wall: {value: 0.2 in, evidence: label}",
+            "wall beside the shape W6x12",
         ),
         (
             "shape: W6x12, material: aluminium 6061-T6",
-            "what the table has for the shape W6x12",
+            "material beside the shape W6x12",
         ),
-        ("shape: W6x12, form: channel", "what the table has for the shape W6x12"),
+        (
+            "form: I, material: steel, wall: {value: 0.2 in, evidence: label}",
+            "wall beside a section of form I",
+        ),
+        ("shape: W6x12, form: channel", "form beside the shape W6x12"),
         ("material: aluminium", "material"),
         ("shape: W6x12, depth: 6 in", "the unknown key 'depth'"),
         ("wall: {value: 0 in, evidence: label}", "wall"),

@@ -29,10 +29,9 @@ from backspan.core.quantities.steps import roof_step
 from backspan.core.review.basis import OF_SHAPES, OF_STEEL, selected_rules
 from backspan.core.review.naming import suggested
 from backspan.core.rules.selected import SelectedRules, SelectedValue
-from backspan.core.rules.shape import FactorOnLoad, Section, SectionForm
+from backspan.core.rules.shape import SIZES_OF, FactorOnLoad, Section, SectionForm
 from backspan.core.sheet.beam_section import (
     OPEN,
-    SIZES_OF,
     SLENDER,
     SLENDER_OF,
     Steel,
@@ -121,10 +120,10 @@ def answer_beam(asked: Asked) -> Answer:
     ending, verdict = ("holds", Verdict.REFER if waits else Verdict.PASS)
     if untold:
         verdict, waits = Verdict.MISSING, (*untold, *waits)
-    if surely_below(nominal.plate_left, limit=0.0):
-        ending, verdict = "thin", Verdict.REFER
-    elif not holds:
+    if not holds:
         ending, verdict, waits = "over", Verdict.FAIL, ()
+    elif surely_below(nominal.plate_left, limit=0.0):
+        ending, verdict = "thin", Verdict.REFER
     told_as = {"beam-moment": service, "beam-takes": nominal.moment, "beam-allowed": allowed}
     lines = [Line(name, Amount(number, MOMENT)) for name, number in told_as.items()]
     if ending != "thin" and "unbraced" in asked.values and one.form is not SectionForm.CHANNEL:

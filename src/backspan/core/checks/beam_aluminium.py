@@ -28,9 +28,9 @@ from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_most
 from backspan.core.quantities import MOMENT, PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedValue
-from backspan.core.rules.shape import FactorOnLoad, LoadBasis, SectionForm
+from backspan.core.rules.shape import SIZES_OF, FactorOnLoad, LoadBasis, SectionForm
 from backspan.core.sheet.beam_as_built import as_built
-from backspan.core.sheet.beam_section import SIZES_OF, by_its_section, section_numbers
+from backspan.core.sheet.beam_section import by_its_section, section_numbers
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared

@@ -29,7 +29,13 @@ from backspan.core.sheet.decide import ENDINGS, refused_by_a_person
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
-from backspan.core.sheet.plain_beam import SIDEWAYS, PlainBeam, plain_beams, unless_it_twists
+from backspan.core.sheet.plain_beam import (
+    SIDEWAYS,
+    PlainBeam,
+    plain_beams,
+    unbraced_of,
+    unless_it_twists,
+)
 from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
@@ -84,8 +90,8 @@ def _taken(sheet: Sheet, one: Upright) -> float | None:
 
     Unknown where a size or the length is.
     """
-    plain, whole = one.plain, one.unbraced.stated is None
-    unbraced = sheet.read(one.support.beam.length if whole else one.unbraced)
+    plain = one.plain
+    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam)
     given, web = plain.given(sheet), slenderness(sheet, plain)
     slender = sheet.do(
         sideways_slenderness,
@@ -143,7 +149,9 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("unbraced_length", subject.support, subject.place),
         )
         found = QUESTION.judge(case, Asked(upright, subject.name, subject.place, plain.values))
-        yield unless_it_twists(case, plain, _to_an_engineer(found, upright), "web-twists")
+        held = found.message.id == "sideways-held.pass"
+        says = "web-twists-held" if held else "web-twists"
+        yield unless_it_twists(case, plain, _to_an_engineer(found, upright), says)
 
 
 def _to_an_engineer(found: Finding, one: Upright) -> Finding:

@@ -5,7 +5,8 @@ reckoned here. Else the section is: in service the moment stays below the allowe
 times the load is carried without failure. Over the fulcrum the beam hogs; idle, a stack between
 fulcrum and rear stand makes it sag, one behind the stand bends it over that.
 
-Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. Sagging
+Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. The
+tip is free, so that no less than the reach is unbraced, whatever somebody stated. Sagging
 is most where the stack stands halfway; within a tape's doubt of that the ends of the doubt differ
 from it by its square over the span, far less than a pound foot.
 
@@ -56,10 +57,12 @@ from backspan.core.sheet.moments import SupportReads, support_reads
 from backspan.core.sheet.plain_beam import (
     PlainBeam,
     plain_beams,
+    unbraced_of,
     unless_it_twists,
     with_plates,
 )
 from backspan.core.sheet.question import Asked, Judged, Question, Told
+from backspan.core.sheet.reactions import stand_under
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
@@ -128,7 +131,7 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
             asked = sheet.do(
                 hogging_moment, factor=1.0, load=load, reach=built.reach, own_outboard=own
             )
-            stand = sheet.positive("rear_stand", sheet.read(section.rear_stand))
+            stand = stand_under(sheet, beam, section.rear_stand, built.reach)
             service = _bent(asked, allowed, value, "service")
             held = at_least(built.backspan, least=stand)
             service.tip_down, service.bow_up = (
@@ -154,8 +157,8 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
 
 
 def _nominal(sheet: Sheet, one: BySection) -> Taken:
-    plain, whole = one.plain, one.unbraced.stated is None
-    unbraced = sheet.read(one.support.beam.length if whole else one.unbraced)
+    plain = one.plain
+    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam)
     given = with_plates(sheet, plain.form, plain.given(sheet))
     slender = {name: plain.ratios[key] for name, key in _slender(plain.form).items()}
     steel = Steel(sheet.read(plain.yield_strength), plain.elastic, slender)

@@ -3,8 +3,9 @@
 A beam at an angle to its bearing is refused, unless an obstruction that cannot be moved is stated:
 whether that and the tiebacks at opposing angles are so, a qualified person says. A beam of one
 piece has no joints; where joints are listed of it all the same, one of the two is wrong, and what
-is right is asked. So it is of a joint that is not there, and of which somebody saw something. A
-word that says only that nobody can tell leaves its question open.
+is right is asked. So it is of an I without a web, of a pair of channels where one section is
+stated, and of a joint that is not there and of which somebody saw something. A word that says only
+that nobody can tell leaves its question open.
 """
 
 from __future__ import annotations
@@ -15,16 +16,20 @@ from dataclasses import dataclass
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.beams import (
     BeamSplice,
+    Channels,
     Joined,
     JointThere,
     SpliceMarks,
     SpliceOrder,
     Square,
+    Web,
 )
 from backspan.core.model.topics import Topic
+from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.plain_beam import form_of
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen
@@ -83,11 +88,24 @@ def _of_beam(case: Case, beam: BeamSubject, row: Row) -> Iterator[Finding]:
     inputs, at = Inputs(case), (*beam.place, "found", row.field)
     stated = getattr(beam.support.found, row.field)
     word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
+    says = row.says
+    if word is not None and _contradicts(case, beam, word):
+        says, word = f"{says}-contradicts", None
+        inputs.want(row.field, EvidenceClass.OBSERVATION, at)
     if word == Square.OBSTRUCTED:
         # Seen on the day and no part of the configuration: no letter on the beam stands for it.
         who = Message("need.beam-square", (("point", beam.point.id),))
         inputs.refer.append(Need(Decider.QUALIFIED_PERSON, who))
-    yield from WordSeen(ID, beam.name, at, inputs, word).against(row.key, row.says)
+    yield from WordSeen(ID, beam.name, at, inputs, word).against(row.key, says)
+
+
+def _contradicts(case: Case, beam: BeamSubject, word: str) -> bool:
+    """Whether a word that passes cannot be of a beam of the section that is stated."""
+    section = case.beam(beam.support.beam).section
+    if section is None:
+        return False
+    form, _ = form_of(case, section)
+    return word == Channels.FASTENED or (word == Web.NONE and form in OPEN)
 
 
 def _joined(case: Case, beam: BeamSubject) -> Iterator[Finding]:

@@ -44,9 +44,12 @@ def judge(case: Case) -> Iterator[Answer]:
         if fulcrum is None:
             inputs.want("fulcrum", EvidenceClass.OBSERVATION, place)
         kind = "" if fulcrum is None else _kind(fulcrum, case.edge.parapet)
+        on_wall = fulcrum is not None and _may_be_on_wall(fulcrum, case.edge.parapet)
+        if on_wall:
+            inputs.want("setback", EvidenceClass.GEOMETRY, place)
         words: list[tuple[str, MessageValue]] = [("kind", kind)]
         refer = tuple[Need, ...]()
-        ending = "missing" if fulcrum is None else "pass"
+        ending = "missing" if fulcrum is None else "on-wall-missing" if on_wall else "pass"
         signed = signed_for(case, subject, "most_front")
         if kind in {str(FulcrumKind.TOWER), str(FulcrumKind.PARAPET)} and signed is not None:
             ending, words = "signed-for", [*words, *signed]
@@ -60,7 +63,7 @@ def judge(case: Case) -> Iterator[Answer]:
             subject=subject.name,
             place=place,
             message=Message(f"fulcrum.{ending}", tuple(words)),
-            met=None if fulcrum is None else True,
+            met=None if fulcrum is None or on_wall else True,
             refer=refer,
         )
         yield replace(found, not_judged=bool(refer))
@@ -68,12 +71,21 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def _kind(fulcrum: Fulcrum, wall: Parapet | None) -> str:
     """The kind stated; whatever stands within the thickness of the parapet stands on that."""
-    there = wall is not None and surely_above(wall.height.value, limit=0.0)
     setback = fulcrum.setback
-    if wall is None or not there or setback is None:
+    if wall is None or not _has_wall(wall) or setback is None:
         return str(fulcrum.kind)
     behind = surely_above(setback.value, limit=wall.thickness.value)
     return str(fulcrum.kind if behind else FulcrumKind.PARAPET)
+
+
+def _has_wall(wall: Parapet | None) -> bool:
+    return wall is not None and surely_above(wall.height.value, limit=0.0)
+
+
+def _may_be_on_wall(fulcrum: Fulcrum, wall: Parapet | None) -> bool:
+    """Whether nobody can tell if it stands within the thickness of the wall."""
+    asked = fulcrum.kind not in {FulcrumKind.TOWER, FulcrumKind.PARAPET}
+    return asked and fulcrum.setback is None and _has_wall(wall)
 
 
 def _loads(case: Case, subject: BeamSubject) -> tuple[str, list[tuple[str, MessageValue]]]:

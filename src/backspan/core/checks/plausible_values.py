@@ -23,6 +23,7 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.section_weight import section_over_mass
 from backspan.core.sheet.sheet import BareSheet
 from backspan.core.sheet.subjects import BeamSubject
 from backspan.core.sheet.witness import where
@@ -114,6 +115,8 @@ def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
     yield from (beam.reach, beam.backspan)
     yield from _taped_against_stack(beam)
     yield from _tip_against_inboard(beam)
+    yield from _of_section(case, subject)
+    yield from _of_label(case, subject)
     yield from (group.mass for group in beam.groups)
     counts = [group.count for group in subject.support.stack.groups]
     if counts:
@@ -125,6 +128,22 @@ def _of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
             checked_by=again[0] if all(again) else None,
         )
         yield Read(QUANTITIES["pieces"], whole, (*subject.place, "stack", "groups"))
+
+
+def _of_section(case: Case, subject: BeamSubject) -> Iterator[Read]:
+    """What the sizes of its section weigh, over what the beam weighs."""
+    share = section_over_mass(case, subject)
+    if share is not None:
+        place = ("kit", "beams", case.beam(subject.support.beam).id, "section")
+        yield Read(QUANTITIES["section_to_mass"], share, place)
+
+
+def _of_label(case: Case, subject: BeamSubject) -> Iterator[Read]:
+    """What the label of the beam allows."""
+    beam = case.beam(subject.support.beam)
+    place = ("kit", "beams", beam.id, "label")
+    for name in ("label_load", "label_reach", "label_pieces", "label_mass"):
+        yield read_of(name, beam.label, place)
 
 
 def _taped_against_stack(beam: BeamReads) -> Iterator[Read]:

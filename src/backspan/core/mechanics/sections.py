@@ -12,6 +12,9 @@ from backspan.core.numbers import root
 from backspan.core.quantities import Area, Length, Ratio, SecondMoment, SectionModulus
 from backspan.core.worked.formula import formula
 
+#: kg/m3. Steel 490 lb/ft3, as the tables of AISC weigh their shapes; aluminium from handbooks.
+DENSITY_OF_STEEL, DENSITY_OF_ALUMINIUM = 7850.0, 2700.0
+
 
 @formula(symbol="A")
 def area_of_i(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import fields
 
 from backspan.core.errors import quoted
@@ -11,13 +11,13 @@ from backspan.core.model.beams import BeamSection, Metal
 from backspan.core.model.identifiers import Path, ReferenceProblem, near
 from backspan.core.model.project import Project
 from backspan.core.rules.selected import RuleLibrary
-from backspan.core.rules.shape import RuleSet, Section
+from backspan.core.rules.shape import SIZES_OF, RuleSet, Section, SectionForm
 
-#: What is stated of a shape that a table has: by which it is known again, and its steel.
-_BESIDE_A_SHAPE = frozenset(
-    {"shape", "section_depth", "flange_thickness", "wall", "yield_strength"}
-)
+#: What is stated of a shape that a table has, beside the sizes by which it is known again.
+_BESIDE_A_SHAPE = frozenset({"shape", "yield_strength"})
 
+#: All that is stated of a section without a shape, beside its sizes.
+_OF_ANY_FORM = frozenset({"form", "material", "weld", "yield_strength"})
 #: That a shape of the table is of steel may be said again.
 _NOTHING_MORE = (None, Metal.STEEL)
 
@@ -37,12 +37,12 @@ def _problems(project: Project, library: RuleLibrary) -> _Problems:
     for number, drop in enumerate(project.drops):
         for index, choice in enumerate(drop.also_meets):
             yield from _of_choice(choice, ("drops", number, "also_meets", index), library)
-    shapes = [
-        value.readings[0].content.shape
+    shapes = {
+        value.readings[0].content.shape: value.readings[0].content.form
         for rule_set in library.rule_sets
         for value in rule_set.values
         if isinstance(value.readings[0].content, Section)
-    ]
+    }
     for index, beam in enumerate(project.kit.beams):
         if beam.section is not None:
             yield from _of_section(beam.section, ("kit", "beams", index, "section"), shapes)
@@ -56,21 +56,25 @@ def _problems(project: Project, library: RuleLibrary) -> _Problems:
             yield _absent("value", one.value, (*path, "value"), known)
 
 
-def _of_section(section: BeamSection, path: Path, shapes: list[str]) -> _Problems:
-    """A shape that no table has; sizes beside it that nothing would be made of."""
-    if section.shape is None:
+def _of_section(section: BeamSection, path: Path, shapes: Mapping[str, SectionForm]) -> _Problems:
+    """A shape that no table has; what is stated beside it, or beside a form, and is not of it."""
+    form, beside = section.form, _OF_ANY_FORM
+    if section.shape is not None:
+        form, beside = shapes.get(section.shape), _BESIDE_A_SHAPE
+        if form is None:
+            yield _absent("shape", section.shape, (*path, "shape"), list(shapes))
+    if form is None:
         return
-    if section.shape not in shapes:
-        yield _absent("shape", section.shape, (*path, "shape"), shapes)
-    sizes = (
-        one.name
-        for one in fields(section)
-        if one.name not in _BESIDE_A_SHAPE and getattr(section, one.name) not in _NOTHING_MORE
+    named = (
+        f"the shape {section.shape}" if section.shape is not None else f"a section of form {form}"
     )
-    for name in sizes:
-        found = f"what the table has for the shape {section.shape}"
-        expected = "only depth and thickness beside a shape, by which it is known again"
-        yield ReferenceProblem((*path, name), found, expected)
+    for one in fields(section):
+        of_it = one.name in SIZES_OF[form] or one.name in beside
+        if of_it or getattr(section, one.name) in _NOTHING_MORE:
+            continue
+        found = f"{one.name.replace('_', ' ')} beside {named}"
+        expected = f"only its sizes beside it: {', '.join(SIZES_OF[form]).replace('_', ' ')}"
+        yield ReferenceProblem((*path, one.name), found, expected)
 
 
 def _of_choice(choice: RuleChoice, path: Path, library: RuleLibrary) -> _Problems:

@@ -56,11 +56,9 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         symbol="F_y",
         asked="yield",
     ),
-    Quantity(
+    taped(
         name="unbraced_length",
         words="longest length of the beam between places that hold it sideways and upright",
-        dimension=LENGTH,
-        evidence="evidence.geometry",
         record="counterweighted_beam",
         field="unbraced_length",
         symbol="L_b",
@@ -81,6 +79,7 @@ BEAM_LABEL: tuple[Quantity, ...] = (
         words="largest rated load of a hoist that the label allows",
         record="beam_label",
         field="most_load",
+        most="rated-load",
     ),
     rated(
         name="label_reach",
@@ -88,6 +87,7 @@ BEAM_LABEL: tuple[Quantity, ...] = (
         dimension=LENGTH,
         record="beam_label",
         field="most_reach",
+        most="reach",
     ),
     rated(
         name="label_backspan",

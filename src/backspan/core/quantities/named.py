@@ -177,6 +177,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=None,
         record="beam_label",
         field="most_pieces",
+        most="label-pieces",
     ),
     rated(
         name="label_mass",
@@ -184,6 +185,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         dimension=MASS,
         record="beam_label",
         field="most_mass",
+        most="label-mass",
     ),
     *BEAM_LABEL,
     # Its counterweight
@@ -376,6 +378,12 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         words="beam beyond the line over all of it inboard of the fulcrum",
         dimension=RATIO,
         most="tip-to-inboard",
+    ),
+    Quantity(
+        name="section_to_mass",
+        words="what the sizes of the beam's section weigh over what it weighs",
+        dimension=RATIO,
+        most="section-to-mass",
     ),
     *LOAD_PATH,
 )

@@ -78,6 +78,15 @@ class SectionForm(StrEnum):
     PIPE = "pipe"
 
 
+#: The sizes by which each form is known.
+SIZES_OF: Mapping[SectionForm, tuple[str, ...]] = {
+    SectionForm.I_SHAPE: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
+    SectionForm.CHANNEL: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
+    SectionForm.TUBE: ("section_depth", "flange_width", "wall"),
+    SectionForm.PIPE: ("section_depth", "wall"),
+}
+
+
 @dataclass(frozen=True, slots=True)
 class Section:
     """A rolled or hollow shape by its name: its form, and its numbers as a table has them."""

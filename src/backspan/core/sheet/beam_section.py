@@ -15,17 +15,10 @@ from dataclasses import dataclass
 from backspan.core.mechanics import beam_bending, channels, sections
 from backspan.core.model.kit import Beam
 from backspan.core.numbers import at_most, root, surely_above
-from backspan.core.rules.shape import SectionForm
+from backspan.core.rules.shape import SIZES_OF, SectionForm
 
 #: A formula worked out by its arguments, noted or not.
 Do = Callable[..., float]
-#: The sizes by which each form is known.
-SIZES_OF: Mapping[SectionForm, tuple[str, ...]] = {
-    SectionForm.I_SHAPE: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
-    SectionForm.CHANNEL: ("section_depth", "flange_width", "web_thickness", "flange_thickness"),
-    SectionForm.TUBE: ("section_depth", "flange_width", "wall"),
-    SectionForm.PIPE: ("section_depth", "wall"),
-}
 #: Forms of a web and two flanges.
 OPEN = frozenset({SectionForm.I_SHAPE, SectionForm.CHANNEL})
 

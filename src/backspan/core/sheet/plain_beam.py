@@ -1,7 +1,9 @@
 """A beam that no label rates, of one piece: what is stated of its section, and by which values.
 
-A shape is only a name: that it is this one the depth and the thickness show that somebody measured.
-Measured less than the table has, by more than rolling and a tape explain, it is another shape.
+A shape is only a name: that it is this one the sizes show that somebody measured, all of them, as
+neighbours of a table differ in one alone (W6x12 and W6x15 in the flanges' width, S6x12.5 and
+S6x17.25 in the web). Measured less than the table has, by more than rolling and a tape explain, it
+is another shape; so it is where it is much deeper or wider. A thicker plate is no worse.
 """
 
 from __future__ import annotations
@@ -11,11 +13,12 @@ from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.beams import BeamSection, Joined, Metal
-from backspan.core.numbers import at_most, surely_above
+from backspan.core.numbers import at_least, at_most, surely_above, surely_below
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
-from backspan.core.rules.shape import Section, SectionForm
-from backspan.core.sheet.beam_section import OPEN, SIZES_OF, by_its_section
+from backspan.core.rules.shape import SIZES_OF, Section, SectionForm
+from backspan.core.sheet.beam_as_built import BeamReads
+from backspan.core.sheet.beam_section import OPEN, by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.decide import passed_by_a_person
@@ -33,13 +36,8 @@ ELASTIC, APART = "beam.elastic-constant", "beam.shape-sizes"
 SIDEWAYS = "beam.sideways-constant"
 #: The values that are pressures; all others of a form are ratios.
 _PRESSURES = {ELASTIC, SIDEWAYS}
-#: By what a shape is known again, of those that can be measured on a beam.
-SHOWN_BY = {
-    SectionForm.I_SHAPE: ("section_depth", "flange_thickness"),
-    SectionForm.CHANNEL: ("section_depth", "flange_thickness"),
-    SectionForm.TUBE: ("section_depth", "wall"),
-    SectionForm.PIPE: ("section_depth", "wall"),
-}
+#: Sizes of which another shape may have more, and be the weaker one.
+_BOTH_WAYS = ("section_depth", "flange_width")
 #: The keys of the ratios by which a form is reckoned.
 KeysOf = Callable[[SectionForm], tuple[str, ...]]
 
@@ -63,9 +61,11 @@ class PlainBeam:
         """The numbers of its section that are given; it is the shape that is named."""
         sizes = {name: sheet.read(read) for name, read in self.sizes.items()}
         for name, measured in sizes.items() if self.of_table else ():
-            sheet.positive(
-                "other_shape", measured + self.of_table[name] * self.apart - self.of_table[name]
-            )
+            listed = self.of_table[name]
+            over, apart = measured - listed, listed * self.apart
+            sheet.positive("other_shape", apart + over)
+            if name in _BOTH_WAYS:
+                sheet.positive("other_shape", apart - over)
         return self.of_table or sizes
 
 
@@ -157,6 +157,21 @@ def with_plates(sheet: Sheet, form: SectionForm, given: Mapping[str, float]) -> 
     return given if known else {**given, "section_depth": UNKNOWN, "flange_width": UNKNOWN}
 
 
+def unbraced_of(sheet: Sheet, unbraced: Read, beam: BeamReads) -> float:
+    """How far the beam lies unheld: as stated, all of it where nobody stated it.
+
+    The tip of an outrigger is free, so it is no less than the reach; outside its domain where less
+    is stated, as whoever stated it measured something else.
+    """
+    if unbraced.stated is None:
+        return sheet.read(beam.length)
+    stated, reach = sheet.read(unbraced), sheet.read(beam.reach)
+    if surely_below(unbraced.as_stated, limit=beam.reach.as_stated):
+        sheet.positive("unbraced", unbraced.as_stated - beam.reach.as_stated)
+        return UNKNOWN
+    return at_least(stated, least=reach)
+
+
 def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) -> Finding:
     """The finding; of a channel that would hold, left to an engineer, whatever else is stated.
 
@@ -186,21 +201,20 @@ def _plain_beam(
     if section.material not in {None, Metal.STEEL}:
         return "beam-aluminium"
     steel = next(iter(in_force(case, safety)), None)
-    form, table = _form_of(case, section)
+    form, table = form_of(case, section)
     if steel is None or (section.shape is not None and table is None):
         return "beam-silent"
     texts = _texts(steel[0], (safety, ELASTIC, *keys_of(form)))
     if texts is None:
         return "beam-silent"
     place = ("kit", "beams", beam.id, "section")
-    names = SIZES_OF[form] if table is None else SHOWN_BY[form]
     apart = needed_value(case.practice, APART)
     factors = tuple(value for held in case.under(TOPIC) for value in factor_values(held, TOPIC))
     return PlainBeam(
         subject=subject,
         form=form,
         of_table=table.content.numbers if table and isinstance(table.content, Section) else {},
-        sizes={name: read_of(name, section, place) for name in names},
+        sizes={name: read_of(name, section, place) for name in SIZES_OF[form]},
         yield_strength=read_of("yield_strength", section, place),
         elastic=limit_of(texts[ELASTIC], PRESSURE),
         apart=limit_of(apart, RATIO),
@@ -218,7 +232,7 @@ def _texts(rules: SelectedRules, keys: tuple[str, ...]) -> dict[str, SelectedVal
     return found if found.keys() == set(keys) else None
 
 
-def _form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedValue | None]:
+def form_of(case: Case, section: BeamSection) -> tuple[SectionForm, SelectedValue | None]:
     """The form of a section, and the rule value of the table where its shape is named there."""
     for rules in case.under(TOPIC):
         for value in rules.topic(TOPIC):

@@ -6,6 +6,7 @@ above nothing; at the tipping limit it carries none, and the front carries all.
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from backspan.core.mechanics.bearing import front_reaction, rear_reaction
@@ -16,11 +17,12 @@ from backspan.core.sheet.beam_as_built import (
     BeamReads,
     OwnWeight,
     as_built,
+    inboard_of,
     one_way,
     own_weight,
 )
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import BeamSubject
 
@@ -104,11 +106,17 @@ def _stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> Standing:
 
 
 def on_two_stands(sheet: Sheet, beam: BeamReads, rear_stand: Read) -> TwoStands:
-    """A beam with its stack and its own weight; outside its domain where the stand is in front."""
+    """A beam with its stack and its own weight; outside its domain where no stand is under it."""
     built = as_built(sheet, beam)
     own = own_weight(sheet, beam, built.reach)
+    return _standing(sheet, built, own, stand_under(sheet, beam, rear_stand, built.reach))
+
+
+def stand_under(sheet: Sheet, beam: BeamReads, rear_stand: Read, reach: float) -> float:
+    """How far behind the fulcrum the rear stand is; outside its domain where no beam lies on it."""
     stand = sheet.positive("rear_stand", sheet.read(rear_stand))
-    return _standing(sheet, built, own, stand)
+    left = sheet.positive("beyond_tail", inboard_of(sheet, beam, reach) - stand)
+    return UNKNOWN if math.isnan(left) else stand
 
 
 def _standing(sheet: Sheet, built: AsBuilt, own: OwnWeight, stand: float) -> TwoStands:

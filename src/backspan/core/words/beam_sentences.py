@@ -5,6 +5,14 @@ from __future__ import annotations
 BEAM: dict[str, str] = {
     "beam-web.pass": "The beam stands: {found}.",
     "beam-web.fail": "The beam stands: {found}. On its side it carries little and can roll over.",
+    "beam-web-contradicts.missing": (
+        "The beam was seen to have no web, but the section that is stated of it has one: one of"
+        " the two is wrong."
+    ),
+    "beam-channels-contradicts.missing": (
+        "The beam was seen to be a pair of channels, but one section is stated of it: one of the"
+        " two is wrong."
+    ),
     "beam-web.missing": "How the web of the beam stands nobody stated.",
     "beam-stops.pass": "Stop bolts or shackles: {found}.",
     "beam-stops.fail": "Stop bolts or shackles: {found}; both ends of a beam have to have them.",
@@ -142,7 +150,7 @@ STRENGTH: dict[str, str] = {
         " the line's end {tip_down} down and bows it {bow_up} up behind the fulcrum."
     ),
     "outside.other_shape": (
-        "The beam is thinner or less deep than the shape that is named: find out which it is."
+        "The beam's sizes are not those of the shape that is named: find out which it is."
     ),
     "outside.thin_plates": (
         "The beam's plates are so thin that they buckle before its section yields: use another, or"
@@ -201,6 +209,10 @@ WEB: dict[str, str] = {
         "Upright, its web takes {takes} against {force}. But the beam is a single channel, whose"
         " flanges bear to one side of it, and that is not judged here."
     ),
+    "web-twists-held.refer": (
+        "It is held sideways so near that its web stays upright. But the beam is a single channel,"
+        " whose flanges bear to one side of it, and that is not judged here."
+    ),
     "web-force.missing": "What presses the web of the beam, or what it takes, is not known.",
     "web-wall.refer": (
         "Whether the wall of a tube or pipe takes what presses it over its stands is not judged"
@@ -241,7 +253,10 @@ WEB: dict[str, str] = {
         " stiffened there, and sign."
     ),
     "na.no-open-web": "No web between two flanges.",
-    "outside.unbraced": "The beam has no length between what holds it: measure it again.",
+    "outside.unbraced": (
+        "Between what holds it the beam cannot be shorter than its reach, as its tip is free:"
+        " measure it again."
+    ),
     "outside.thin_web": (
         "The beam's web is so thin that it buckles in shear before it yields: use another, or have"
         " an engineer rate it."

@@ -94,6 +94,10 @@ SENTENCES: dict[str, str] = {
     "outside.inboard": "The beam ends at the fulcrum or outboard of it: nothing can stand on it.",
     "outside.reach": "The line hangs at the fulcrum or inboard of it: measure the reach again.",
     "outside.rear_stand": "The rear stand is at the fulcrum: measure its place again.",
+    "outside.beyond_tail": (
+        "The rear stand lies at the tail of the beam or beyond it, where no beam is: measure both"
+        " again."
+    ),
     "outside.front": (
         "By these numbers the beam lifts off its fulcrum and turns about the rear stand: measure"
         " where that stands."
@@ -155,6 +159,10 @@ SENTENCES: dict[str, str] = {
     "fulcrum.refer-with-reactions": (
         "The beam bears on a {kind}. At rated load {front_loaded} comes on it and {rear_loaded} on"
         " the rear stand; with nothing on the line {front_idle} and {rear_idle}."
+    ),
+    "fulcrum.on-wall-missing": (
+        "The beam bears on a {kind}; whether that stands on the parapet is not known, as its place"
+        " is not stated."
     ),
     "fulcrum.missing": "What the beam bears on is not stated.",
     "edge-protection.pass": "The parapet is {height} high; {least} protects those behind it.",

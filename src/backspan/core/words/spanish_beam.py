@@ -5,6 +5,14 @@ from __future__ import annotations
 BEAM: dict[str, str] = {
     "beam-web.pass": "Posición de la viga: {found}.",
     "beam-web.fail": "Posición de la viga: {found}. De lado resiste poco y puede volcar.",
+    "beam-web-contradicts.missing": (
+        "Se vio que la viga no tiene alma, pero la sección declarada la tiene: una de las dos cosas"
+        " está mal."
+    ),
+    "beam-channels-contradicts.missing": (
+        "Se vio que la viga es un par de perfiles en U, pero hay declarada una sola sección: una de"
+        " las dos cosas está mal."
+    ),
     "beam-web.missing": "Nadie declaró cómo está el alma de la viga.",
     "beam-stops.pass": "Pernos de tope o grilletes: {found}.",
     "beam-stops.fail": (

@@ -8,6 +8,7 @@ INPUTS: dict[str, str] = {
     "tip_beyond_line": "del cable de suspensión al extremo delantero de la viga",
     "tail_gap": "del extremo de la cola al extremo exterior de la pila",
     "tip_to_inboard": "viga más allá del cable entre toda la que hay hacia dentro del fulcro",
+    "section_to_mass": "lo que pesan las medidas de la sección de la viga entre lo que ella pesa",
     "splice_from_tail": "del extremo de la cola a la unión de dos tramos",
     "splice_sleeve": "largo del manguito de la unión a lo largo de la viga",
     "web": "cómo está el alma de la viga",

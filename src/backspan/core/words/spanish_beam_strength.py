@@ -120,7 +120,7 @@ SENTENCES: dict[str, str] = {
         " dentro del fulcro."
     ),
     "outside.other_shape": (
-        "La viga es más delgada o de menos canto que el perfil nombrado: averiguar cuál es."
+        "Las medidas de la viga no son las del perfil nombrado: averiguar cuál es."
     ),
     "outside.thin_plates": (
         "Las placas de la viga son tan delgadas que pandean antes de fluir: usar otra, o que un"

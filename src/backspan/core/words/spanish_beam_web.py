@@ -69,6 +69,10 @@ SENTENCES: dict[str, str] = {
     "web-rear.fail": (
         "Sin carga, el soporte trasero aprieta el alma con {force}; solo se admite {takes}."
     ),
+    "web-twists-held.refer": (
+        "Está sujeta de lado tan cerca que su alma queda derecha. Pero la viga es un solo perfil en"
+        " U, cuyas alas apoyan a un lado del alma, y eso no se juzga aquí."
+    ),
     "web-twists.refer": (
         "De pie, el alma resiste {takes} frente a {force}. Pero la viga es un solo perfil en U,"
         " cuyas alas apoyan a un lado del alma, y eso aquí no se juzga."
@@ -110,7 +114,10 @@ SENTENCES: dict[str, str] = {
         " rigidizada ahí, y firmarlo."
     ),
     "na.no-open-web": "No hay alma entre dos alas.",
-    "outside.unbraced": "La viga no tiene longitud entre lo que la sujeta: medirla otra vez.",
+    "outside.unbraced": (
+        "Entre lo que la sujeta la viga no puede ser más corta que su voladizo, pues su punta está"
+        " libre: medirla otra vez."
+    ),
     "outside.thin_web": (
         "El alma de la viga es tan delgada que pandea por cortante antes de fluir: usar otra, o que"
         " un ingeniero le asigne carga."
@@ -129,7 +136,7 @@ MENDS: dict[str, str] = {
     "outside.thin_web": "Usar otra viga.",
     "outside.no_flange": "Medir otra vez la viga.",
     "outside.no_web": "Medir otra vez la viga.",
-    "outside.unbraced": "Medir otra vez entre qué está sujeta la viga.",
+    "outside.unbraced": "Medir otra vez entre qué está sujeta la viga; su punta está libre.",
 }
 
 CHECKS: dict[str, str] = {

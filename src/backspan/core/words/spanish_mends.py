@@ -30,6 +30,7 @@ BY_MESSAGE: dict[str, str] = {
     "outside.inboard": "Mover la viga hacia dentro hasta que su contrapeso la sujete.",
     "outside.reach": "Medir de nuevo el voladizo.",
     "outside.rear_stand": "Medir de nuevo dónde está el caballete trasero.",
+    "outside.beyond_tail": "Medir de nuevo dónde está el caballete trasero y el largo de la viga.",
     "outside.front": "Medir dónde está el caballete trasero.",
     "outside.plate": "Medir de nuevo la placa bajo el fulcro, y la plancha debajo de ella.",
     "outside.backspan": "Poner el contrapeso por dentro del fulcro.",

@@ -117,6 +117,10 @@ SENTENCES: dict[str, str] = {
     "outside.rear_stand": (
         "El caballete trasero está en el fulcro: medir de nuevo dónde se encuentra."
     ),
+    "outside.beyond_tail": (
+        "El caballete trasero está en la cola de la viga o más allá, donde no hay viga: medir ambos"
+        " de nuevo."
+    ),
     "outside.front": (
         "Con estos números la viga se levanta de su fulcro y gira en torno al caballete trasero:"
         " medir dónde está este."
@@ -193,6 +197,10 @@ SENTENCES: dict[str, str] = {
     "fulcrum.refer-with-reactions": (
         "La viga apoya sobre: {kind}. Con la carga nominal le llegan {front_loaded}, y"
         " {rear_loaded} al caballete trasero; sin nada en el cable, {front_idle} y {rear_idle}."
+    ),
+    "fulcrum.on-wall-missing": (
+        "La viga apoya sobre: {kind}; no se sabe si está encima del peto, pues su lugar no está"
+        " declarado."
     ),
     "fulcrum.missing": "No está declarado sobre qué apoya la viga.",
     "edge-protection.pass": (

@@ -28,6 +28,10 @@ ROUNDED: Mapping[str, Literal["up", "down"]] = {
 }
 
 
+#: Told beside each other and held against nothing.
+ALONE = frozenset({"tip_down", "bow_up"})
+
+
 def on_a_tape(values: Mapping[str, MessageValue], style: Style) -> dict[str, MessageValue]:
     """The values of a message, worked-out lengths in steps of a tape where that tells the same."""
     exact = {
@@ -39,6 +43,7 @@ def on_a_tape(values: Mapping[str, MessageValue], style: Style) -> dict[str, Mes
     same = all(
         _order(exact[one], exact[other]) == _order(told[one], told[other])
         for one, other in combinations(exact, 2)
+        if not {one, other} <= ALONE
     )
     return {**values, **told} if same else dict(values)
 

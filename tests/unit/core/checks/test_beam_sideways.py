@@ -9,7 +9,7 @@ import pytest
 from backspan.core.findings import Decider, DoesNotApply, Finding, Verdict
 from backspan.core.model.basis import Confirmation
 from backspan.core.model.project import Project
-from tests.unit.core.checks.test_beam_strength import W6X12, answers, by
+from tests.unit.core.checks.test_beam_strength import CHANNEL, W6X12, answers, by
 from tests.unit.core.checks.test_beam_web import ALL, TUBE, in_service, lb
 from tests.unit.core.checks.test_beam_web import PLAIN as OTHERS
 from tests.unit.core.rigs import ARM, length, needs, put
@@ -81,6 +81,13 @@ def test_held_so_near_it_does_not_buckle_so(inches: str, says: str) -> None:
     """21.61 x 4.00 in / 1.7 = 50.8 in."""
     found = sideways(held(inches))
     assert (found.verdict, found.message.id) == (Verdict.PASS, f"sideways-{says}.pass")
+
+
+def test_a_channel_held_so_near_is_told_without_a_force() -> None:
+    """C6x8.2 held each 2 ft: its web stays upright, and its twist is an engineer's."""
+    near = put(replace(by(CHANNEL), confirmations=CONFIRMED), HELD_AT, length("2 ft"))
+    found = sideways(near)
+    assert (found.verdict, found.message.id) == (Verdict.REFER, "web-twists-held.refer")
 
 
 def test_in_service_it_is_allowed_less() -> None:

@@ -59,12 +59,16 @@ FIFTY = StatedValue(parse("50 ksi", PRESSURE), None, Evidence.CERTIFICATE, "MT",
 W6X12 = BeamSection(
     shape="W6x12",
     section_depth=on_label(length("6 in")),
+    flange_width=on_label(length("4 in")),
+    web_thickness=on_label(length("0.23 in")),
     flange_thickness=on_label(length("0.28 in")),
     yield_strength=FIFTY,
 )
 CHANNEL = BeamSection(
     shape="C6x8.2",
     section_depth=on_label(length("6 in")),
+    flange_width=on_label(length("1.92 in")),
+    web_thickness=on_label(length("0.2 in")),
     flange_thickness=on_label(length("0.343 in")),
     yield_strength=FIFTY,
 )
@@ -229,7 +233,7 @@ def test_a_shape_is_known_again_by_what_is_measured_of_it() -> None:
     assert strength(by(other, SOUND)).message.id == "outside.other_shape"
     doubtful = on_label(length("0.27 in", tolerance="0.05 in"))
     assert strength(by(replace(W6X12, flange_thickness=doubtful), SOUND)).verdict is Verdict.FAIL
-    for unknown in ("flange_thickness", "section_depth"):
+    for unknown in ("flange_thickness", "section_depth", "flange_width", "web_thickness"):
         found = strength(by(replace(W6X12, **{unknown: None}), SOUND))
         assert found.verdict is Verdict.MISSING
         assert ("need.input", unknown) in needs(found)

@@ -8,7 +8,7 @@ from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import FulcrumKind
 from backspan.core.quantities import FORCE, Amount, parse
-from tests.unit.core.rigs import ARM, BEAM, HOIST, PROJECT, finding, length, put
+from tests.unit.core.rigs import ARM, BEAM, HOIST, PROJECT, finding, length, needs, put
 
 TOWER = put(PROJECT, (*ARM, "fulcrum", "kind"), FulcrumKind.TOWER)
 
@@ -54,6 +54,15 @@ def test_without_the_place_of_the_rear_stand_it_is_the_most_that_can_come() -> N
 
 def test_without_the_weight_of_the_beam_no_load_is_told() -> None:
     assert told(put(TOWER, (*BEAM, "mass"), None)) == {"verdict": 1.0}
+
+
+def test_whether_a_pad_stands_on_the_wall_is_asked() -> None:
+    """Taking its place away makes no pass of a pad on the wall."""
+    on_wall = put(PROJECT, (*ARM, "fulcrum", "setback"), length("4 in"))
+    assert finding(on_wall, "fulcrum-kind").verdict is Verdict.REFER
+    unknown = finding(put(PROJECT, (*ARM, "fulcrum", "setback"), None), "fulcrum-kind")
+    assert (unknown.verdict, unknown.message.id) == (Verdict.MISSING, "fulcrum.on-wall-missing")
+    assert ("need.input", "setback") in needs(unknown)
 
 
 def test_a_pad_behind_the_wall_is_no_question() -> None:

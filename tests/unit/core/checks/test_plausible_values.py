@@ -9,8 +9,10 @@ import pytest
 from backspan.core.findings import DoesNotApply, Finding, Verdict
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.project import Project
+from tests.unit.core.checks.test_beam_strength import SIZES, W6X12, by, on_label
 from tests.unit.core.rigs import (
     ARM,
+    BEAM,
     HOIST,
     PIECE,
     PROJECT,
@@ -109,3 +111,47 @@ def test_where_nothing_is_unusual_the_drop_says_so() -> None:
     (only,) = answers(PROJECT, CHECK)
     assert isinstance(only, DoesNotApply)
     assert only.reason.id == "na.nothing-questioned"
+
+
+@pytest.mark.parametrize(
+    ("size", "slip", "asked"),
+    [
+        ("flange_thickness", "0.28 in", 0),
+        ("flange_thickness", "2.8 in", 1),
+        ("web_thickness", "2.3 in", 1),
+        ("flange_width", "4.9 in", 0),
+        ("flange_width", "6.5 in", 1),
+    ],
+)
+def test_sizes_that_weigh_more_than_the_beam_are_questioned(
+    size: str, slip: str, asked: int
+) -> None:
+    """W6x12 by its sizes weighs 11.8 lb/ft; the beam of 18 ft weighs 216 lb."""
+    plain = put(by(SIZES), (*BEAM, "mass"), mass("216 lb"))
+    found = questioned(put(plain, (*BEAM, "section", size), on_label(length(slip))))
+    assert [needs(one) for one in found] == [(("need.look-again", "section_to_mass"),)] * asked
+    assert all(one.verdict is Verdict.REFER for one in found)
+
+
+def test_a_shape_heavier_than_the_beam_is_questioned() -> None:
+    """W6x15 of 18 ft weighs 270 lb and no 216."""
+    light = put(by(replace(W6X12, shape="W6x15")), (*BEAM, "mass"), mass("216 lb"))
+    found = questioned(light)
+    assert [needs(one) for one in found] == [(("need.look-again", "section_to_mass"),)]
+    assert questioned(put(by(W6X12), (*BEAM, "mass"), mass("216 lb"))) == []
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "name"),
+    [
+        ("most_load", force("1250 kip"), "label_load"),
+        ("most_reach", length("36 ft"), "label_reach"),
+        ("most_pieces", count(3200), "label_pieces"),
+        ("most_mass", mass("9000 lb"), "label_mass"),
+    ],
+)
+def test_what_no_label_allows_is_questioned(
+    field: str, value: StatedValue[float], name: str
+) -> None:
+    found = questioned(put(PROJECT, (*BEAM, "label", field), value))
+    assert [needs(one) for one in found] == [(("need.look-again", name),)]

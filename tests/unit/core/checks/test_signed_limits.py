@@ -110,7 +110,7 @@ def test_beyond_one_limit_and_unknown_of_another_is_missing_and_says_both() -> N
 
 
 def test_a_limit_that_is_not_stated_is_none_of_the_papers() -> None:
-    far = put(PROJECT, (*ARM, "reach"), length("9 ft"))
+    far = put(PROJECT, (*ARM, "reach"), length("5 ft"))
     assert limits(signed(far, most_reach=None)).verdict is Verdict.PASS
     unknown = put(PROJECT, (*BEAM, "mass"), None)
     assert limits(signed(unknown, most_front=None, most_rear=None)).verdict is Verdict.PASS

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from backspan.core.model.beams import BeamSection, Joined, Metal
+from backspan.core.model.beams import BeamSection, Channels, Joined, Metal, Web
 from tests.unit.core.checks.test_beam_aluminium import ALLOY
 from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
 from tests.unit.core.checks.test_beam_strength import (
@@ -50,6 +50,10 @@ BY_SECTION = (
     by(replace(_WIDE, material=None), SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
     by(CHANNEL, SOUND),
+    put(by(CHANNEL, SOUND), (*ARM, "unbraced_length"), length("2 ft")),
+    put(SOUND, (*ARM, "unbraced_length"), length("1 ft")),
+    put(SOUND, (*ARM, "found", "web"), seen(Web.NONE)),
+    put(SOUND, (*ARM, "found", "channels"), seen(Channels.FASTENED)),
     of_alloy(ALLOY),
     of_alloy(replace(ALLOY, weld=None)),
     put(of_alloy(ALLOY), (*ARM, "joined"), seen(Joined.SECTIONS)),
