@@ -16,7 +16,7 @@ from backspan.core.mechanics.fall import (
 )
 from backspan.core.mechanics.hoist_share import hoist_share, share_of_load
 from backspan.core.mechanics.tipping import weight
-from backspan.core.numbers import at_least, meets, total
+from backspan.core.numbers import meets, surely_above, surely_below, total
 from backspan.core.quantities import FORCE, LENGTH, Amount, Style, display_round, parse
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.limits import limit_of, needed_value
@@ -51,11 +51,18 @@ def answer_share(asked: Asked) -> Answer:
     rated, ending, verdict = asked.number("rated"), "only", None
     if rated is not None:
         words.append(("rated", Amount(rated, FORCE)))
-        worst = at_least(left, least=right)
-        holds = meets(demand=worst, capacity=rated)
-        ending, verdict = ("holds", Verdict.PASS) if holds else ("over", Verdict.FAIL)
-        if not holds:
-            lines.append(Line("take-off", Amount(worst - rated, FORCE)))
+        over = {
+            side: carries - rated
+            for side, carries in (("left", left), ("right", right))
+            if not meets(demand=carries, capacity=rated)
+        }
+        ending, verdict = ("over", Verdict.FAIL) if over else ("holds", Verdict.PASS)
+        lines += [Line(f"take-off-{side}", Amount(more, FORCE)) for side, more in over.items()]
+    for side, carries in (("left", left), ("right", right)):
+        if surely_below(carries, limit=0.0):
+            # What lies beyond the other line lifts the stage off this one.
+            ending, verdict = "slack", Verdict.FAIL
+            words.append(("side", side))
     rule = needed_value(posed(asked).case.practice, "load.each-hoist")
     return Answer(
         Message(f"ask.share-{ending}", tuple(words)),
@@ -93,14 +100,16 @@ def answer_clearance(asked: Asked) -> Answer:
     practice = posed(asked).case.practice
     margin, shift = (needed_value(practice, f"fall.{one}") for one in ("margin", "harness-shift"))
     elongation = asked.number("elongation") or 0.0
-    free = free_fall(
-        lanyard_length=asked.number("lanyard") or 0.0, above_ring=asked.number("above") or 0.0
-    )
+    lanyard, above = asked.number("lanyard") or 0.0, asked.number("above") or 0.0
+    if surely_above(above, limit=lanyard):
+        raise QuestionError("above: the lanyard does not reach so far above the D-ring")
+    free = free_fall(lanyard_length=lanyard, above_ring=above)
+    slowed = asked.number("deceleration") or 0.0
     stretch = lifeline_stretch(elongation=elongation, lifeline=asked.number("line") or 0.0)
     given = asked.number("shift")
     needed = fall_distance(
         falls_free=free.value,
-        deceleration=asked.number("deceleration") or 0.0,
+        deceleration=slowed,
         grab_slide=asked.number("slide") or 0.0,
         harness_shift=limit_of(shift, LENGTH) if given is None else given,
         line_stretch=stretch.value,
@@ -111,9 +120,13 @@ def answer_clearance(asked: Asked) -> Answer:
     lines = [Line("fall-takes", _up(needed.value, asked.style))]
     height, ending, verdict = asked.number("height"), "only", None
     most = needed_value(practice, "fall.most-free-fall")
+    slowest = needed_value(practice, "fall.most-deceleration")
     if not meets(demand=free.value, capacity=limit_of(most, LENGTH)):
         words += [("free", Amount(free.value, LENGTH)), ("most", _limit(most))]
         ending, verdict = "too-far", Verdict.FAIL
+    elif not meets(demand=slowed, capacity=limit_of(slowest, LENGTH)):
+        words += [("slowed", Amount(slowed, LENGTH)), ("most", _limit(slowest))]
+        ending, verdict = "too-slow", Verdict.FAIL
     elif height is not None:
         lowest = lowest_in_time(distance=needed.value, elongation=elongation, above_level=height)
         steps.append(lowest)
@@ -126,7 +139,7 @@ def answer_clearance(asked: Asked) -> Answer:
         verdict=verdict,
         lines=tuple(lines),
         steps=tuple(steps),
-        rules=(most, margin, *((shift,) if given is None else ())),
+        rules=(most, slowest, margin, *((shift,) if given is None else ())),
         notes=(Message("note.from-the-feet"), _VOUCHED),
     )
 

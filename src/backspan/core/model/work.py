@@ -23,8 +23,9 @@ class PlacedLoad:
     """A person or a thing on the stage in a step of the work.
 
     `at` is along the stage from its left stirrup as one looks out, less than zero beyond it; `to`
-    is how far it goes from there in this step. What nobody placed may be anywhere on the deck. A
-    person whose mass nobody stated has the one that the rules plan with.
+    is how far it goes from there in this step. What nobody placed may be anywhere on the deck; so
+    may a person of whom nobody said where they go: who stays goes to the same place. A person whose
+    mass nobody stated has the one that the rules plan with.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT

@@ -1,7 +1,8 @@
 """What is placed on a stage that hangs from two points, and what comes of it on each hoist.
 
 A load is asked where it brings most: each where it was placed or goes to, and anywhere on the deck
-where nobody placed it. The share is linear in the place, so an end of its range is the worst. What
+where nobody placed it. People walk: of whom nobody said how far, the worst walk is all of the deck,
+wherever they began. The share is linear in the place, so an end of its range is the worst. What
 would help, by standing at the other end, is not counted on.
 """
 
@@ -40,6 +41,8 @@ class Load:
     """The mass in kilograms that stands in for one that nobody stated."""
     places: tuple[float, ...] = ()
     """Empty where it may be anywhere on the deck."""
+    walks: bool = False
+    """Whether it may leave these places for anywhere on the deck."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +91,8 @@ def placed(case: Case, one: PlacedLoad, place: Place) -> Load:
     if one.kind is LoadKind.PERSON and one.mass is None:
         assumed = limit_of(needed_value(case.practice, PERSON), MASS)
     places = tuple(x for x in (one.at, one.to) if x is not None) if one.at is not None else ()
-    return Load(read_of("load_mass", one, place), assumed, places)
+    walks = one.kind is LoadKind.PERSON and one.to is None
+    return Load(read_of("load_mass", one, place), assumed, places, walks)
 
 
 def all_of_it(case: Case, hung: HungStage) -> Step:
@@ -171,7 +175,7 @@ def _beyond(sheet: Sheet, on: OnTwo, apart: float) -> float:
 
 def _arm(one: Load, side: str, apart: float, beyond: float) -> float:
     """How far a load is at the most from the line on the other side."""
-    if not one.places:
+    if not one.places or one.walks:
         return apart + beyond
     first, *others = one.places if side == "right" else [apart - x for x in one.places]
     for other in others:

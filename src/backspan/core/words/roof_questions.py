@@ -34,9 +34,14 @@ SENTENCES: dict[str, str] = {
     "ask.share-over": (
         "The left hoist carries {left}, the right one {right}; neither lifts more than {rated}."
     ),
+    "ask.share-slack": (
+        "The left hoist carries {left}, the right one {right}: the {side} line goes slack, and the"
+        " stage tips."
+    ),
     "ask.lifeline": "From its anchor to the lowest place the lifeline is {value} long.",
     "ask.clearance-only": "A fall takes {needed} below the feet.",
     "ask.clearance-too-far": "A rider falls {free} freely; only {most} is allowed.",
+    "ask.clearance-too-slow": "A rider is slowed over {slowed}; only {most} is allowed.",
     "ask.clearance-in-time": (
         "A fall takes {needed} below the feet; with the deck {there} up it is over in time."
     ),
@@ -252,7 +257,8 @@ LABELS: dict[str, str] = {
     "pull-down-other": "pull of the other down on the beam",
     "share-left": "left hoist",
     "share-right": "right hoist",
-    "take-off": "to come off the fuller hoist at least",
+    "take-off-left": "to come off the left hoist at least, which is a share of a load",
+    "take-off-right": "to come off the right hoist at least, which is a share of a load",
     "fall-takes": "a fall takes, below the feet",
     "in-time-from": "in time from a deck at",
     "lifeline-length": "lifeline from anchor to the lowest place",

@@ -36,9 +36,14 @@ SENTENCES: dict[str, str] = {
     "ask.share-over": (
         "El aparejo izquierdo lleva {left}, el derecho {right}; ninguno eleva más de {rated}."
     ),
+    "ask.share-slack": (
+        "El aparejo izquierdo lleva {left}, el derecho {right}: el cable {side} queda flojo y la"
+        " plataforma vuelca."
+    ),
     "ask.lifeline": "Del anclaje al lugar más bajo la línea de vida mide {value}.",
     "ask.clearance-only": "Una caída ocupa {needed} bajo los pies.",
     "ask.clearance-too-far": "La caída libre es de {free}; solo se admiten {most}.",
+    "ask.clearance-too-slow": "La frenada ocupa {slowed}; solo se admiten {most}.",
     "ask.clearance-in-time": (
         "Una caída ocupa {needed} bajo los pies; con la plataforma a {there} acaba a tiempo."
     ),
@@ -230,7 +235,8 @@ LABELS: dict[str, str] = {
     "pull-down-other": "tiro del otro hacia abajo en la viga",
     "share-left": "aparejo izquierdo",
     "share-right": "aparejo derecho",
-    "take-off": "lo que hay que quitar al menos del aparejo más cargado",
+    "take-off-left": "lo que hay que quitar al menos del aparejo izquierdo, parte de una carga",
+    "take-off-right": "lo que hay que quitar al menos del aparejo derecho, parte de una carga",
     "fall-takes": "una caída ocupa, bajo los pies",
     "in-time-from": "a tiempo desde una plataforma a",
     "lifeline-length": "línea de vida desde el anclaje hasta el lugar más bajo",

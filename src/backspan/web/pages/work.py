@@ -87,9 +87,15 @@ def _asks(drop: Drop) -> Iterator[Ask]:
                 WorkStep,
                 f"{around}.{name}",
                 f"{told}: {words}",
-                like="from the left stirrup; left blank, anywhere" if name == "at" else "",
+                like=_LIKE[name],
                 more=more,
             )
+
+
+_LIKE = {
+    "at": "from the left stirrup; left blank, anywhere",
+    "to": "of a person left blank, anywhere; the same place if they stay",
+}
 
 
 def _read(data: dict[str, Any], sent: tuple[Ask, ...]) -> WorkStep:
@@ -132,5 +138,8 @@ def _told(load: PlacedLoad, project: Project) -> str:
         parts.append("anywhere on the deck")
     else:
         parts.append(f"at {display(load.at, LENGTH, style)}")
-        parts += [] if load.to is None else [f"to {display(load.to, LENGTH, style)}"]
+        if load.to is not None:
+            parts.append(f"to {display(load.to, LENGTH, style)}")
+        elif load.kind is LoadKind.PERSON:
+            parts.append("and anywhere they walk")
     return " ".join(parts)

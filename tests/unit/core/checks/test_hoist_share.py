@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from backspan.core.findings import Finding, Verdict
@@ -12,7 +14,8 @@ from backspan.core.review import review
 from tests.unit.core.rigs import LIBRARY, ON, PROJECT, RIG, STAGE, length, mass, put
 
 POUND = 4.4482216152605
-MEN = (PlacedLoad("P1", LoadKind.PERSON, at=0.9144), PlacedLoad("P2", LoadKind.PERSON, at=0.9144))
+#: Who stays where they are goes nowhere else.
+MEN = tuple(PlacedLoad(one, LoadKind.PERSON, at=0.9144, to=0.9144) for one in ("P1", "P2"))
 WINDOWS = PlacedLoad("U", LoadKind.MATERIAL, mass("400 lb"), at=0.6096)
 
 
@@ -56,3 +59,20 @@ def test_a_load_beyond_its_rope_brings_more_than_itself_on_it() -> None:
     one = share(longer)
     assert one.demand is not None
     assert one.demand.value == pytest.approx((300 + 1.075 * 400) * POUND, rel=1e-9)
+
+
+def test_people_walk_wherever_they_began() -> None:
+    """In the middle, and nobody said that they stay: 300 + 500 lb where they come to one rope."""
+    middle = tuple(PlacedLoad(one, LoadKind.PERSON, at=3.048) for one in ("P1", "P2"))
+    walking, placed = share(loaded(*middle)), share(loaded(*(replace(p, to=p.at) for p in middle)))
+    unplaced = share(loaded(*(replace(one, at=None) for one in middle)))
+    assert walking.demand == unplaced.demand
+    assert walking.demand is not None
+    assert placed.demand is not None
+    assert walking.demand.value == pytest.approx(800 * POUND, rel=1e-9)
+    assert placed.demand.value == pytest.approx(550 * POUND, rel=1e-9)
+    # A thing stays where it lies.
+    lying = PlacedLoad("U", LoadKind.MATERIAL, mass("500 lb"), at=3.048)
+    there = share(loaded(lying)).demand
+    assert there is not None
+    assert there.value == pytest.approx(550 * POUND, rel=1e-9)
