@@ -142,7 +142,8 @@ def labelled(pieces: int | None = 30, most: str | None = None) -> BeamLabel:
     """What the label of a beam allows."""
     allowed = None if pieces is None else replace(count(pieces), evidence=Evidence.LABEL)
     load, reach = force("3000 lb"), replace(length("15 ft"), evidence=Evidence.LABEL)
-    return BeamLabel(allowed, None if most is None else mass(most), load, reach)
+    least = replace(length("0 ft"), evidence=Evidence.LABEL)
+    return BeamLabel(allowed, None if most is None else mass(most), load, reach, least)
 
 
 def without_stall(project: Project) -> Project:

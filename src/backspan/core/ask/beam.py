@@ -95,7 +95,7 @@ def answer_beam(asked: Asked) -> Answer:
     load, reach = asked.number("rated") or 0.0, asked.number("reach") or 0.0
     unbraced = _unbraced(asked, reach)
     numbers = section_numbers(do, one.form, one.given)
-    nominal = nominal_moment(do, one.form, numbers, made_of, unbraced)
+    nominal = nominal_moment(do, one.form, numbers, made_of, unbraced, rolled=one.rule is not None)
     over = {"load": load, "reach": reach, "own_outboard": own_outboard(asked, do, reach)}
     service = do(hogging_moment, factor=1.0, **over)
     factored = do(hogging_moment, factor=factor_of(four), **over)

@@ -1,6 +1,7 @@
 """Does the maker's label on the beam allow the counterweight on it and the load of its line.
 
 A label rates a beam up to a reach, with a backspan of its own: beyond either its load says nothing.
+That a label asks for no backspan somebody has to have seen on it.
 
 A beam whose kind has a label and which has lost it, or on which it cannot be read, is not used. One
 of a kind for which no label is known - a box or twin channels put together as a kit - is rated by
@@ -144,8 +145,7 @@ def _rated(case: Case, subject: BeamSubject, beam: Beam) -> Iterator[Finding]:
     asked = Asked(rated, subject.name, subject.place, (rule,))
     yield LOAD.judge(case, asked)
     yield REACH.judge(case, asked)
-    if label.least_backspan is not None:
-        yield BACKSPAN.judge(case, asked)
+    yield BACKSPAN.judge(case, asked)
 
 
 def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, Compared], Read]]:

@@ -163,7 +163,9 @@ def _nominal(sheet: Sheet, one: BySection) -> Taken:
     slender = {name: plain.ratios[key] for name, key in _slender(plain.form).items()}
     steel = Steel(sheet.read(plain.yield_strength), plain.elastic, slender)
     numbers = section_numbers(sheet.do, plain.form, given)
-    nominal = nominal_moment(sheet.do, plain.form, numbers, steel, unbraced)
+    nominal = nominal_moment(
+        sheet.do, plain.form, numbers, steel, unbraced, rolled=bool(plain.of_table)
+    )
     sheet.positive("thin_plates", nominal.plate_left)
     return Taken(nominal.moment, numbers["second_moment"])
 

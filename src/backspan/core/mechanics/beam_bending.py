@@ -192,6 +192,18 @@ def slenderness_noncompact(*, elastic_constant: Pressure, yield_strength: Pressu
     return root(elastic_constant / yield_strength)
 
 
+@formula(symbol="v_r")
+def slenderness_noncompact_of_plates(
+    *, elastic_constant: Pressure, yield_strength: Pressure
+) -> Ratio:
+    """Slenderness from which a flange of plates, held least by its web, buckles still elastic.
+
+    Source: AISC 360-16 table B4.1b, case 11 (from memory): 0.95 root(k_c E / F_L), with k_c at its
+    least, 0.35, and F_L = 0.7 F_y.
+    """
+    return 95 * root(elastic_constant / (2 * yield_strength)) / 100
+
+
 @formula(symbol="M_n")
 def flange_moment(
     *,

@@ -153,6 +153,9 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "sideways_slenderness": "web_slenderness * flange_width / unbraced_length",
         "slenderness_compact": "38 * root(elastic_constant / yield_strength) / 100",
         "slenderness_noncompact": "root(elastic_constant / yield_strength)",
+        "slenderness_noncompact_of_plates": (
+            "95 * root(elastic_constant / (2 * yield_strength)) / 100"
+        ),
         "slenderness_of_channel_flange": "flange_width / flange_thickness",
         "slenderness_of_flange": "flange_width / (2 * flange_thickness)",
         "slenderness_of_web": "web_height / web_thickness",

@@ -193,7 +193,8 @@ class BeamLabel:
     """What the maker's label or table says of a beam: the counterweight and the load it allows.
 
     `most_load` is the largest rated load of the hoist on its line, up to a reach of `most_reach`
-    and with no less backspan than `least_backspan`. A table with several rows is several kinds.
+    and with no less backspan than `least_backspan`, which is zero where it asks for none. A table
+    with several rows is several kinds.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -202,7 +203,7 @@ class BeamLabel:
     most_mass: StatedPositive[Mass] | None = None
     most_load: StatedPositive[Force] | None = None
     most_reach: StatedPositive[Length] | None = None
-    least_backspan: StatedPositive[Length] | None = None
+    least_backspan: StatedNotNegative[Length] | None = None
 
 
 @dataclass(frozen=True, slots=True)

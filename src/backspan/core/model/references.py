@@ -17,7 +17,7 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig, SuspensionPoint
 from backspan.core.model.signed import LIMITS
 from backspan.core.model.site import Edge, Roof
-from backspan.core.model.splice_places import beyond_the_beam
+from backspan.core.model.splice_places import impossible_joints
 from backspan.core.numbers import root, surely_above
 from backspan.core.quantities import LENGTH, Length, display
 
@@ -79,7 +79,7 @@ def place_problems(project: Project) -> tuple[ReferenceProblem, ...]:
             back: Path = ("drops", index, "rig", "moved_from")
             found.append(ReferenceProblem(back, f"a way back to {drop.id}", "the drop before"))
         if drop.rig is not None:
-            found.extend(beyond_the_beam(drop.rig, ("drops", index, "rig"), project))
+            found.extend(impossible_joints(drop.rig, ("drops", index, "rig"), project))
         of_drop = _edge_of(drop, project)
         if of_drop is not None and _length(of_drop) > _SLACK:
             found.extend(_outside(drop, ("drops", index), of_drop, project))

@@ -91,7 +91,7 @@ BEAM_LABEL: tuple[Quantity, ...] = (
     ),
     rated(
         name="label_backspan",
-        words="shortest backspan that the label allows with that load",
+        words="shortest backspan that the label allows with that load, 0 if it names none",
         dimension=LENGTH,
         record="beam_label",
         field="least_backspan",

@@ -137,9 +137,18 @@ def _turning(follows: Callable[..., None], form: SectionForm) -> None:
 
 
 def nominal_moment(
-    do: Do, form: SectionForm, numbers: Mapping[str, float], steel: Steel, unbraced: float
+    do: Do,
+    form: SectionForm,
+    numbers: Mapping[str, float],
+    steel: Steel,
+    unbraced: float,
+    *,
+    rolled: bool,
 ) -> Nominal:
-    """The moment at which a beam yields or turns over, with C_b = 1 as of a free overhang."""
+    """The moment at which a beam yields or turns over, with C_b = 1 as of a free overhang.
+
+    Of an I known by its sizes alone nobody says that it is `rolled`: welded plates buckle sooner.
+    """
     plastic = do(
         beam_bending.moment_of_plastic_section,
         yield_strength=steel.yield_strength,
@@ -148,7 +157,7 @@ def nominal_moment(
     if form is SectionForm.I_SHAPE:
         moment = at_most(
             _turning_over(do, numbers, steel, unbraced, plastic),
-            most=_by_flange(do, numbers, steel, plastic),
+            most=_by_flange(do, numbers, steel, plastic, rolled=rolled),
         )
     elif form is SectionForm.CHANNEL:
         moment = _turning_over(do, numbers, steel, unbraced, plastic)
@@ -157,6 +166,8 @@ def nominal_moment(
     else:
         moment = plastic
     left = _plate_left(form, numbers, steel)
+    if form is SectionForm.I_SHAPE and not rolled:
+        left = at_most(left, most=_noncompact(do, steel, rolled=False) - _flange(do, numbers))
     if form is SectionForm.CHANNEL:
         left = at_most(left, most=_channel_flange_left(do, numbers, steel))
     return Nominal(moment, left)
@@ -210,12 +221,24 @@ def _between(
     )
 
 
-def _by_flange(do: Do, numbers: Mapping[str, float], steel: Steel, plastic: float) -> float:
-    slender = do(
+def _flange(do: Do, numbers: Mapping[str, float]) -> float:
+    return do(
         sections.slenderness_of_flange,
         flange_width=numbers["flange_width"],
         flange_thickness=numbers["flange_thickness"],
     )
+
+
+def _noncompact(do: Do, steel: Steel, *, rolled: bool) -> float:
+    if rolled:
+        return do(beam_bending.slenderness_noncompact, **steel.constants)
+    return do(beam_bending.slenderness_noncompact_of_plates, **steel.constants)
+
+
+def _by_flange(
+    do: Do, numbers: Mapping[str, float], steel: Steel, plastic: float, *, rolled: bool
+) -> float:
+    slender = _flange(do, numbers)
     compact = do(beam_bending.slenderness_compact, **steel.constants)
     if surely_above(compact, limit=slender):
         return plastic
@@ -226,7 +249,7 @@ def _by_flange(do: Do, numbers: Mapping[str, float], steel: Steel, plastic: floa
         elastic_modulus_x=numbers["elastic_modulus_x"],
         flange_slenderness=slender,
         compact_flange=compact,
-        noncompact_flange=do(beam_bending.slenderness_noncompact, **steel.constants),
+        noncompact_flange=_noncompact(do, steel, rolled=rolled),
     )
 
 

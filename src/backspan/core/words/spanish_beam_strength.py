@@ -5,7 +5,7 @@ from __future__ import annotations
 INPUTS: dict[str, str] = {
     "label_load": "mayor carga nominal de aparejo que admite la etiqueta",
     "label_reach": "mayor voladizo que admite la etiqueta con esa carga",
-    "label_backspan": "menor brazo trasero que admite la etiqueta con esa carga",
+    "label_backspan": "menor brazo trasero que admite la etiqueta con esa carga, 0 si no lo dice",
     "section_depth": "canto de la sección de la viga",
     "flange_width": "ancho de sus alas, o de un tubo",
     "web_thickness": "espesor de su alma",
@@ -54,6 +54,9 @@ FORMULAS: dict[str, str] = {
     "inelastic_moment": "Momento de una viga entre las dos longitudes, no más que el plástico",
     "buckling_moment": "Momento con el que vuelca una doble T larga, no más que el plástico",
     "slenderness_compact": "Esbeltez hasta la que el ala deja que su sección sea plástica",
+    "slenderness_noncompact_of_plates": (
+        "Esbeltez desde la que pandea aún elástica un ala de placas, la que menos sujeta su alma"
+    ),
     "slenderness_noncompact": "Esbeltez desde la que un ala pandea aún elástica",
     "flange_moment": "Momento con el que pandea un ala esbelta, no más que el plástico",
     "plastic_length_of_tube": "Mayor longitud sin sujeción con la que un tubo aún es plástico",

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.findings import Decider, Verdict
-from backspan.core.model.beams import BeamFound, Joined, JointThere, Square
+from backspan.core.model.beams import BeamFound, BeamSplice, Joined, JointThere, Square
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.references import place_problems
 from backspan.core.wire import configuration_code
@@ -109,6 +109,19 @@ def test_a_joint_beyond_the_beam_is_no_project() -> None:
     assert problem.path[-3:] == ("splices", 0, "from_tail")
     assert "18'-0\"" in problem.expected
     assert place_problems(JOINED) == ()
+
+
+def test_two_joints_at_one_place_are_no_project() -> None:
+    first = at(JOINED, SPLICE)
+    joints = SPLICE[:-1]
+    twice = put(JOINED, joints, (first, replace(first, id="J2")))
+    (problem,) = place_problems(twice)
+    assert problem.path[-3:] == ("splices", 1, "from_tail")
+    assert "J1" in problem.found
+    apart = replace(first, id="J2", from_tail=length("12 ft"))
+    assert place_problems(put(JOINED, joints, (first, apart))) == ()
+    gone = replace(BeamSplice("J2", first.from_tail), there=seen(JointThere.NOT_THERE))
+    assert place_problems(put(JOINED, joints, (first, gone))) == ()
 
 
 def test_where_a_beam_is_joined_is_of_the_configuration_what_was_seen_is_not() -> None:

@@ -73,11 +73,17 @@ def test_a_label_nobody_looked_for_is_missing() -> None:
 @pytest.mark.parametrize("without", [None, BeamLabel()])
 def test_a_readable_label_whose_limit_nobody_noted_is_missing(without: BeamLabel | None) -> None:
     found = label(put(PROJECT, LABEL, without))
-    assert [one.verdict for one in found] == [Verdict.PASS, *[Verdict.MISSING] * 3]
+    assert [one.verdict for one in found] == [Verdict.PASS, *[Verdict.MISSING] * 4]
     wanted = [needs(one)[0] for one in found[1:]]
-    assert wanted == [
-        ("need.input", name) for name in ("label_pieces", "label_load", "label_reach")
-    ]
+    limits = ("label_pieces", "label_load", "label_reach", "label_backspan")
+    assert wanted == [("need.input", name) for name in limits]
+
+
+def test_that_a_label_asks_for_no_backspan_is_seen_on_it() -> None:
+    none = put(PROJECT, (*LABEL, "least_backspan"), on_label(length("0 ft")))
+    assert ("label-backspan", Verdict.PASS) in verdicts(none)
+    unseen = put(PROJECT, (*LABEL, "least_backspan"), None)
+    assert ("label-backspan", Verdict.MISSING) in verdicts(unseen)
 
 
 @pytest.mark.parametrize(("most", "verdict"), [(16, Verdict.PASS), (15, Verdict.FAIL)])
