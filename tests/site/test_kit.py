@@ -14,7 +14,15 @@ from backspan.core.ledger.fold import fold
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import RopeKind
-from backspan.core.model.units import Condition, LabelState, RopeDamage, Test, Unit, UnitKind
+from backspan.core.model.units import (
+    Condition,
+    LabelState,
+    RopeDamage,
+    Test,
+    TestOf,
+    Unit,
+    UnitKind,
+)
 from backspan.records.api import SiteRecord
 from tests.site.bench import NOON, Answer, Browser, browser, made
 from tests.site.test_drop import in_service, last, state
@@ -161,8 +169,9 @@ def test_a_look_on_a_page_that_is_old_is_refused(pages: Browser, record: SiteRec
 def test_a_test_joins_the_others(pages: Browser, record: SiteRecord) -> None:
     before, was = len(record.entries()), unit(record, "H-1")
     said = {"what": "load test", "by": "Q. Pole", "day": "2026-11-24", "until": "2027-11-23"}
-    pages.post(HOIST, does="test", **said, document="sheet 7")
-    test = Test("load test", "Q. Pole", "2026-11-24", "2027-11-23", "sheet 7")
+    tried = TestOf.LOADED
+    pages.post(HOIST, does="test", **said, of=tried, document="sheet 7")
+    test = Test("load test", "Q. Pole", "2026-11-24", "2027-11-23", "sheet 7", tried)
     assert written(record, before) == [bodies.UnitLookedAt(replace(was, tests=(*was.tests, test)))]
 
 
@@ -176,6 +185,8 @@ def test_a_test_joins_the_others(pages: Browser, record: SiteRecord) -> None:
         ({"day": "2026-11-26"}, "not after 2026-11-25"),
         ({"until": "2026-11-01"}, "not before 2026-11-24"),
         ({"until": ""}, "Counts until"),
+        ({"of": ""}, "What it tried: found"),
+        ({"of": "the paint"}, "expected one of: secondary brake"),
     ],
 )
 def test_a_test_without_its_days_or_names_is_refused(
@@ -183,6 +194,7 @@ def test_a_test_without_its_days_or_names_is_refused(
 ) -> None:
     before = len(record.entries())
     said = {"what": "load test", "by": "QP", "day": "2026-11-24", "until": "2027-11-23"}
+    said["of"] = TestOf.LOADED
     answer = pages.post(HOIST, does="test", **{**said, **wrong})
     assert telling in refused(answer, record, before)
 

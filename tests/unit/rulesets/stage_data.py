@@ -20,6 +20,7 @@ from backspan.core.model.stages import (
     Overhead,
     Sway,
 )
+from backspan.core.model.units import TestOf
 from backspan.core.quantities import LENGTH, Dimension
 
 #: What the paragraphs on stages ask for, known from copies.
@@ -38,6 +39,7 @@ STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
 STAGE_WORDS: Mapping[str, Collection[str]] = {
     "stage.hoist-tested": {LabTested.TESTED},
     "stage.second-brake": {SecondBrake.BY_ITSELF},
+    "stage.brake-test": {TestOf.BRAKE},
     "stage.control": {Control.EACH, Control.TESTED_SO},
     "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
     **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard", "deck")},

@@ -21,10 +21,11 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.uses import Use, uses_of
-from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_allowed import judge_words
 
 _ACCEPTED = "condition.in-use"
+_BRAKE_TEST = "stage.brake-test"
 
 
 def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
@@ -47,6 +48,8 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
             yield from _elsewhere(case, name, use, unit, everywhere[kind, unit.id])
             for test in unit.tests:
                 yield _tested(case, name, use, unit, test)
+            if kind is UnitKind.HOIST:
+                yield _brake_tested(case, name, use, unit)
 
     return Check(name, topic, judge)
 
@@ -136,6 +139,36 @@ def _tested(case: Case, check: str, use: Use, unit: Unit, test: Test) -> Finding
         met=met,
         refer=refer,
         question=f"test {unit.id} {test.what} {test.until}",
+    )
+
+
+def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
+    """Whether a test of the secondary brake counts; one that says not what it is of does not."""
+    rule = needed_value(case.practice, _BRAKE_TEST)
+    asked, inputs = words_of(rule), Inputs(case)
+    place = ("kit", "units", unit.id, "tests")
+    counts = [
+        test
+        for test in unit.tests
+        if test.of is not None
+        and str(test.of) in asked
+        and not is_before(test.until, case.on.isoformat())
+    ]
+    words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id),)
+    if counts:
+        inputs.fact("brake_test", counts[0].what, place)
+        words = (*words, ("what", counts[0].what), ("at", counts[0].at))
+    else:
+        inputs.want("brake_test", EvidenceClass.OBSERVATION, place)
+    return judge_presence(
+        inputs,
+        check=check,
+        subject=use.at,
+        place=place,
+        message=Message(f"brake-test.{'pass' if counts else 'missing'}", words),
+        met=True if counts else None,
+        rules=(rule,),
+        question=f"brake test {unit.id}",
     )
 
 

@@ -46,9 +46,22 @@ class LabelState(StrEnum):
     NONE = "no label"
 
 
+class TestOf(StrEnum):
+    """What of a thing a test tried, where more than its name has to say so."""
+
+    __test__ = False
+
+    BRAKE = "secondary brake"
+    LOADED = "hoist under load"
+    OTHER = "other"
+
+
 @dataclass(frozen=True, slots=True)
 class Test:
-    """A test of one thing: what was tested, by whom, when, and until when it counts."""
+    """A test of one thing: what was tested, by whom, when, and until when it counts.
+
+    `what` is its name in anybody's words; `of` is what a check goes by.
+    """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
     __test__: ClassVar[bool] = False
@@ -58,6 +71,7 @@ class Test:
     at: str
     until: str
     document: str | None = None
+    of: TestOf | None = None
 
 
 class RopeDamage(StrEnum):

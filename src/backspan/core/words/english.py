@@ -132,6 +132,8 @@ SENTENCES: dict[str, str] = {
     "test.pass": "{what} of {unit} counts until {until}.",
     "test.lapses": "{what} of {unit} counts until {until}; the work is planned to {ends}.",
     "test.over": "{what} of {unit} counted until {until}.",
+    "brake-test.pass": "Of the secondary brake of {unit} a test of {at} counts: {what}.",
+    "brake-test.missing": "No test of the secondary brake of {unit} that counts today is stated.",
     "line-clear.pass": "The line hangs {reach} out from a fulcrum {setback} behind the face.",
     "line-clear.missing": "Whether the line clears the face cannot be worked out.",
     "outside.line": (

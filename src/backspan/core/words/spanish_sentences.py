@@ -161,6 +161,10 @@ SENTENCES: dict[str, str] = {
         "{what} de {unit} vale hasta el {until}; el trabajo está previsto hasta el {ends}."
     ),
     "test.over": "{what} de {unit} valía hasta el {until}.",
+    "brake-test.pass": "Del freno secundario de {unit} vale un ensayo del {at}: {what}.",
+    "brake-test.missing": (
+        "No se declaró ningún ensayo del freno secundario de {unit} que valga hoy."
+    ),
     "line-clear.pass": (
         "El cable cuelga a {reach} hacia fuera de un fulcro situado {setback} detrás de la fachada."
     ),

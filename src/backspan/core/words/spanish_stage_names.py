@@ -31,6 +31,8 @@ STAGE_WORDS: dict[str, str] = {
     "tested by a qualified laboratory": "ensayado por un laboratorio cualificado",
     "not tested": "sin ensayar",
     "acts by itself on overspeed": "actúa solo con exceso de velocidad",
+    "secondary brake": "freno secundario",
+    "hoist under load": "aparejo con carga",
     "no second brake": "sin segundo freno",
     "tested and listed": "ensayada e inscrita",
     "not listed": "sin inscribir",

@@ -11,7 +11,7 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.document import put
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.identifiers import did_you_mean
-from backspan.core.model.units import Test, Unit, UnitKind
+from backspan.core.model.units import Test, TestOf, Unit, UnitKind
 from backspan.core.quantities import RATIO
 from backspan.core.wire import from_data, to_data
 from backspan.web.falling import accepted, ended_by, fallen, stopped_by
@@ -52,6 +52,7 @@ def page(request: HttpRequest, tag: str) -> HttpResponse:
         still=_still_accepted(state, told),
         exchanges=[(place, _ends(state, unit, place, others)) for place in told.places],
         others=others,
+        tried=[one.value for one in TestOf],
         looked_ends=ended_by(state, bodies.UnitLookedAt(unit)),
         stops=stopped_by(state, tag),
         concern_ends=ended_by(state, concern),
@@ -108,7 +109,15 @@ def _test(request: HttpRequest, state: DayState) -> Test:
     if until < day:
         raise FormError(f"Counts until: found {until}, expected a day that is not before {day}")
     document = line_of_text(request, "document", told="Document") or None
-    return Test(what, by, day, until, document)
+    return Test(what, by, day, until, document, _tried(request))
+
+
+def _tried(request: HttpRequest) -> TestOf:
+    found = line_of_text(request, "of", told="What it tried")
+    for one in TestOf:
+        if found == one:
+            return one
+    raise FormError(f"What it tried: found {quoted(found)}, expected one of: {', '.join(TestOf)}")
 
 
 def _exchange(request: HttpRequest, state: DayState, unit: Unit) -> bodies.UnitExchanged:

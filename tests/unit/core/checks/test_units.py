@@ -10,9 +10,9 @@ import pytest
 from backspan.core.findings import Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import PieceGroup, Rig
-from backspan.core.model.units import Condition, UnitKind
+from backspan.core.model.units import Condition, TestOf, UnitKind
 from backspan.core.wire import configuration_code
-from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, count, findings, put, seen
+from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, at, count, findings, put, seen
 
 UNIT = ("kit", "units", "H-1")
 DROP = PROJECT.drops[0]
@@ -36,6 +36,7 @@ def test_each_thing_of_the_sound_rig_is_known_sound_and_in_one_place() -> None:
     assert messages(PROJECT, "hoist-unit") == [
         ("condition.pass", Verdict.PASS),
         ("test.pass", Verdict.PASS),
+        ("brake-test.pass", Verdict.PASS),
     ]
     for check in ("rope-unit", "beam-unit", "piece-lot"):
         assert messages(PROJECT, check) == [("condition.pass", Verdict.PASS)]
@@ -46,6 +47,29 @@ def test_each_thing_of_the_sound_rig_is_known_sound_and_in_one_place() -> None:
 def test_what_is_not_sound_fails(condition: Condition) -> None:
     found = put(PROJECT, (*UNIT, "condition"), seen(condition))
     assert messages(found, "hoist-unit")[0] == ("condition.fail", Verdict.FAIL)
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [{"of": None}, {"of": TestOf.OTHER}, {"of": TestOf.LOADED}],
+)
+def test_only_a_test_of_the_brake_stands_for_it(changes: dict[str, Any]) -> None:
+    (test,) = at(PROJECT, (*UNIT, "tests"))
+    found = put(PROJECT, (*UNIT, "tests"), (replace(test, **changes),))
+    assert messages(found, "hoist-unit")[-1] == ("brake-test.missing", Verdict.MISSING)
+    assert messages(put(found, (*UNIT, "tests"), ()), "hoist-unit")[1:] == [
+        ("brake-test.missing", Verdict.MISSING)
+    ]
+    both = put(found, (*UNIT, "tests"), (replace(test, **changes), test))
+    assert messages(both, "hoist-unit")[-1] == ("brake-test.pass", Verdict.PASS)
+
+
+def test_a_test_of_the_brake_that_ran_out_counts_no_more() -> None:
+    over = put(PROJECT, (*UNIT, "tests", 0, "until"), "2026-11-24")
+    assert messages(over, "hoist-unit")[1:] == [
+        ("test.over", Verdict.FAIL),
+        ("brake-test.missing", Verdict.MISSING),
+    ]
 
 
 def test_a_thing_in_another_drop_too_fails_in_both() -> None:
