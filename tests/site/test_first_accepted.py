@@ -111,6 +111,14 @@ def read_on_the_roof(hand: Typist) -> None:
             hand.typed += name in wear
 
 
+def enter_test_sheets(pages: Browser) -> None:
+    """The test sheets of the hoists: papers that came with them, counted apart."""
+    test = {"what": "trip test", "by": "D. Quill", "day": "2026-11-20", "until": "2027-11-19"}
+    for hoist in ("H-1", "H-2"):
+        answer = pages.post(f"/kit/{hoist}/", does="test", of="secondary brake", **test)
+        assert answer.status == 200, answer.plain
+
+
 def take_over(hand: Typist, record: SiteRecord) -> None:
     """The papers by which persons who may have judged what is left."""
     pages, typed = hand.pages, hand.typed
@@ -157,6 +165,7 @@ def test_from_nothing_to_an_accepted_drop(
     new.post("/speaker", person="TERN")
     tapped = taps(new)
     read_on_the_roof(hand)
+    enter_test_sheets(new)
     take_over(hand, empty)
     value = "us-osha-1926-subpart-l|1996|geometry.least-parapet"
     hand.fill("/set-up/confirm", {"copy_seen": "office copy"}, {"value": value})

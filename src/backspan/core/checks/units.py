@@ -24,6 +24,7 @@ from backspan.core.sheet.uses import Use, uses_of
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_allowed import judge_words
 
+Standing = dict[tuple[UnitKind, str], list[Use]]
 _ACCEPTED = "condition.in-use"
 _BRAKE_TEST = "stage.brake-test"
 
@@ -46,6 +47,7 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
             place = ("kit", "units", unit.id)
             yield _condition(case, name, use, unit, place)
             yield from _elsewhere(case, name, use, unit, everywhere[kind, unit.id])
+            yield from _same_serial(case, name, use, unit, everywhere)
             for test in unit.tests:
                 yield _tested(case, name, use, unit, test)
             if kind is UnitKind.HOIST:
@@ -54,9 +56,9 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
     return Check(name, topic, judge)
 
 
-def _standing(case: Case) -> dict[tuple[UnitKind, str], list[Use]]:
+def _standing(case: Case) -> Standing:
     """Every use on the roof as it stands, by what is used."""
-    found: dict[tuple[UnitKind, str], list[Use]] = {}
+    found: Standing = {}
     for drop, rig in case.project.standing_rigs:
         for use in uses_of(rig, drop):
             found.setdefault((use.kind, use.name), []).append(use)
@@ -117,6 +119,43 @@ def _elsewhere(case: Case, check: str, use: Use, unit: Unit, same: list[Use]) ->
         met=False,
         question=f"place of {unit.id}",
     )
+
+
+def _same_serial(
+    case: Case, check: str, use: Use, unit: Unit, everywhere: Standing
+) -> Iterator[Finding]:
+    """A fail where another tag that hangs on the roof has the serial of this thing.
+
+    Of a lot it says nothing: its pieces may stand in two.
+    """
+    others = tuple(
+        one.id
+        for one in case.project.kit.units
+        if one.id != unit.id
+        and (one.kind, one.of, _plain(one.serial)) == (unit.kind, unit.of, _plain(unit.serial))
+        and (one.kind, one.id) in everywhere
+    )
+    if not _plain(unit.serial) or not others or unit.kind is UnitKind.PIECE:
+        return
+    serial = unit.serial or ""
+    words: tuple[tuple[str, MessageValue], ...]
+    words = (("unit", unit.id), ("serial", serial), ("others", others))
+    inputs = Inputs(case)
+    inputs.fact("serial", serial, ("kit", "units", unit.id, "serial"))
+    yield judge_presence(
+        inputs,
+        check=check,
+        subject=use.at,
+        place=("kit", "units", unit.id, "serial"),
+        message=Message("unit.same-serial", words),
+        met=False,
+        question=f"serial of {unit.id}",
+    )
+
+
+def _plain(serial: str | None) -> str:
+    """A serial as it is compared: blanks and capitals make no other thing of it."""
+    return "".join((serial or "").split()).casefold()
 
 
 def _tested(case: Case, check: str, use: Use, unit: Unit, test: Test) -> Finding:

@@ -125,6 +125,9 @@ SENTENCES: dict[str, str] = {
     "anchor-dates.missing": "Anchor {anchor}, {input}: not stated.",
     "unit.unknown": "Which {kind} it is nobody stated: named is only {name}.",
     "unit.twice": "{unit} is also named at {others}: it can hang in one place only.",
+    "unit.same-serial": (
+        "{unit} has the serial {serial} of {others}, which hangs too: one of them is read wrong."
+    ),
     "unit.lot-too-small": "Of lot {unit} there are {count} pieces; rigs name {named}.",
     "condition.pass": "Condition: {found}.",
     "condition.fail": "Condition: {found}. It may not be used.",

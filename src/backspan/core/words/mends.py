@@ -54,6 +54,7 @@ BY_MESSAGE: dict[str, str] = {
     "designer.fail": "Have the rig designed by one who may.",
     "anchor-dates.refused": "Have the anchor inspected or tested, or tie to another.",
     "unit.twice": "Name the thing that hangs here: it cannot hang in two places.",
+    "unit.same-serial": "Read the serial of each again; where it is one thing, name it once.",
     "unit.lot-too-small": "Count the lot again, or name the lots the pieces are of.",
     "condition.fail": "Put a sound one in its place, and have it looked at.",
     "test.over": "Have it tested, or put a tested one in its place.",

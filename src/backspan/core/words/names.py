@@ -27,6 +27,7 @@ INPUTS: dict[str, str] = {
     "anchor_uses": "what the anchor may be used for",
     "tag": "tag of the thing itself",
     "condition": "condition of the thing",
+    "serial": "serial number",
     "brake_test": "test of the secondary brake",
     "tieback": "tieback",
     "rope_ends": "ends of the suspension rope",

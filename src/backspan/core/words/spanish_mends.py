@@ -39,6 +39,7 @@ BY_MESSAGE: dict[str, str] = {
     "designer.fail": "Hacer proyectar el montaje por quien puede.",
     "anchor-dates.refused": "Hacer inspeccionar o ensayar el anclaje, o amarrar a otro.",
     "unit.twice": "Nombrar lo que cuelga aquí: no puede colgar en dos sitios.",
+    "unit.same-serial": "Leer otra vez ambos números de serie; si es una cosa, nombrarla una vez.",
     "unit.lot-too-small": "Contar de nuevo el lote, o nombrar los lotes de las piezas.",
     "condition.fail": "Poner otro en buen estado en su lugar, y hacerlo mirar.",
     "test.over": "Hacerlo ensayar, o poner uno ensayado en su lugar.",

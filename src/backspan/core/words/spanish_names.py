@@ -90,6 +90,7 @@ INPUTS: dict[str, str] = {
     "anchor_uses": "para qué puede usarse el anclaje",
     "tag": "número de identificación de la unidad misma",
     "condition": "estado de la unidad",
+    "serial": "número de serie",
     "brake_test": "ensayo del freno secundario",
     "tieback": "amarre",
     "rope_ends": "extremos del cable de suspensión",

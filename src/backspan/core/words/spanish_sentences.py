@@ -152,6 +152,10 @@ SENTENCES: dict[str, str] = {
     "anchor-dates.missing": "Anclaje {anchor}, {input}: no declarado.",
     "unit.unknown": "Nadie declaró qué unidad es ({kind}); único nombre dado: {name}.",
     "unit.twice": "{unit} se nombra también en {others}: solo puede colgar en un lugar.",
+    "unit.same-serial": (
+        "{unit} tiene el número de serie {serial} de {others}, que también cuelga: uno está mal"
+        " leído."
+    ),
     "unit.lot-too-small": "Del lote {unit} hay {count} piezas; los montajes nombran {named}.",
     "condition.pass": "Estado: {found}.",
     "condition.fail": "Estado: {found}. No puede usarse.",

@@ -12,9 +12,22 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import PieceGroup, Rig
 from backspan.core.model.units import Condition, TestOf, UnitKind
 from backspan.core.wire import configuration_code
-from tests.unit.core.rigs import ARM, LEFT, PROJECT, RIG, STACK, at, count, findings, put, seen
+from tests.unit.core.rigs import (
+    ARM,
+    LEFT,
+    PROJECT,
+    RIG,
+    RIGHT,
+    STACK,
+    at,
+    count,
+    findings,
+    put,
+    seen,
+)
 
 UNIT = ("kit", "units", "H-1")
+OTHER = ("kit", "units", "H-2")
 DROP = PROJECT.drops[0]
 
 
@@ -79,6 +92,35 @@ def test_a_thing_in_another_drop_too_fails_in_both() -> None:
         one for one in findings(two_drops(), "hoist-unit") if one.message.id == "unit.twice"
     )
     assert dict(twice.message.values)["others"] == ("E/L",)
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "stops"),
+    [
+        ("S-77", "S-77", True),
+        ("S-77", "s - 77", True),
+        ("S-77", "S-78", False),
+        ("S-77", None, False),
+        (None, None, False),
+        (" ", " ", False),
+    ],
+)
+def test_two_things_that_hang_with_one_serial_fail(
+    first: str | None, second: str | None, stops: bool
+) -> None:
+    both = put(put(PROJECT, (*UNIT, "serial"), first), (*OTHER, "serial"), second)
+    for subject in ("D/L", "D/R"):
+        assert (dict(messages(both, "hoist-unit", subject)).get("unit.same-serial")) is (
+            Verdict.FAIL if stops else None
+        )
+
+
+def test_one_serial_of_a_thing_that_hangs_nowhere_or_is_of_another_kind_is_no_fault() -> None:
+    same = put(put(PROJECT, (*UNIT, "serial"), "S-77"), (*OTHER, "serial"), "S-77")
+    other_kind = put(same, (*OTHER, "of"), "WEAK")
+    spare = put(same, (*RIGHT, "hoist"), "H")
+    for project in (other_kind, spare):
+        assert "unit.same-serial" not in dict(messages(project, "hoist-unit"))
 
 
 def test_one_lot_may_stand_in_many_places_up_to_its_count() -> None:
