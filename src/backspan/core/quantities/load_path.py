@@ -263,6 +263,8 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="elongation",
         symbol="e_l",
         asked="elongation",
+        least="elongation",
+        most="elongation",
     ),
     rated(
         name="lanyard_length",
@@ -272,6 +274,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="length",
         symbol="L_y",
         asked="lanyard",
+        least="lanyard-length",
     ),
     rated(
         name="deceleration",
@@ -281,6 +284,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="deceleration",
         symbol="d_a",
         asked="deceleration",
+        least="deceleration",
     ),
     rated(
         name="grab_slide",
@@ -307,6 +311,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         words="most force that the lanyard arrests the body with",
         record="lanyard",
         field="most_force",
+        least="most-force",
     ),
     taped(
         name="clear_below",

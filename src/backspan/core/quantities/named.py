@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from backspan.core.quantities.beam_section import BEAM_LABEL, BEAM_SECTION
+from backspan.core.quantities.beside import BESIDE
 from backspan.core.quantities.load_path import LOAD_PATH
 from backspan.core.quantities.on_stage import ON_STAGE
 from backspan.core.quantities.power import POWER
@@ -275,6 +276,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         record="drop",
         field="height",
         symbol="H_d",
+        least="drop-height",
     ),
     taped(name="roof_level", words="level of the roof", record="roof", field="level", zero=True),
     taped(
@@ -343,47 +345,6 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="reach",
     ),
     # What is only looked at beside another number
-    Quantity(
-        name="backspan_apart",
-        words="difference between the taped backspan and the stack's own centroid",
-        dimension=LENGTH,
-        most="backspan-against-stack",
-    ),
-    Quantity(
-        name="stall_load_to_rated",
-        words="stall load over rated load",
-        dimension=RATIO,
-        least="pull-to-rated-load",
-    ),
-    Quantity(
-        name="limiter_trip_to_stall",
-        words="load at which the limiter cuts power, over stall load",
-        dimension=RATIO,
-        most="trip-to-stall-load",
-    ),
-    Quantity(
-        name="limiter_trip_to_rated",
-        words="load at which the limiter cuts power, over rated load",
-        dimension=RATIO,
-        least="pull-to-rated-load",
-    ),
-    Quantity(
-        name="hoist_mass",
-        words="hoist's own weight over its rated load",
-        dimension=RATIO,
-        most="hoist-mass-to-rated-load",
-    ),
-    Quantity(
-        name="tip_to_inboard",
-        words="beam beyond the line over all of it inboard of the fulcrum",
-        dimension=RATIO,
-        most="tip-to-inboard",
-    ),
-    Quantity(
-        name="section_to_mass",
-        words="what the sizes of the beam's section weigh over what it weighs",
-        dimension=RATIO,
-        most="section-to-mass",
-    ),
+    *BESIDE,
     *LOAD_PATH,
 )

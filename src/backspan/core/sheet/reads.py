@@ -41,6 +41,14 @@ def read_of(name: str, record: object | None, place: Place) -> Read:
     return Read(quantity, stated, (*place, quantity.field))
 
 
+def beside(
+    name: str, number: float, stated: StatedValue[float] | StatedValue[int], place: Place
+) -> Read:
+    """A number worked out of a stated one: who looked at that one again looked at this."""
+    worked_out = StatedValue(number, by=stated.by, checked_by=stated.checked_by)
+    return Read(QUANTITIES[name], worked_out, place)
+
+
 @dataclass(frozen=True, slots=True)
 class GroupReads:
     """A group of equal pieces on a beam, and how many of them share one place."""

@@ -9,13 +9,18 @@ import pytest
 from backspan.core.findings import DoesNotApply, Finding, Verdict
 from backspan.core.model.evidence import StatedValue
 from backspan.core.model.project import Project
+from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
+from backspan.core.quantities import RATIO
 from tests.unit.core.checks.test_beam_strength import SIZES, W6X12, by, on_label
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
     HOIST,
+    LEFT,
     PIECE,
     PROJECT,
+    RIG,
+    RIGHT,
     STACK,
     STAGE,
     answers,
@@ -26,10 +31,13 @@ from tests.unit.core.rigs import (
     needs,
     put,
     reasons,
+    stated,
     without_stall,
 )
 
 CHECK = "plausible-values"
+LANYARD = ("kit", "lanyards", "LAN")
+LIFE = ("kit", "ropes", "LIFE")
 COUNT = (*STACK, "groups", 0, "count")
 PLACES: dict[str, tuple[str | int, ...]] = {
     "reach": (*ARM, "reach"),
@@ -41,12 +49,27 @@ PLACES: dict[str, tuple[str | int, ...]] = {
     "limiter_trip_to_rated": (*HOIST, "limiter_trip"),
     "hoist_mass": (*HOIST, "mass"),
     "stage_length": (*STAGE, "length"),
+    "drop_height": ("drops", "D", "height"),
+    "below_ground": ("drops", "D", "height"),
+    "lanyard_length": (*LANYARD, "length"),
+    "deceleration": (*LANYARD, "deceleration"),
+    "most_force": (*LANYARD, "most_force"),
+    "elongation": (*LIFE, "elongation"),
+    "lifeline_breaking_force": (*LIFE, "breaking_force"),
+    "person_mass": (*RIG, "stages", "ST-1", "work", "UP", "loads", "P1", "mass"),
 }
+UP = WorkStep(
+    "UP", (PlacedLoad("P1", LoadKind.PERSON), PlacedLoad("B", LoadKind.TOOLS, mass("9 lb")))
+)
 #: Without a tail gap the taped backspan has nothing to be held against.
 LOOSE = put(
-    without_stall(PROJECT),
-    (*HOIST, "limiter_trip"),
-    None,
+    put(
+        put(without_stall(PROJECT), (*HOIST, "limiter_trip"), None),
+        (*RIG, "stages", "ST-1", "work"),
+        (UP,),
+    ),
+    (*STAGE, "dead_mass"),
+    mass("5000 lb"),
 )
 
 
@@ -70,6 +93,16 @@ def questioned(project: Project) -> list[Finding]:
         ("rated_load", force("500 lb"), force("499 lb"), "unlikely.small"),
         ("hoist_mass", mass("1000 lb"), mass("1001 lb"), "unlikely.large"),
         ("stage_length", length("60 ft"), length("61 ft"), "unlikely.large"),
+        ("drop_height", length("8 ft"), length("7 ft"), "unlikely.small"),
+        # The roof is 130 ft up and its parapet 3.5 ft; 20 ft stay clear.
+        ("below_ground", length("116 ft 6 in"), length("116 ft 7 in"), "unlikely.large"),
+        ("lanyard_length", length("1 ft"), length("11 in"), "unlikely.small"),
+        ("deceleration", length("3 in"), length("2 15/16 in"), "unlikely.small"),
+        ("most_force", force("400 lb"), force("399 lb"), "unlikely.small"),
+        ("elongation", stated("1 %", RATIO), stated("0.4 %", RATIO), "unlikely.small"),
+        ("elongation", stated("25 %", RATIO), stated("40 %", RATIO), "unlikely.large"),
+        ("lifeline_breaking_force", force("30 kip"), force("31 kip"), "unlikely.large"),
+        ("person_mass", mass("130 lb"), mass("129 lb"), "unlikely.small"),
     ],
 )
 def test_a_value_beyond_its_band_is_questioned(
@@ -92,6 +125,16 @@ def test_a_taped_backspan_far_from_the_stack_is_questioned(backspan: str, asked:
     both = put(PROJECT, (*STACK, "tail_gap"), length("3 ft 6 in"))
     found = questioned(put(both, (*ARM, "backspan"), length(backspan)))
     assert [needs(one) for one in found] == [(("need.look-again", "backspan_apart"),)] * asked
+
+
+@pytest.mark.parametrize(("dead", "asked"), [("238 lb", 0), ("237 lb", 1), ("100 lb", 1)])
+def test_all_that_hangs_is_no_less_than_what_hangs(dead: str, asked: int) -> None:
+    """Two hoists of 105 lb, a rope of 20 lb and a bottom weight of 8 lb are stated."""
+    hung = put(LOOSE, (*HOIST, "mass"), mass("105 lb"))
+    for name, one in (("rope_mass", "20 lb"), ("bottom_weight", "8 lb")):
+        hung = put(put(hung, (*LEFT, name), mass(one)), (*RIGHT, name), None)
+    found = questioned(put(hung, (*STAGE, "dead_mass"), mass(dead)))
+    assert [needs(one) for one in found] == [(("need.look-again", "hanging_to_dead"),)] * asked
 
 
 def test_a_second_person_settles_it_and_the_first_does_not() -> None:

@@ -1,0 +1,111 @@
+"""Every number of a drop that the trade has a band for, some of them worked out of others."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from backspan.core.mechanics.tipping import weight
+from backspan.core.model.kit import Hoist
+from backspan.core.model.rigs import Lifeline
+from backspan.core.model.stages import HungStage
+from backspan.core.model.work import LoadKind
+from backspan.core.numbers import exact_sum
+from backspan.core.quantities.named import QUANTITIES
+from backspan.core.sheet.case import Case
+from backspan.core.sheet.plausible_beams import of_beam, of_fulcrum
+from backspan.core.sheet.reads import Read, beside, read_of
+from backspan.core.sheet.subjects import BeamSubject
+
+_PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
+
+
+def plausible_reads(case: Case) -> Iterator[Read]:
+    """Every number that has a band, those worked out of others among them."""
+    for point in case.points:
+        support = point.counterweighted_beam
+        if support is not None:
+            place = (*case.place_of(point), "counterweighted_beam")
+            yield from of_beam(case, BeamSubject(point, support, case.name_of(point), place))
+            yield from of_fulcrum(support, place)
+        yield from _of_hoist(case.hoist(point.hoist))
+    for hung in () if case.drop.rig is None else case.drop.rig.stages:
+        yield from _of_stage(case, hung)
+    for line in () if case.drop.rig is None else case.drop.rig.lines:
+        yield from _of_lifeline(case, line)
+    yield from _of_drop(case)
+
+
+def _of_hoist(hoist: Hoist) -> Iterator[Read]:
+    """What is on its plate, and each of its other numbers over its rated load."""
+    place, rated = ("kit", "hoists", hoist.id), hoist.rated_load.value
+    yield read_of("rated_load", hoist, place)
+    for name, over in _PULLS:
+        pull = read_of(name, hoist, place)
+        if pull.stated is not None:
+            yield beside(over, pull.as_stated / rated, pull.stated, pull.place)
+    trip, stall = hoist.limiter_trip, hoist.stall_load
+    if trip is not None and stall is not None:
+        share = trip.value / stall.value
+        yield beside("limiter_trip_to_stall", share, trip, (*place, "limiter_trip"))
+    if hoist.mass is not None:
+        # A hoist lighter than what it lifts is what the trade expects.
+        share = weight(mass=hoist.mass.value).value / rated
+        yield beside("hoist_mass", share, hoist.mass, (*place, "mass"))
+
+
+def _of_stage(case: Case, hung: HungStage) -> Iterator[Read]:
+    """What is on its plate, what hangs with it, and who rides."""
+    stage = case.stage(hung.stage)
+    place = ("kit", "stages", stage.id)
+    yield read_of("stage_length", stage, place)
+    yield read_of("intended_load", stage, place)
+    if stage.dead_mass is not None:
+        share = exact_sum(_hanging(case, hung)) / stage.dead_mass.value
+        yield beside("hanging_to_dead", share, stage.dead_mass, (*place, "dead_mass"))
+    around = (*case.place, "rig", "stages", hung.stage, "work")
+    for step in hung.work or ():
+        for load in step.loads:
+            if load.kind is LoadKind.PERSON:
+                at = (*around, step.id, "loads", load.id, "mass")
+                yield Read(QUANTITIES["person_mass"], load.mass, at)
+
+
+def _hanging(case: Case, hung: HungStage) -> Iterator[float]:
+    """The masses that are stated of what hangs with a stage: hoists, ropes, bottom weights."""
+    for point in case.points:
+        if point.id in hung.from_points:
+            masses = (case.hoist(point.hoist).mass, point.rope_mass, point.bottom_weight)
+            yield from (one.value for one in masses if one is not None)
+
+
+def _of_lifeline(case: Case, line: Lifeline) -> Iterator[Read]:
+    """What a rope and a lanyard do when they arrest a fall."""
+    kit = case.project.kit
+    rope = None if line.rope is None else kit.rope(line.rope)
+    lanyard = None if line.lanyard is None else kit.lanyard(line.lanyard)
+    if rope is not None:
+        place = ("kit", "ropes", rope.id)
+        yield read_of("elongation", rope, place)
+        breaking = (*place, "breaking_force")
+        yield Read(QUANTITIES["lifeline_breaking_force"], rope.breaking_force, breaking)
+    if lanyard is not None:
+        place = ("kit", "lanyards", lanyard.id)
+        for name in ("lanyard_length", "deceleration", "most_force"):
+            yield read_of(name, lanyard, place)
+
+
+def _of_drop(case: Case) -> Iterator[Read]:
+    """How far the stage goes down, and how far that would lead below the ground."""
+    height = case.drop.height
+    yield read_of("drop_height", case.drop, case.place)
+    wall, clear = case.edge.parapet, case.drop.clear_below
+    if height is not None and clear is not None:
+        up = _roof_level(case) + (0.0 if wall is None else wall.height.value)
+        below = height.value + clear.value - up
+        yield beside("below_ground", below, height, (*case.place, "height"))
+
+
+def _roof_level(case: Case) -> float:
+    """How high the drop's roof is above the ground."""
+    roofs = case.project.site.roofs
+    return next(one.level.value for one in roofs if one.id == case.drop.roof)
