@@ -31,6 +31,7 @@ STAGE_COPIED = (
 
 STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "stage.most-width": ("36 in", LENGTH),
+    "stage.least-width": ("18 in", LENGTH),
     "stage.least-rail-height": ("36 in", LENGTH),
     "stage.most-rail-height": ("45 in", LENGTH),
     "stage.most-to-face": ("14 in", LENGTH),

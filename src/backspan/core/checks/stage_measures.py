@@ -1,4 +1,4 @@
-"""Numbers of a stage: its width, what it carries, its top rail, how far from the face it hangs.
+"""Numbers of a stage: width, length, what it carries, its top rail, how far from the face it hangs.
 
 How far its deck bends under load is not asked here. A rail on the side of the face too, or riders
 who are tied, stand for a distance that is too large or that nobody measured. A top rail above the
@@ -41,13 +41,20 @@ def width(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
     yield from _at_most("width", sheet.read(one.subject), one)
 
 
+def narrow(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """The least width of a stage against its own."""
+    yield from _at_least("width", sheet.read(one.subject), one)
+
+
+def short(sheet: Sheet, one: Asked[tuple[Read, Read]]) -> Iterator[Compared]:
+    """How far apart its stirrups are against how long it is."""
+    apart, long = (sheet.read(read) for read in one.subject)
+    yield Compared(apart, long, numbers=(("apart", apart, LENGTH), ("length", long, LENGTH)))
+
+
 def rail(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
     """The least height of a top rail against the one that was measured."""
-    height = sheet.read(one.subject)
-    for value in one.values:
-        least = limit_of(value, LENGTH)
-        numbers = (("height", height, LENGTH), ("least", least, LENGTH))
-        yield Compared(least, height, numbers=numbers, value=value)
+    yield from _at_least("height", sheet.read(one.subject), one)
 
 
 def rail_high(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
@@ -73,7 +80,16 @@ def _at_most(name: str, found: float, one: Asked[Read]) -> Iterator[Compared]:
         yield Compared(found, most, numbers=numbers, value=value)
 
 
+def _at_least(name: str, found: float, one: Asked[Read]) -> Iterator[Compared]:
+    for value in one.values:
+        least = limit_of(value, LENGTH)
+        numbers = ((name, found, LENGTH), ("least", least, LENGTH))
+        yield Compared(least, found, numbers=numbers, value=value)
+
+
 WIDTH = Question(ID, "stage-width", LENGTH, width, strength=False)
+NARROW = Question(ID, "stage-narrow", LENGTH, narrow, strength=False)
+SHORT = Question(ID, "stage-short", LENGTH, short, strength=False)
 RAIL = Question(ID, "rail-height", LENGTH, rail, strength=False)
 RAIL_HIGH = Question(ID, "rail-high", LENGTH, rail_high, strength=False)
 TO_FACE = Question(ID, "to-face", LENGTH, to_face, strength=False)
@@ -81,7 +97,7 @@ LOAD = Question(ID, "most-load", MASS, load, strength=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:
-    """Of each stage its width, its load, its rail, and its distance to the face."""
+    """Of each stage its width, its length, its load, its rail, and its distance to the face."""
     for one in each_hung(case, ID):
         if isinstance(one, DoesNotApply):
             yield one
@@ -89,6 +105,9 @@ def judge(case: Case) -> Iterator[Answer]:
         plate, found = (one.stage, one.plate), (one.hung.found, (*one.place, "found"))
         wide = read_of("stage_width", *plate)
         yield _to_a_person(_asked(case, one, WIDTH, wide, "stage.most-width"), one)
+        yield _asked(case, one, NARROW, wide, "stage.least-width")
+        between = (read_of("stirrup_spacing", *plate), read_of("stage_length", *plate))
+        yield _asked(case, one, SHORT, between, "stage.hangs-within")
         both = (read_of("intended_load", *plate), read_of("most_load", *plate))
         yield _asked(case, one, LOAD, both, "stage.most-load")
         height = read_of("rail_height", *found)

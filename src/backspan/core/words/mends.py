@@ -145,6 +145,8 @@ BY_MESSAGE: dict[str, str] = {
     "hot-work.fail": "Insulate and ground the stage, or weld and cut elsewhere.",
     "overhead.fail": "Give it support lines of its own, or take it down.",
     "listed.fail": "Use a stage that is tested and listed.",
+    "stage-narrow.fail": "Use a wider stage, or measure it again.",
+    "stage-short.fail": "Measure the stage again, and its stirrups.",
     "most-load.fail": "Take people or material off, or use a stage that may carry them.",
     "rail-height.fail": "Raise the top rail.",
     "high-rail.fail": "Lower the top rail, or mend what else the guardrail lacks.",

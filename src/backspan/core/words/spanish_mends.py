@@ -122,6 +122,8 @@ BY_MESSAGE: dict[str, str] = {
     "hot-work.fail": "Aislar la plataforma y ponerla a tierra, o soldar y cortar en otro sitio.",
     "overhead.fail": "Darle cables de apoyo propios, o desmontarlo.",
     "listed.fail": "Usar una plataforma ensayada e inscrita.",
+    "stage-narrow.fail": "Usar una plataforma más ancha, o medirla otra vez.",
+    "stage-short.fail": "Medir otra vez la plataforma y sus estribos.",
     "most-load.fail": "Quitar personas o material, o usar una plataforma que los pueda llevar.",
     "rail-height.fail": "Subir el pasamanos.",
     "high-rail.fail": "Bajar el pasamanos, o remediar lo demás que le falta a la barandilla.",

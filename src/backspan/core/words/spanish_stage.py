@@ -97,6 +97,15 @@ STAGE: dict[str, str] = {
     "need.stage-width": (
         "Decir que la plataforma {stage} se proyectó estable con ese ancho, y firmarlo."
     ),
+    "stage-narrow.pass": "La plataforma tiene {width} de ancho; como mínimo {least}.",
+    "stage-narrow.fail": "La plataforma tiene solo {width} de ancho; se exigen al menos {least}.",
+    "stage-narrow.missing": "No se sabe si la plataforma es bastante ancha.",
+    "stage-short.pass": "La plataforma tiene {length} de largo y cuelga de puntos a {apart}.",
+    "stage-short.fail": (
+        "La plataforma tiene {length} de largo y cuelga de puntos a {apart}: uno de los dos está"
+        " mal."
+    ),
+    "stage-short.missing": "No se sabe si la plataforma es tan larga como distan sus estribos.",
     "most-load.pass": "{intended} de personas y material; la placa permite {most}.",
     "most-load.fail": "{intended} de personas y material; la placa permite solo {most}.",
     "most-load.missing": "Lo que la plataforma puede llevar no se puede comparar con lo previsto.",

@@ -89,6 +89,14 @@ STAGE: dict[str, str] = {
     ),
     "stage-width.missing": "How wide the stage is is not known well enough.",
     "need.stage-width": "Say that stage {stage} was designed to be stable at its width, and sign.",
+    "stage-narrow.pass": "The stage is {width} wide; at least {least}.",
+    "stage-narrow.fail": "The stage is only {width} wide; at least {least} is asked.",
+    "stage-narrow.missing": "Whether the stage is wide enough is not known.",
+    "stage-short.pass": "The stage is {length} long and hangs from points {apart} apart.",
+    "stage-short.fail": (
+        "The stage is {length} long and hangs from points {apart} apart: one of the two is wrong."
+    ),
+    "stage-short.missing": "Whether the stage is as long as its stirrups are apart is not known.",
     "most-load.pass": "{intended} of people and material; the stage's plate allows {most}.",
     "most-load.fail": "{intended} of people and material; the stage's plate allows only {most}.",
     "most-load.missing": "What the stage may carry cannot be held against what it is to carry.",
