@@ -41,7 +41,7 @@ def judge(case: Case) -> Iterator[Answer]:
         place: Place = ("kit", "hoists", hoist.id)
         for field, says, key in OF_A_KIND:
             inputs, at = Inputs(case), (*place, field)
-            word = inputs.plain(field, getattr(hoist, field), EvidenceClass.OBSERVATION, at)
+            word = inputs.plain(field, getattr(hoist, field), hoist, at)
             yield from WordSeen(ID, one.name, at, inputs, word).against(key, says)
     for hung in each_hung(case, ID):
         if isinstance(hung, DoesNotApply):

@@ -65,7 +65,7 @@ def judge(case: Case) -> Iterator[Answer]:
             yield from WordSeen(ID, one.name, at, inputs, word).against(row.key, row.says)
         yield from _overhead(case, one)
         inputs, at = Inputs(case), (*one.plate, "listed")
-        listed = inputs.plain("listed", one.stage.listed, EvidenceClass.OBSERVATION, at)
+        listed = inputs.plain("listed", one.stage.listed, one.stage, at)
         yield from WordSeen(ID, one.name, at, inputs, listed).against("stage.listed", "listed")
 
 

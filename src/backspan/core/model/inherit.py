@@ -33,6 +33,14 @@ def with_statements(record: T, enclosing: Statement | None = None) -> T:
     return cast("T", _filled(record, enclosing))
 
 
+def said_by(own: Statement | None, *around: Statement | None) -> Statement | None:
+    """What a record states of its own values, filled in from the records around it, inner first."""
+    found = own
+    for outer in around:
+        found = _within(found, outer)
+    return found
+
+
 def _filled(value: Any, statement: Statement | None) -> Any:
     if isinstance(value, str | float | int | Statement | None):
         return value

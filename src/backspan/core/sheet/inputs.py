@@ -12,6 +12,8 @@ from typing import TypeVar
 
 from backspan.core.findings import Decider, InputUsed, Message, Need
 from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.inherit import said_by
+from backspan.core.model.kit import Hoist, Stage
 from backspan.core.quantities import Amount
 from backspan.core.quantities.quantity import Quantity
 from backspan.core.rules.selected import SelectedValue
@@ -81,14 +83,23 @@ class Inputs:
         return word
 
     def plain(
-        self, name: str, said: StrEnum | None, asks: EvidenceClass, place: Place
+        self, name: str, said: StrEnum | None, record: Hoist | Stage, place: Place
     ) -> str | None:
-        """A word that a plate says of a kind, without who read it; None when it is not stated."""
+        """A word that a plate says of a kind; None when it is not stated.
+
+        It says not itself who read it: its record does, or the kit, or the project. Where none of
+        them does, it is as good as the entry that states it.
+        """
         if said is None:
-            self.want(name, asks, place)
+            self.want(name, EvidenceClass.OBSERVATION, place)
             return None
-        self.fact(name, str(said), place)
-        return str(said)
+        project = self.case.project
+        who = said_by(record.values_from, project.kit.values_from, project.values_from)
+        if who is None:
+            self.fact(name, str(said), place)
+            return str(said)
+        read = StatedValue(said, None, who.evidence, who.by, who.at, who.document)
+        return self.word(name, read, EvidenceClass.RATING, place)
 
     def fact(self, name: str, value: Amount | int | str, place: Place) -> None:
         """Note something the check used that is not a statement of a person (a kind, an id)."""
