@@ -6,6 +6,7 @@ from collections.abc import Collection, Mapping
 
 from backspan.core.model.kit import RopeKind
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
+from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension
 
 FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.tied-to": {TiedTo.LIFELINE},
@@ -16,4 +17,17 @@ FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.splices": {Splices.NONE},
     "fall.swing": {Swing.NEAR},
     "fall.harness": {HarnessState.SOUND},
+}
+
+#: What of riders, lanyards, lifelines and drops is looked at again.
+FALL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
+    "plausible.least-person-mass": ("130 lb", MASS),
+    "plausible.least-lanyard-length": ("1 ft", LENGTH),
+    "plausible.least-elongation": ("1 %", RATIO),
+    "plausible.most-elongation": ("25 %", RATIO),
+    "plausible.least-most-force": ("400 lb", FORCE),
+    "plausible.least-deceleration": ("3 in", LENGTH),
+    "plausible.most-lifeline-breaking-force": ("30000 lb", FORCE),
+    "plausible.least-drop-height": ("8 ft", LENGTH),
+    "plausible.most-below-ground": ("3 ft", LENGTH),
 }

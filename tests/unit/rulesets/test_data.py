@@ -27,7 +27,7 @@ from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import Limit, Mark, WordList
 from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
-from tests.unit.rulesets.fall_data import FALL_WORDS
+from tests.unit.rulesets.fall_data import FALL_LIMITS, FALL_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
@@ -132,15 +132,6 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-plate": ("6 ft", LENGTH),
     "plausible.most-surface-strength": ("10000 psi", PRESSURE),
     "plausible.most-hanging-to-dead-mass": ("1", RATIO),
-    "plausible.least-person-mass": ("130 lb", MASS),
-    "plausible.least-lanyard-length": ("1 ft", LENGTH),
-    "plausible.least-elongation": ("1 %", RATIO),
-    "plausible.most-elongation": ("25 %", RATIO),
-    "plausible.least-most-force": ("400 lb", FORCE),
-    "plausible.least-deceleration": ("3 in", LENGTH),
-    "plausible.most-lifeline-breaking-force": ("30000 lb", FORCE),
-    "plausible.least-drop-height": ("8 ft", LENGTH),
-    "plausible.most-below-ground": ("3 ft", LENGTH),
     "plausible.least-intended-load": ("150 lb", MASS),
     "plausible.most-piece-mass": ("110 lb", MASS),
     "plausible.least-piece-mass": ("20 lb", MASS),
@@ -175,6 +166,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "fall.most-force": ("1800 lb", FORCE),
     "fall.counts-from": ("10 ft", LENGTH),
     "fall.margin": ("1.5 ft", LENGTH),
+    **FALL_LIMITS,
     **POWER_LIMITS,
     **STEEL_LIMITS,
     "fall.harness-shift": ("1.5 ft", LENGTH),

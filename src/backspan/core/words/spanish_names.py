@@ -69,10 +69,6 @@ INPUTS: dict[str, str] = {
         "carga a la que el limitador corta la corriente, entre carga de bloqueo"
     ),
     "limiter_trip_to_rated": "carga a la que el limitador corta la corriente, entre carga nominal",
-    "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
-    "person_mass": "masa de una persona en la plataforma",
-    "lifeline_breaking_force": "carga de rotura de la línea de vida",
-    "below_ground": "cuánto llevan el descenso y la altura libre por debajo del suelo",
     "hoist_mass": "peso propio del aparejo entre su carga nominal",
     # words, papers and things
     "piece_kind": "clase de pieza",
@@ -94,8 +90,6 @@ INPUTS: dict[str, str] = {
     "anchor_uses": "para qué puede usarse el anclaje",
     "tag": "número de identificación de la unidad misma",
     "condition": "estado de la unidad",
-    "serial": "número de serie",
-    "brake_test": "ensayo del freno secundario",
     "tieback": "amarre",
     "rope_ends": "extremos del cable de suspensión",
     "lifeline": "línea de vida",

@@ -24,6 +24,12 @@ STAGE_INPUTS: dict[str, str] = {
     "listed": "homologación de la plataforma",
     "most_load": "personas y material como máximo según la placa de la plataforma",
     "rail_height": "altura del pasamanos sobre el piso",
+    "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
+    "person_mass": "masa de una persona en la plataforma",
+    "lifeline_breaking_force": "carga de rotura de la línea de vida",
+    "below_ground": "cuánto llevan el descenso y la altura libre por debajo del suelo",
+    "serial": "número de serie",
+    "brake_test": "ensayo del freno secundario",
     "to_face": "borde interior de la plataforma a la fachada",
 }
 
