@@ -98,14 +98,17 @@ def _of_drop(case: Case) -> Iterator[Read]:
     """How far the stage goes down, and how far that would lead below the ground."""
     height = case.drop.height
     yield read_of("drop_height", case.drop, case.place)
-    wall, clear = case.edge.parapet, case.drop.clear_below
-    if height is not None and clear is not None:
-        up = _roof_level(case) + (0.0 if wall is None else wall.height.value)
-        below = height.value + clear.value - up
+    height, clear, top = case.drop.height, case.drop.clear_below, _top_of_wall(case)
+    if height is not None and clear is not None and top is not None:
+        below = height.value + clear.value - top
         yield beside("below_ground", below, height, (*case.place, "height"))
 
 
-def _roof_level(case: Case) -> float:
-    """How high the drop's roof is above the ground."""
-    roofs = case.project.site.roofs
-    return next(one.level.value for one in roofs if one.id == case.drop.roof)
+def _top_of_wall(case: Case) -> float | None:
+    """How high the wall at the drop's edge ends above the ground; None where there is no roof."""
+    for roof in case.project.site.roofs:
+        for edge in roof.edges:
+            if (roof.id, edge.id) == (case.drop.roof, case.drop.edge):
+                wall = 0.0 if edge.parapet is None else edge.parapet.height.value
+                return roof.level.value + wall
+    return None
