@@ -77,7 +77,7 @@ def parameter_of(name: str, *, needed: bool) -> Parameter:
         Kind.COUNT if one.dimension is None else Kind.QUANTITY,
         dimension=one.dimension,
         needed=needed,
-        sign=Sign.NOT_NEGATIVE if one.zero else Sign.POSITIVE,
+        sign=Sign.NOT_NEGATIVE if one.zero else Sign.SHARE if one.share else Sign.POSITIVE,
     )
 
 

@@ -71,8 +71,7 @@ def _read(parameter: Parameter, text: str) -> Given:
         value = parse(text, parameter.dimension)
     except (QuantityError, OverflowError) as error:
         raise QuestionError(f"{name}: {error}") from error
-    too_small = value < 0.0 or (parameter.sign is Sign.POSITIVE and value == 0.0)
-    if parameter.sign is not Sign.ANY and too_small:
+    if not parameter.sign.allows(value):
         raise QuestionError(f"{name}: found {quoted(text)}, expected {parameter.sign}")
     return Amount(value, parameter.dimension)
 

@@ -75,6 +75,19 @@ class Sign(StrEnum):
     ANY = "any"
     NOT_NEGATIVE = "zero or more"
     POSITIVE = "more than zero"
+    SHARE = "more than zero and at most one"
+
+    def allows(self, value: float) -> bool:
+        """Whether a field of that sign can hold the value."""
+        if self is Sign.ANY:
+            return True
+        if self is Sign.NOT_NEGATIVE:
+            return value >= 0
+        return 0 < value <= 1 if self is Sign.SHARE else value > 0
+
+
+#: Signs of values that are never zero.
+_ABOVE_ZERO = frozenset({Sign.POSITIVE, Sign.SHARE})
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +106,7 @@ class ShortForm:
             return {"value": given, "text": given} if isinstance(given, str) else given
 
         def within_sign(stated: Any) -> Any:
-            if self.sign is not Sign.ANY and not self._holds(stated.value):
+            if not self.sign.allows(stated.value):
                 raise PydanticCustomError(
                     "sign", "must be {expected}", {"expected": str(self.sign), "found": stated.text}
                 )
@@ -102,11 +115,11 @@ class ShortForm:
                     "sign", "a tolerance must be {expected}", {"expected": "zero or more"}
                 )
             planned = stated.planned
-            if self.sign is not Sign.ANY and planned is not None and not self._holds(planned):
+            if planned is not None and not self.sign.allows(planned):
                 raise PydanticCustomError(
                     "sign", "a planned value must be {expected}", {"expected": str(self.sign)}
                 )
-            if self.sign is Sign.POSITIVE and (stated.tolerance or 0) >= stated.value:
+            if self.sign in _ABOVE_ZERO and (stated.tolerance or 0) >= stated.value:
                 raise PydanticCustomError(
                     "tolerance", "a tolerance must be smaller than the value it belongs to"
                 )
@@ -127,19 +140,17 @@ class ShortForm:
         """What a value must be that this one is not; None where it can be."""
         tolerance, planned = stated.tolerance, stated.planned
         for number in (stated.value, *(() if planned is None else (planned,))):
-            if self.sign is not Sign.ANY and not self._holds(number):
+            if not self.sign.allows(number):
                 return f"a value of {self.sign}"
         if isinstance(tolerance, int | float):
             if tolerance < 0:
                 return "a tolerance of zero or more"
-            if self.sign is Sign.POSITIVE and tolerance >= stated.value:
+            if self.sign in _ABOVE_ZERO and tolerance >= stated.value:
                 return "a tolerance smaller than the value"
         return None
-
-    def _holds(self, value: float) -> bool:
-        return value > 0 if self.sign is Sign.POSITIVE else value >= 0
 
 
 Stated = Annotated[StatedValue[T], ShortForm()]
 StatedNotNegative = Annotated[StatedValue[T], ShortForm(Sign.NOT_NEGATIVE)]
 StatedPositive = Annotated[StatedValue[T], ShortForm(Sign.POSITIVE)]
+StatedShare = Annotated[StatedValue[T], ShortForm(Sign.SHARE)]

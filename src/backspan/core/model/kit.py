@@ -12,6 +12,7 @@ from backspan.core.model.evidence import (
     STRICT,
     StatedNotNegative,
     StatedPositive,
+    StatedShare,
     Statement,
 )
 from backspan.core.model.units import Unit, UnitKind
@@ -154,7 +155,7 @@ class Termination:
     name: str
     kind: TerminationKind | None = None
     made_by: TerminationMaker | None = None
-    efficiency: StatedPositive[Ratio] | None = None
+    efficiency: StatedShare[Ratio] | None = None
     rope_diameter: StatedPositive[Length] | None = None
     clips: ClipSheet | None = None
     values_from: Statement | None = None

@@ -329,6 +329,7 @@ QUANTITIES: Mapping[str, Quantity] = _by_name(
         field="efficiency",
         symbol="e_t",
         asked="keeps",
+        share=True,
     ),
     Quantity(
         name="lot_count",

@@ -28,6 +28,8 @@ class Quantity:
     hint: str = ""
     zero: bool = False
     """Whether none of it is a value like any other."""
+    share: bool = False
+    """Whether it is a share of something, of which there is no more than all."""
     least: str = ""
     most: str = ""
     tolerance: str = ""

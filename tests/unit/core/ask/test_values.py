@@ -5,6 +5,7 @@ import re
 import pytest
 
 from backspan.core.ask import QuestionError, read_values, topic_of
+from backspan.core.model.evidence import Sign
 from backspan.core.quantities import FORCE, LENGTH, Amount
 
 MOMENT = topic_of("moment")
@@ -66,6 +67,14 @@ def test_all_problems_at_once() -> None:
 def test_what_cannot_be_read_is_told(words: list[str], what: str) -> None:
     with pytest.raises(QuestionError, match=re.escape(what)):
         read_values(MOMENT, words)
+
+
+def test_an_end_keeps_no_more_than_all_of_its_rope() -> None:
+    line = topic_of("rope")
+    with pytest.raises(QuestionError, match=r"keeps: found '1\.5', expected more than zero and at"):
+        read_values(line, ["rated=1000lb keeps=1.5 breaking=8000lb"])
+    assert Sign.SHARE.allows(1.0)
+    assert not Sign.SHARE.allows(0.0)
 
 
 def test_a_shift_may_go_either_way() -> None:

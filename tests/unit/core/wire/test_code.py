@@ -73,7 +73,7 @@ CONTENT: list[tuple[str, Any]] = [
     ("kit.hoists.1.rated_load.value", 4448.3),
     ("kit.ropes.1.diameter.value", 0.009),
     ("kit.ropes.1.kind", "natural fibre"),
-    ("kit.terminations.0.efficiency", STATED),
+    ("kit.terminations.0.efficiency", {**STATED, "value": 0.7}),
     ("kit.beams.0.length.value", 6.1),
     ("kit.beams.0.label.most_pieces.value", 21),
     ("kit.pieces.0.mass.value", 24.8),

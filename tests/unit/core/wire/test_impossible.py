@@ -59,7 +59,8 @@ def test_a_number_of_the_wrong_sign_is_refused(path: Path, sign: Sign) -> None:
     for step in path:
         data = data[step]
     number = type(data["value"])
-    wrong = {Sign.POSITIVE: (0, -1), Sign.NOT_NEGATIVE: (-1,), Sign.ANY: ()}[sign]
+    above = {Sign.POSITIVE: (0, -1), Sign.NOT_NEGATIVE: (-1,), Sign.ANY: ()}
+    wrong = {**above, Sign.SHARE: (0, -1, 2)}[sign]
     for value in wrong:
         with pytest.raises(WireError, match="expected a value of"):
             from_data(Project, changed((*path, "value"), number(value)))
