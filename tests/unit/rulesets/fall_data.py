@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 
-from backspan.core.model.kit import RopeKind
+from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension
 
@@ -12,6 +12,11 @@ FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.tied-to": {TiedTo.LIFELINE},
     "fall.tied-by-person": {TiedTo.SUPPORT_LINES},
     "fall.refused-rope": {RopeKind.NATURAL},
+    "fall.end-kind": {TerminationKind.SEWN, TerminationKind.SPLICED, TerminationKind.KNOT},
+    "fall.wire-end-kind": {
+        *(TerminationKind.SWAGED, TerminationKind.SPLICED, TerminationKind.POURED_SOCKET)
+    },
+    "fall.end-maker": {TerminationMaker.ROPE_MAKER, TerminationMaker.QUALIFIED_PERSON},
     "fall.grab": {Grab.MATCHED},
     "fall.grab-height": {GrabHeight.ABOVE, GrabHeight.LEVEL},
     "fall.splices": {Splices.NONE},

@@ -211,7 +211,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.thimble": {Found.SOUND},
     "line.thimble-at-socket": {Found.SOUND, Found.NONE_NEEDED},
     "line.refused-clips": {TerminationKind.U_BOLT_CLIPS},
-    "line.refused-knot": {TerminationKind.KNOT},
+    "line.refused-knot": {TerminationKind.KNOT, TerminationKind.SEWN},
     "line.end-maker": {TerminationMaker.ROPE_MAKER, TerminationMaker.QUALIFIED_PERSON},
     "line.end-stop": {Found.SOUND},
     "line.saddle": {Saddle.LIVE},

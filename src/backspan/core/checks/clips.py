@@ -118,7 +118,7 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(one, DoesNotApply):
             yield one
             continue
-        end, _ = end_of(case, one.point)
+        end, _ = end_of(case, one.point, one.place)
         kind = None if end is None else end.kind
         if kind not in CLIPPED:
             # An end of which nobody said how it is made is stopped by `termination-kind`.
@@ -143,7 +143,7 @@ def _words(case: Case, one: Point, kind: TerminationKind | None) -> Iterator[Ans
 
 
 def _clips(case: Case, one: Point) -> AtTheEnd:
-    end, place = end_of(case, one.point)
+    end, place = end_of(case, one.point, one.place)
     found, at = one.point.clips, (*one.place, "clips")
     makers, by = None if end is None else end.clips, (*place, "clips")
     return AtTheEnd(
@@ -154,7 +154,7 @@ def _clips(case: Case, one: Point) -> AtTheEnd:
         read_of("sheet_clip_count", makers, by),
         read_of("sheet_turnback", makers, by),
         read_of("sheet_torque", makers, by),
-        diameter_of(case, one.point),
+        diameter_of(case, one.point, one.place),
     )
 
 

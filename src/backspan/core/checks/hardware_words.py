@@ -48,7 +48,8 @@ def _thimble(case: Case, one: Point) -> Iterator[Answer]:
     inputs, at = Inputs(case), (*one.place, "thimble")
     word = inputs.word("thimble", one.point.thimble, EvidenceClass.OBSERVATION, at)
     # A thimble that is sound is so whatever the end is made with.
-    socket = word not in {None, Found.SOUND} and end_kind(inputs, one.point) in SOCKETS
+    other = word not in {None, Found.SOUND}
+    socket = other and end_kind(inputs, one.point, one.place) in SOCKETS
     key = "line.thimble-at-socket" if socket else "line.thimble"
     yield from WordSeen(ID, one.name, at, inputs, word).against(key, "thimble")
 

@@ -107,6 +107,7 @@ class TerminationKind(StrEnum):
     U_BOLT_CLIPS = "U-bolt clips"
     FIST_GRIP_CLIPS = "fist grip clips"
     KNOT = "knot"
+    SEWN = "sewn eye"
 
 
 #: Ends that are held by clips, which are counted, spaced, tightened and tightened again.
@@ -114,7 +115,7 @@ CLIPPED = frozenset({TerminationKind.U_BOLT_CLIPS, TerminationKind.FIST_GRIP_CLI
 
 
 #: Ends that are formed on the rope, which only its maker or a qualified person may do.
-FORMED = frozenset({TerminationKind.SWAGED, TerminationKind.SPLICED})
+FORMED = frozenset({TerminationKind.SWAGED, TerminationKind.SPLICED, TerminationKind.SEWN})
 
 #: Ends without an eye, which need no thimble in it.
 SOCKETS = frozenset({TerminationKind.POURED_SOCKET, TerminationKind.WEDGE_SOCKET})

@@ -11,6 +11,20 @@ FALL: dict[str, str] = {
     "lifeline-rope.pass": "Found: {found}.",
     "lifeline-rope.fail": "The lifeline's rope: {found}, which holds no life.",
     "lifeline-rope.missing": "Of which rope the lifeline is nobody stated.",
+    "life-end-kind.pass": "The lifeline ends in: {found}.",
+    "life-end-kind.fail": "The lifeline ends in: {found}; what holds such a rope: {listed}.",
+    "life-end-kind.missing": "What the lifeline's end is made with nobody stated.",
+    "life-end-maker.pass": "The lifeline's end was made by: {found}.",
+    "life-end-maker.fail": "The lifeline's end was made by: {found}; who may: {listed}.",
+    "life-end-maker.missing": "Who made the lifeline's end nobody stated.",
+    "life-end-fits.pass": "The lifeline's end is made for {made_for}; the rope is {diameter}.",
+    "life-end-fits.fail": (
+        "The lifeline's end is made for {made_for}; the rope is {diameter}: it does not hold that"
+        " rope."
+    ),
+    "life-end-fits.missing": (
+        "For which diameter the lifeline's end is made, or that of its rope, is not stated."
+    ),
     "lifeline-grab.pass": "Found: {found}.",
     "lifeline-grab.fail": "Grab on the lifeline: {found}; it may not hold.",
     "lifeline-grab.missing": "How the grab sits on the lifeline nobody stated.",

@@ -164,6 +164,7 @@ CHECKS: dict[str, str] = {
     "rope-wear": "Wear of the suspension rope",
     "rope-length": "Length of the suspension rope",
     "lifeline-strength": "Strength of the lifeline",
+    "lifeline-end": "How the lifeline's end is made",
     "lifeline-rope": "Rope of the lifeline",
     "lifeline-grab": "Grab on the lifeline",
     "grab-height": "Height of the grab",

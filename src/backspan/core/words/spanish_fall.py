@@ -13,6 +13,25 @@ FALL: dict[str, str] = {
     "lifeline-rope.pass": "Cuerda de la línea de vida: {found}.",
     "lifeline-rope.fail": "Cuerda de la línea de vida: {found}, que no sostiene ninguna vida.",
     "lifeline-rope.missing": "Nadie declaró de qué cuerda es la línea de vida.",
+    "life-end-kind.pass": "La línea de vida acaba en: {found}.",
+    "life-end-kind.fail": "La línea de vida acaba en: {found}; lo que sujeta esa cuerda: {listed}.",
+    "life-end-kind.missing": "Nadie declaró con qué está hecho el extremo de la línea de vida.",
+    "life-end-maker.pass": "El extremo de la línea de vida lo hizo: {found}.",
+    "life-end-maker.fail": (
+        "El extremo de la línea de vida lo hizo: {found}; quién puede: {listed}."
+    ),
+    "life-end-maker.missing": "Nadie declaró quién hizo el extremo de la línea de vida.",
+    "life-end-fits.pass": (
+        "El extremo de la línea de vida está hecho para {made_for}; la cuerda es de {diameter}."
+    ),
+    "life-end-fits.fail": (
+        "El extremo de la línea de vida está hecho para {made_for}; la cuerda es de {diameter}: no"
+        " sostiene esa cuerda."
+    ),
+    "life-end-fits.missing": (
+        "No se declara para qué diámetro está hecho el extremo de la línea de vida, o el de su"
+        " cuerda."
+    ),
     "lifeline-grab.pass": "Encontrado: {found}.",
     "lifeline-grab.fail": "Freno en la línea de vida: {found}; puede no sujetar.",
     "lifeline-grab.missing": "Nadie declaró cómo está puesto el freno en la línea de vida.",
@@ -105,6 +124,7 @@ WORDS: dict[str, str] = {
 
 CHECKS: dict[str, str] = {
     "lifeline-strength": "Resistencia de la línea de vida",
+    "lifeline-end": "Extremo de la línea de vida",
     "lifeline-rope": "Cuerda de la línea de vida",
     "lifeline-grab": "Freno en la línea de vida",
     "grab-height": "Altura del freno",

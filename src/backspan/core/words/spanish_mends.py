@@ -135,6 +135,11 @@ BY_MESSAGE: dict[str, str] = {
         "Usar una cuerda más resistente, o un terminal que conserve más que un nudo."
     ),
     "lifeline-rope.fail": "Usar una línea de vida de fibra sintética.",
+    "life-end-kind.fail": "Usar una línea con un extremo hecho para una cuerda de su clase.",
+    "life-end-maker.fail": (
+        "Usar una línea cuyo extremo hizo su fabricante o una persona cualificada."
+    ),
+    "life-end-fits.fail": "Usar un extremo hecho para el diámetro de esta línea de vida.",
     "lifeline-grab.fail": "Poner un freno hecho para esta cuerda, con el lado correcto arriba.",
     "grab-height.fail": "Llevar el freno a la altura de la argolla D o más arriba.",
     "lifeline-swing.fail": "Colgar la línea de vida donde se trabaja, libre a ambos lados.",

@@ -311,6 +311,7 @@ WORDS: dict[str, str] = {
     "sway tie": "amarre contra balanceo",
     "swaged": "prensada",
     "hand-tucked splice": "empalme a mano",
+    "sewn eye": "ojal cosido",
     "poured socket": "casquillo fundido",
     "wedge socket": "casquillo de cuña",
     "U-bolt clips": "grapas de perno en U",

@@ -164,7 +164,7 @@ def test_who_made_an_end_is_asked_of_formed_ends_only() -> None:
         for it in findings(put(PROJECT, (*EYE, "kind"), kind), "termination-kind")
         if it.question == "end-maker"
     }
-    assert asked == {TerminationKind.SWAGED, TerminationKind.SPLICED}
+    assert asked == {TerminationKind.SWAGED, TerminationKind.SPLICED, TerminationKind.SEWN}
 
 
 @pytest.mark.parametrize("maker", ["qualified person", "rope maker"])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from backspan.core.model.kit import RopeKind
+from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import PROJECT, RIG, force, length, put, seen
@@ -12,10 +12,16 @@ from tests.unit.core.rigs import PROJECT, RIG, force, length, put, seen
 LINE: Place = (*RIG, "lifelines", "LL1")
 LANYARD: Place = ("kit", "lanyards", "LAN")
 ROPE: Place = ("kit", "ropes", "LIFE")
+END: Place = ("kit", "terminations", "SEWN")
 LACKS: tuple[tuple[Place, Any], ...] = (
     ((*ROPE, "breaking_force"), force("5000 lb")),
     ((*ROPE, "kind"), RopeKind.NATURAL),
     ((*LINE, "rope"), None),
+    ((*END, "kind"), TerminationKind.U_BOLT_CLIPS),
+    ((*END, "kind"), None),
+    ((*END, "made_by"), TerminationMaker.CREW),
+    ((*END, "made_by"), None),
+    ((*END, "rope_diameter"), length("1/2 in")),
     ((*LINE, "grab"), seen(Grab.UPSIDE_DOWN)),
     ((*LINE, "grab_height"), seen(GrabHeight.BELOW)),
     ((*LINE, "splices"), seen(Splices.KNOTTED)),
