@@ -1,19 +1,22 @@
 """Is each lifeline strong enough where its end is made, and of a rope that may hold a life.
 
 A knot keeps the share of the rope that its record states, often half. Whether that loss counts
-against the clause's breaking strength the text does not say: here it does.
+against the clause's breaking strength the text does not say: here it does. A line of wire has
+grabs of its own: a qualified person says that line, grab and absorber are made for each other.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from backspan.core.findings import DoesNotApply
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.model.kit import RopeKind
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
+from backspan.core.sheet.decide import passed_by_a_person
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.limits import limit_of
@@ -64,7 +67,13 @@ def judge_rope(case: Case) -> Iterator[Answer]:
         else:
             inputs.fact("rope_kind", word, at)
         seen = WordSeen(ROPE, one.name, at, inputs, word)
-        yield from seen.against(REFUSED, ROPE, refused=True)
+        for found in seen.against(REFUSED, ROPE, refused=True):
+            yield _of_wire(one, found) if word == RopeKind.WIRE else found
+
+
+def _of_wire(one: Life, found: Finding) -> Finding:
+    need = Need(Decider.QUALIFIED_PERSON, Message("need.lifeline-of-wire", (("line", one.name),)))
+    return passed_by_a_person(found, need, ROPE)
 
 
 def _kind(case: Case, one: Life) -> str | None:

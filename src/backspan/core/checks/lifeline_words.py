@@ -2,17 +2,27 @@
 
 That both its ends were seen is asked by `lifeline`. A lanyard tied to the stage may do where lines
 of their own hold the stage and lock by themselves: a qualified person says so, no word does. What
-was taken over before somebody saw that covers it in no case.
+was taken over before somebody saw that covers it in no case. Nor does it cover riders below a
+second level or a canopy, through which a vertical line holds nobody.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass, replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
+from backspan.core.findings import (
+    Decider,
+    DoesNotApply,
+    Finding,
+    Message,
+    MessageValue,
+    Need,
+)
 from backspan.core.model.topics import Topic
-from backspan.core.sheet.case import Case
+from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
+from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.presence import judge_presence
@@ -20,8 +30,20 @@ from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_seen import AskedWord, WordSeen
 
-TIED = "lifeline-tied"
-ACCEPTED, BY_A_PERSON = "fall.tied-to", "fall.tied-by-person"
+TIED, OVERHEAD = "lifeline-tied", "lifeline-overhead"
+
+
+@dataclass(frozen=True, slots=True)
+class ByPerson:
+    """A word of a lifeline of which one list passes, and another is left to a person."""
+
+    check: str
+    question: str
+    place: Place
+    accepted: str
+    left: str
+    need: Message
+    words: tuple[tuple[str, MessageValue], ...] = ()
 
 
 ROWS = (
@@ -59,7 +81,50 @@ def judge_tied(case: Case) -> Iterator[Answer]:
 
 def _tied(case: Case, one: Life) -> Finding:
     inputs, word = _word(case, one, "tied_to")
-    accepted, left = (in_force_or_practice(case, key) for key in (ACCEPTED, BY_A_PERSON))
+    asked = ByPerson(
+        check=TIED,
+        question=TIED,
+        place=(*one.place, "tied_to"),
+        accepted="fall.tied-to",
+        left="fall.tied-by-person",
+        need=Message("need.tied-to-stage", (("line", one.name),)),
+    )
+    return _judged(inputs, one, word, asked)
+
+
+def judge_overhead(case: Case) -> Iterator[Answer]:
+    """One finding a lifeline and stage: what is above its riders, through which no line hangs."""
+    stages = tuple(each_hung(case, OVERHEAD))
+    for one in each_lifeline(case, OVERHEAD):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        for hung in stages:
+            if isinstance(hung, DoesNotApply):
+                yield replace(hung, subject=one.name, place=one.place)
+            else:
+                yield _overhead(case, one, hung)
+
+
+def _overhead(case: Case, one: Life, hung: Hung) -> Finding:
+    inputs, at = Inputs(case), (*hung.place, "overhead")
+    word = inputs.word("overhead", hung.hung.overhead, EvidenceClass.OBSERVATION, at)
+    stage = hung.hung.stage
+    asked = ByPerson(
+        check=OVERHEAD,
+        question=f"{OVERHEAD} {stage}",
+        place=at,
+        accepted="fall.overhead",
+        left="fall.overhead-by-person",
+        need=Message("need.held-under", (("stage", stage), ("line", one.name))),
+        words=(("stage", stage),),
+    )
+    return _judged(inputs, one, word, asked)
+
+
+def _judged(inputs: Inputs, one: Life, word: str | None, asked: ByPerson) -> Finding:
+    keys = (asked.accepted, asked.left)
+    accepted, left = (in_force_or_practice(inputs.case, key) for key in keys)
     rules, refer = accepted, tuple[Need, ...]()
     ending, met = "missing", None if word is None else False
     if word is not None:
@@ -68,19 +133,22 @@ def _tied(case: Case, one: Life) -> Finding:
             ending, met = "pass", True
         elif all(word in words_of(value) for value in left):
             ending, met, rules = "refer", True, left
-            need = Message("need.tied-to-stage", (("line", one.name),))
-            refer = (Need(Decider.QUALIFIED_PERSON, need),)
+            refer = (Need(Decider.QUALIFIED_PERSON, asked.need),)
     return judge_presence(
         inputs,
-        check=TIED,
+        check=asked.check,
         subject=one.name,
-        place=(*one.place, "tied_to"),
-        message=Message(f"{TIED}.{ending}", (("found", word or ""),)),
+        place=asked.place,
+        message=Message(f"{asked.check}.{ending}", (("found", word or ""), *asked.words)),
         met=met,
         rules=rules,
         refer=refer,
-        question=TIED,
+        question=asked.question,
     )
 
 
-CHECKS = (*(_check(row) for row in ROWS), Check(TIED, Topic.FALL_ARREST, judge_tied))
+CHECKS = (
+    *(_check(row) for row in ROWS),
+    Check(TIED, Topic.FALL_ARREST, judge_tied),
+    Check(OVERHEAD, Topic.FALL_ARREST, judge_overhead),
+)

@@ -10,6 +10,14 @@ FALL: dict[str, str] = {
     "lifeline-strength.missing": "What the lifeline carries at its end is not known.",
     "lifeline-rope.pass": "Found: {found}.",
     "lifeline-rope.fail": "The lifeline's rope: {found}, which holds no life.",
+    "lifeline-rope.refer": (
+        "The lifeline's rope: {found}; whether its grab and its absorber are made for that no word"
+        " says."
+    ),
+    "need.lifeline-of-wire": (
+        "A lifeline of wire: a qualified person says that line, grab and shock absorber of {line}"
+        " are made for each other."
+    ),
     "lifeline-rope.missing": "Of which rope the lifeline is nobody stated.",
     "life-end-kind.pass": "The lifeline ends in: {found}.",
     "life-end-kind.fail": "The lifeline ends in: {found}; what holds such a rope: {listed}.",
@@ -50,6 +58,18 @@ FALL: dict[str, str] = {
     "need.tied-to-stage": (
         "Judge the independent support lines and the locks that stand for lifeline {line}, and"
         " sign for them."
+    ),
+    "lifeline-overhead.pass": "Above the riders of {stage}: {found}.",
+    "lifeline-overhead.fail": (
+        "Above the riders of {stage}: {found}. A vertical line holds nobody there."
+    ),
+    "lifeline-overhead.refer": (
+        "Above the riders of {stage}: {found}. A vertical line does not count there."
+    ),
+    "lifeline-overhead.missing": "What is above the riders of {stage} nobody stated.",
+    "need.held-under": (
+        "How riders under {stage}'s second level are held in place of {line}: vertical lines do"
+        " not count there."
     ),
     "free-fall.pass": "The rider falls freely {found} at the most; {most} is allowed.",
     "free-fall.fail": "The rider falls freely {found}; only {most} is allowed.",

@@ -165,6 +165,7 @@ CHECKS: dict[str, str] = {
     "rope-length": "Length of the suspension rope",
     "lifeline-strength": "Strength of the lifeline",
     "lifeline-end": "How the lifeline's end is made",
+    "lifeline-overhead": "What is above the rider of the lifeline",
     "lifeline-rope": "Rope of the lifeline",
     "lifeline-grab": "Grab on the lifeline",
     "grab-height": "Height of the grab",

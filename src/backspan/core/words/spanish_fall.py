@@ -12,6 +12,14 @@ FALL: dict[str, str] = {
     "lifeline-strength.missing": "No se sabe cuánto resiste la línea de vida en su extremo.",
     "lifeline-rope.pass": "Cuerda de la línea de vida: {found}.",
     "lifeline-rope.fail": "Cuerda de la línea de vida: {found}, que no sostiene ninguna vida.",
+    "lifeline-rope.refer": (
+        "Cuerda de la línea de vida: {found}; si freno y absorbedor están hechos para ella no lo"
+        " dice ninguna palabra."
+    ),
+    "need.lifeline-of-wire": (
+        "Una línea de vida de cable: una persona cualificada dice que línea, freno y absorbedor de"
+        " {line} están hechos unos para otros."
+    ),
     "lifeline-rope.missing": "Nadie declaró de qué cuerda es la línea de vida.",
     "life-end-kind.pass": "La línea de vida acaba en: {found}.",
     "life-end-kind.fail": "La línea de vida acaba en: {found}; lo que sujeta esa cuerda: {listed}.",
@@ -57,6 +65,18 @@ FALL: dict[str, str] = {
     "need.tied-to-stage": (
         "Juzgar las líneas de soporte independientes y los bloqueos que sustituyen la línea de"
         " vida {line}, y firmarlo."
+    ),
+    "lifeline-overhead.pass": "Encima de los ocupantes de {stage}: {found}.",
+    "lifeline-overhead.fail": (
+        "Encima de los ocupantes de {stage}: {found}. Ahí una línea vertical no sujeta a nadie."
+    ),
+    "lifeline-overhead.refer": (
+        "Encima de los ocupantes de {stage}: {found}. Ahí una línea vertical no cuenta."
+    ),
+    "lifeline-overhead.missing": "Nadie declaró qué hay encima de los ocupantes de {stage}.",
+    "need.held-under": (
+        "Cómo están sujetos los ocupantes bajo el segundo nivel de {stage} en lugar de {line}: ahí"
+        " las líneas verticales no cuentan."
     ),
     "free-fall.pass": "El ocupante cae libremente {found} como mucho; se permiten {most}.",
     "free-fall.fail": "El ocupante cae libremente {found}; solo se permiten {most}.",
@@ -125,6 +145,7 @@ WORDS: dict[str, str] = {
 CHECKS: dict[str, str] = {
     "lifeline-strength": "Resistencia de la línea de vida",
     "lifeline-end": "Extremo de la línea de vida",
+    "lifeline-overhead": "Lo que hay encima de quien cuelga de la línea de vida",
     "lifeline-rope": "Cuerda de la línea de vida",
     "lifeline-grab": "Freno en la línea de vida",
     "grab-height": "Altura del freno",

@@ -140,6 +140,9 @@ BY_MESSAGE: dict[str, str] = {
         "Usar una línea cuyo extremo hizo su fabricante o una persona cualificada."
     ),
     "life-end-fits.fail": "Usar un extremo hecho para el diámetro de esta línea de vida.",
+    "lifeline-overhead.fail": (
+        "Retirarlo, o que se proyecte otra manera de sujetar a los ocupantes bajo él."
+    ),
     "lifeline-grab.fail": "Poner un freno hecho para esta cuerda, con el lado correcto arriba.",
     "grab-height.fail": "Llevar el freno a la altura de la argolla D o más arriba.",
     "lifeline-swing.fail": "Colgar la línea de vida donde se trabaja, libre a ambos lados.",

@@ -16,6 +16,7 @@ END: Place = ("kit", "terminations", "SEWN")
 LACKS: tuple[tuple[Place, Any], ...] = (
     ((*ROPE, "breaking_force"), force("5000 lb")),
     ((*ROPE, "kind"), RopeKind.NATURAL),
+    ((*ROPE, "kind"), RopeKind.WIRE),
     ((*LINE, "rope"), None),
     ((*END, "kind"), TerminationKind.U_BOLT_CLIPS),
     ((*END, "kind"), None),
