@@ -81,6 +81,12 @@ def test_each_lifeline_says_of_what_it_is_made(new: Browser, empty: SiteRecord) 
         ("A3", "LANYARD"),
         ("A4", "LANYARD-2"),
     ]
+    people = [one.id for one in project_of(empty).people]
+    new.post(at, **{**there, "line.0.worker": people[0], "line.1.worker": ""})
+    rig = project_of(empty).drops[0].rig
+    assert rig is not None
+    assert [one.worker for one in rig.lines] == [people[0], None]
+    assert fields_of(new.get(at))["line.0.worker"] == people[0]
     new.post(at, **{**there, "lines": ["A3"], "line.0.rope": ""})
     rig = project_of(empty).drops[0].rig
     assert rig is not None

@@ -67,10 +67,19 @@ KIT = (
             "name": "tieback rope",
             "diameter": "3/4 in",
             "breaking_force": "15000 lb",
+        },
+    ),
+    (
+        "rope",
+        {
+            "name": "lifeline",
+            "diameter": "5/8 in",
+            "breaking_force": "9000 lb",
             "elongation": "0.04",
         },
     ),
     ("termination", {"name": "swaged eye", "efficiency": "0.95"}),
+    ("termination", {"name": "sewn eye", "efficiency": "0.9", "rope_diameter": "5/8 in"}),
     (
         "lanyard",
         {
@@ -109,6 +118,8 @@ CHOSEN = {
     "piece": {"kind": "purpose-made steel plate"},
     "stage": {"listed": "tested and listed"},
 }
+#: What is chosen of a kind of thing beside that, by its name.
+CHOSEN_OF = {"lifeline": {"kind": "synthetic fibre"}, "sewn eye": {"kind": "sewn eye"}}
 UNITS = (
     ("hoist|HM-1000", "H-1, H-2"),
     ("rope|5-16-WIRE", "W-1, W-2"),
@@ -146,10 +157,14 @@ LEFT_CHOSEN = {
 RIG_CHOSEN = {
     "stage": "ST-1",
     "lines": ["A3", "A4"],
-    "line-rope": "TIEBACK-ROPE",
-    "line-end": "SWAGED-EYE",
+    "line-rope": "LIFELINE",
+    "line-end": "SEWN-EYE",
     "line-lanyard": "LANYARD",
 }
+
+
+#: Whose each of these lines is, once they are there.
+WHOSE = {"line.0.worker": "TERN", "line.1.worker": "QUILL"}
 
 
 #: The first drop, and what of it is taped.
@@ -225,7 +240,7 @@ def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
             typed |= {"ratings.0.load": "5000 lb"}
         hand.fill(f"/set-up/anchors?like={like}" if like else "/set-up/anchors", typed, chosen)
     for kind, said in KIT:
-        hand.fill(f"/set-up/kit/{kind}", said, CHOSEN[kind])
+        hand.fill(f"/set-up/kit/{kind}", said, CHOSEN[kind] | CHOSEN_OF.get(said["name"], {}))
     for of, tags in UNITS:
         hand.fill("/set-up/units", {"tags": tags}, {"of": of})
     hand.fill(
@@ -245,6 +260,7 @@ def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
         {"edge": "MAIN-ROOF/S", **{f"{one}:evidence": "measured" for one in TAPED}},
     )
     hand.fill("/set-up/drops/S1/rig", {"riders": "2"}, RIG_CHOSEN)
+    hand.fill("/set-up/drops/S1/rig", {}, WHOSE)
     hand.fill("/set-up/drops/S1/point", LEFT_TYPED, LEFT_CHOSEN)
     hand.fill("/set-up/drops/S1/point?like=L", {}, {"tiebacks.0.anchor": "A2"})
     return hand

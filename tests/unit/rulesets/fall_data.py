@@ -39,3 +39,58 @@ FALL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "plausible.least-drop-height": ("8 ft", LENGTH),
     "plausible.most-below-ground": ("3 ft", LENGTH),
 }
+
+#: What is no anchor, as a project may spell it.
+BARRED = frozenset(
+    {
+        *(
+            "vent",
+            "vents",
+            "pipe",
+            "pipes",
+            "piping",
+        ),
+        *(
+            "standpipe",
+            "standpipes",
+            "conduit",
+            "conduits",
+            "outrigger",
+        ),
+        *(
+            "outriggers",
+            "counterweight",
+            "counterweights",
+            "parapet clamp",
+            "parapet clamps",
+        ),
+        *(
+            "tubo",
+            "tubos",
+            "tubería",
+            "tuberías",
+            "tuberia",
+        ),
+        *(
+            "tuberias",
+            "respiradero",
+            "respiraderos",
+            "conducto",
+            "conductos",
+        ),
+        *(
+            "bajante",
+            "bajantes",
+            "columna seca",
+            "columna húmeda",
+            "contrapeso",
+        ),
+        *(
+            "contrapesos",
+            "pescante",
+            "pescantes",
+            "mordaza de pretil",
+            "abrazadera de pretil",
+        ),
+    }
+)

@@ -27,7 +27,7 @@ from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import Limit, Mark, WordList
 from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
-from tests.unit.rulesets.fall_data import FALL_LIMITS, FALL_WORDS
+from tests.unit.rulesets.fall_data import BARRED, FALL_LIMITS, FALL_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
 from tests.unit.rulesets.stage_data import STAGE_COPIED, STAGE_LIMITS, STAGE_WORDS
@@ -148,6 +148,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "tolerance.tieback-angle": ("2 deg", ANGLE),
     "tolerance.plan-position": ("3 in", LENGTH),
     "anchor.lifeline-load": ("5000 lb", FORCE),
+    "anchor.least-apart": ("6 in", LENGTH),
     "line.least-clips": ("3", RATIO),
     "line.least-drum-turns": ("4", RATIO),
     "bearing.pad-spread": ("1", RATIO),
@@ -210,6 +211,7 @@ WORDS_OF: Mapping[str, Collection[str]] = {
     "line.pin": set(Pin) - {Pin.NOT_MOUSED, Pin.OPEN},
     "line.thimble": {Found.SOUND},
     "line.thimble-at-socket": {Found.SOUND, Found.NONE_NEEDED},
+    "anchor.refused-kinds": BARRED,
     "line.refused-clips": {TerminationKind.U_BOLT_CLIPS},
     "line.refused-knot": {TerminationKind.KNOT, TerminationKind.SEWN},
     "line.end-maker": {TerminationMaker.ROPE_MAKER, TerminationMaker.QUALIFIED_PERSON},

@@ -1,7 +1,11 @@
 """May each anchor be used for what hangs on it, and does nothing else hang where a life does.
 
 An anchor that a lifeline shares with any other line is no independent line of defence, whatever it
-was tested for. Two tiebacks on one anchor may be meant: an engineer has to say so, with the load.
+was tested for; two names of one thing are one anchor, so anchors that stand too close are measured
+again. Two tiebacks on one anchor may be meant: an engineer has to say so, with the load.
+
+What an anchor is is written freely. Pipes, vents and the rig's own parts are refused by their
+words, wherever they stand in that text.
 """
 
 from __future__ import annotations
@@ -13,18 +17,20 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Mess
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor, AnchorStanding, AnchorUse
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import total
-from backspan.core.quantities import FORCE, Amount
+from backspan.core.numbers import root, smaller, surely_below, total
+from backspan.core.quantities import FORCE, LENGTH, Amount
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_force_or_practice
-from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.witness import EvidenceClass, words_of
+from backspan.core.sheet.words_within import words_within
 
 USE, ALONE = "anchor-use", "lifeline-alone"
-KEY = "anchor.lifeline-alone"
+KEY, APART, REFUSED = "anchor.lifeline-alone", "anchor.least-apart", "anchor.refused-kinds"
 _USES = {"tieback": AnchorUse.TIEBACK, "lifeline": AnchorUse.FALL_ARREST}
 
 
@@ -79,8 +85,48 @@ def judge_alone(case: Case) -> Iterator[Answer]:
             for _, other in every
             if other.anchor == line.anchor and other.name != line.name
         )
+        near = () if others else _near(case, line.anchor)
         for rule in rules:
-            yield _alone(case, line, others, rule)
+            yield _too_near(case, line, near, rule) if near else _alone(case, line, others, rule)
+
+
+def _near(case: Case, anchor: str) -> tuple[tuple[str, float], ...]:
+    """The other anchors in use that stand so near that they may be the same thing."""
+    least = limit_of(needed_value(case.practice, APART), LENGTH)
+    known = _anchors(case.project)
+    x, y = known[anchor][0].at
+    found = []
+    for other in dict.fromkeys(line.anchor for _, line in _every(case)):
+        if other == anchor or other not in known:
+            continue
+        across, up = (there - here for there, here in zip(known[other][0].at, (x, y), strict=True))
+        apart = root(across * across + up * up)
+        if surely_below(apart, limit=least):
+            found.append((other, apart))
+    return tuple(found)
+
+
+def _too_near(
+    case: Case, line: Line, near: tuple[tuple[str, float], ...], rule: SelectedValue
+) -> Finding:
+    """A lifeline of whose anchor nobody can tell that it is another thing than its neighbour."""
+    inputs, place = Inputs(case), _anchors(case.project)[line.anchor][1]
+    inputs.fact("anchor", line.anchor, case.place)
+    words: tuple[tuple[str, MessageValue], ...] = (
+        ("anchor", line.anchor),
+        ("others", tuple(name for name, _ in near)),
+        ("apart", Amount(smaller(*(apart for _, apart in near)), LENGTH)),
+    )
+    inputs.not_stated.append(Need(Decider.MEASURER, Message("need.anchors-apart", words)))
+    return judge_presence(
+        inputs,
+        check=ALONE,
+        subject=line.name,
+        place=place,
+        message=Message("alone.near", words),
+        met=None,
+        rules=(rule, needed_value(case.practice, APART)),
+    )
 
 
 def _alone(case: Case, line: Line, others: tuple[str, ...], rule: SelectedValue) -> Finding:
@@ -101,8 +147,12 @@ def _alone(case: Case, line: Line, others: tuple[str, ...], rule: SelectedValue)
 def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
     inputs, wanted = Inputs(case), _USES[line.kind]
     inputs.fact("anchor_standing", str(anchor.standing), (*place, "standing"))
+    inputs.fact("anchor_kind", anchor.kind, (*place, "kind"))
+    refused = needed_value(case.practice, REFUSED)
+    barred = words_within(anchor.kind, words_of(refused))
     words: tuple[tuple[str, MessageValue], ...] = (
         ("anchor", anchor.id),
+        ("kind", anchor.kind),
         ("use", str(wanted)),
         ("uses", tuple(str(use) for use in anchor.uses)),
     )
@@ -110,6 +160,8 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
     ending, refer = "pass", tuple[Need, ...]()
     if anchor.standing is AnchorStanding.OUT_OF_SERVICE:
         met, ending = False, "out"
+    elif barred:
+        met, ending = False, "barred"
     elif not anchor.uses:
         inputs.want("anchor_uses", EvidenceClass.OBSERVATION, (*place, "uses"), Decider.OWNER)
         met, ending = None, "missing"
@@ -125,6 +177,7 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
         place=place,
         message=Message(f"anchor-use.{ending}", words),
         met=met,
+        rules=(refused,) if barred else (),
         refer=refer,
     )
 

@@ -1,4 +1,8 @@
-"""Is there a sound lifeline for everybody who rides, visitors among them."""
+"""Is there a sound lifeline for everybody who rides, visitors among them.
+
+A line counts for the person whose it is: two lines of one worker hold one rider. Whose a line is
+that names nobody is not known, and is asked where the others do not suffice.
+"""
 
 from __future__ import annotations
 
@@ -8,6 +12,7 @@ from dataclasses import dataclass, replace
 from backspan.core.findings import DoesNotApply, Message
 from backspan.core.model.rigs import Found, Lifeline
 from backspan.core.model.topics import Topic
+from backspan.core.numbers import surely_above
 from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
@@ -37,8 +42,23 @@ def work(sheet: Sheet, one: Asked[Riding]) -> Iterator[Compared]:
     if lines is None:
         sheet.want("lifelines", one.subject.place)
     else:
-        there = float(len([line for line in lines if not _useless(line)]))
+        there = _lines(sheet, riders, lines, one.subject.place)
     yield Compared(riders, there, counts=(("riders", riders), ("lines", there)))
+
+
+def _lines(sheet: Sheet, riders: float, lines: tuple[Lifeline, ...], place: Place) -> float:
+    """How many lines hold a rider each; unknown where that depends on whose a line is."""
+    useful = [line for line in lines if not _useless(line)]
+    held = float(len({line.worker for line in useful if line.worker is not None}))
+    nobodys = [line for line in useful if line.worker is None]
+    at_best = held + len(nobodys)
+    if not surely_above(riders, limit=held):
+        return held
+    if surely_above(riders, limit=at_best):
+        return at_best
+    for line in nobodys:
+        sheet.want("worker", (*place, line.id))
+    return UNKNOWN
 
 
 def _useless(line: Lifeline) -> bool:

@@ -176,9 +176,13 @@ SENTENCES: dict[str, str] = {
     "seen.pass": "Found: {found}.",
     "seen.fail": "Found: {found}. Nobody rides until it is put right.",
     "seen.missing": "Nobody stated what was found.",
-    "heads.pass": "For {riders} on the stage there are so many sound lifelines: {lines}.",
-    "heads.fail": "For {riders} on the stage there are only so many lifelines: {lines}.",
-    "heads.missing": "Riders cannot be counted against lifelines from what is stated.",
+    "heads.pass": (
+        "For {riders} on the stage there are so many sound lifelines of a rider each: {lines}."
+    ),
+    "heads.fail": (
+        "For {riders} on the stage there are only so many lifelines of a rider each: {lines}."
+    ),
+    "heads.missing": "Riders cannot be counted against lifelines of their own from what is stated.",
     "label-state.pass": "Label of the beam: {found}.",
     "label-state.fail": "Label of the beam: {found}. Do not use the beam.",
     "label-state.missing": "The state of the beam's label is not recorded.",

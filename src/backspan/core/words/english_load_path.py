@@ -14,6 +14,7 @@ LOAD_PATH: dict[str, str] = {
     "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
     "anchor-use.pass": "Anchor {anchor} is in service and for this: {use}.",
     "anchor-use.out": "Anchor {anchor} is out of service.",
+    "anchor-use.barred": "Anchor {anchor} is a {kind}: no line of a stage may end there.",
     "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",
     "anchor-use.missing": "What anchor {anchor} may be used for is not stated.",
     "anchor-use.conditional": "Anchor {anchor} is in service on a condition.",
@@ -21,6 +22,10 @@ LOAD_PATH: dict[str, str] = {
         "Anchor {anchor} holds {lines}: their hoists are rated for {load} together."
     ),
     "alone.pass": "Nothing else goes to anchor {anchor}.",
+    "alone.near": "Anchors {anchor} and {others} are {apart} apart: one thing, or two?",
+    "need.anchors-apart": (
+        "Measure anchors {anchor} and {others} again, which are {apart} apart, and tell them apart."
+    ),
     "alone.shared": "Anchor {anchor} also holds {others}: the lifeline is not independent.",
     "tieback-end.pass": "The tieback ends on anchor {anchor}.",
     "tieback-end.fail": "The tieback ends on a {found}: nothing may be tied to it.",

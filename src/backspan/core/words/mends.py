@@ -70,6 +70,7 @@ BY_MESSAGE: dict[str, str] = {
     "step-on-deck.fail": "Measure again where it is placed; it has to be on the deck.",
     "hoists-by-half.fail": "Take load off the stage, or use hoists that lift more.",
     "anchor-use.out": "Tie to an anchor that is in service.",
+    "anchor-use.barred": "Tie to a structural anchor made for it.",
     "anchor-use.not-for-it": "Tie to an anchor whose papers allow it.",
     "tieback-end.fail": "Tie to an anchor whose papers allow it, or to structure that is judged.",
     "tieback-angle.fail": "Tie straight back, or with a pair from both sides of the beam.",

@@ -103,6 +103,7 @@ FALL: dict[str, str] = {
 INPUTS: dict[str, str] = {
     "grab": "cómo está puesto el freno en la línea de vida",
     "grab_height": "a qué altura lleva el ocupante el freno",
+    "worker": "de quién es la línea de vida",
     "swing": "a qué distancia lateral de la línea de vida se trabaja",
     "harness": "estado de arnés y cabo",
     "splices": "nudos y empalmes en la línea de vida",

@@ -16,6 +16,9 @@ LOAD_PATH: dict[str, str] = {
     ),
     "anchor-use.pass": "El anclaje {anchor} está en servicio y sirve para esto: {use}.",
     "anchor-use.out": "El anclaje {anchor} está fuera de servicio.",
+    "anchor-use.barred": (
+        "El anclaje {anchor} es: {kind}; ahí no puede acabar ninguna línea de una plataforma."
+    ),
     "anchor-use.not-for-it": (
         "El anclaje {anchor} no es para {use}; sus documentos permiten: {uses}."
     ),
@@ -25,6 +28,10 @@ LOAD_PATH: dict[str, str] = {
         "El anclaje {anchor} sujeta {lines}: la carga nominal de sus aparejos suma {load}."
     ),
     "alone.pass": "Nada más va al anclaje {anchor}.",
+    "alone.near": "Los anclajes {anchor} y {others} están a {apart}: ¿una cosa o dos?",
+    "need.anchors-apart": (
+        "Medir otra vez los anclajes {anchor} y {others}, que están a {apart}, y distinguirlos."
+    ),
     "alone.shared": (
         "El anclaje {anchor} sujeta también {others}: la línea de vida no es independiente."
     ),

@@ -55,6 +55,7 @@ BY_MESSAGE: dict[str, str] = {
     "step-on-deck.fail": "Medir otra vez dónde está; tiene que estar sobre la plataforma.",
     "hoists-by-half.fail": "Quitar carga de la plataforma, o usar aparejos que levanten más.",
     "anchor-use.out": "Amarrar a un anclaje que esté en servicio.",
+    "anchor-use.barred": "Amarrar a un anclaje estructural hecho para ello.",
     "anchor-use.not-for-it": "Amarrar a un anclaje cuyos papeles lo permitan.",
     "tieback-end.fail": "Amarrar a un anclaje permitido, o a una estructura que alguien juzgue.",
     "tieback-angle.fail": "Amarrar en perpendicular, o con un par desde ambos lados de la viga.",

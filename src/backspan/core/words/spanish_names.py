@@ -87,6 +87,7 @@ INPUTS: dict[str, str] = {
     "fulcrum": "sobre qué apoya la viga",
     "anchor": "anclaje",
     "anchor_standing": "situación del anclaje",
+    "anchor_kind": "qué es el anclaje",
     "anchor_uses": "para qué puede usarse el anclaje",
     "tag": "número de identificación de la unidad misma",
     "condition": "estado de la unidad",

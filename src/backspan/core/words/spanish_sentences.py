@@ -222,11 +222,12 @@ SENTENCES: dict[str, str] = {
     "seen.fail": "Encontrado: {found}. Nadie sube hasta que se corrija.",
     "seen.missing": "Nadie declaró qué se encontró.",
     "heads.pass": (
-        "Para {riders} personas en la plataforma hay este número de líneas de vida en buen estado:"
-        " {lines}."
+        "Para {riders} personas en la plataforma hay este número de líneas de vida en buen estado,"
+        " de una persona cada una: {lines}."
     ),
     "heads.fail": (
-        "Para {riders} personas en la plataforma hay solo este número de líneas de vida: {lines}."
+        "Para {riders} personas en la plataforma hay solo este número de líneas de vida, de una"
+        " persona cada una: {lines}."
     ),
     "heads.missing": (
         "Las personas a bordo no pueden contarse frente a las líneas de vida con lo que está"

@@ -86,19 +86,24 @@ def of_riders(project: Project, drop: Drop) -> tuple[Ask, ...]:
 LINE_KIT = {"line-rope": "rope", "line-end": "termination", "line-lanyard": "lanyard"}
 _OF_ALL = ("Rope of lifelines set up here", "Its end at the anchor", "Lanyard on each")
 _OF_ONE = ("rope", "its end at the anchor", "lanyard")
+#: Whose a line is, chosen for each by itself: no two riders share one.
+_WHOSE = "worker"
 
 
 def _of_lines(project: Project, there: Rig | None) -> Iterator[Ask]:
-    """What each line that is there is made of: two riders need not wear the same lanyard."""
+    """What each line there is made of, and whose: two riders need not wear the same lanyard."""
     for number, line in enumerate(() if there is None else there.lines):
         at = "" if line.anchor in {None, line.id} else f" from {line.anchor}"
         for field, label in zip(LINE_KIT.values(), _OF_ONE, strict=True):
             name, told = f"{_OF_LINE}.{number}.{field}", f"Lifeline {line.id}{at}: {label}"
             yield Ask(name, told, words=things(project, field), value=getattr(line, field) or "")
+        whose = f"Lifeline {line.id}{at}: whose it is"
+        people = tuple((one.id, f"{one.name}, {one.role}") for one in project.people)
+        yield Ask(f"{_OF_LINE}.{number}.{_WHOSE}", whose, words=people, value=line.worker or "")
 
 
 def lines_as_said(there: Rig, sent: Iterable[Ask]) -> tuple[Lifeline, ...]:
-    """The lines that are there, each made of what was chosen for it."""
+    """The lines that are there, each made of what was chosen for it, and whose."""
     named = {one.name: one.value for one in sent}
 
     def chosen(number: int, line: Lifeline, field: str) -> str | None:
@@ -110,6 +115,7 @@ def lines_as_said(there: Rig, sent: Iterable[Ask]) -> tuple[Lifeline, ...]:
             rope=chosen(number, line, "rope"),
             termination=chosen(number, line, "termination"),
             lanyard=chosen(number, line, "lanyard"),
+            worker=chosen(number, line, _WHOSE),
         )
         for number, line in enumerate(there.lines)
     )
@@ -135,7 +141,8 @@ def said_of_rig(there: Rig) -> dict[str, Any]:
     data: dict[str, Any] = {"lines": [one.anchor for one in lines]}
     data["stage"] = there.stages[0].stage if there.stages else ""
     data |= kit_of_lines(there)
-    data[_OF_LINE] = [{field: getattr(one, field) for field in LINE_KIT.values()} for one in lines]
+    fields = (*LINE_KIT.values(), _WHOSE)
+    data[_OF_LINE] = [{field: getattr(one, field) for field in fields} for one in lines]
     return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
 
 

@@ -239,6 +239,8 @@ RIGS = [
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.OUT_OF_SERVICE),
     put(PROJECT, (*ANCHOR, "standing"), AnchorStanding.CONDITIONAL),
     put(PROJECT, (*ANCHOR, "uses"), ()),
+    put(PROJECT, (*ANCHOR, "kind"), "vent pipe"),
+    put(PROJECT, ("site", "roofs", "ROOF", "anchors", "A3", "at"), at(PROJECT, (*ANCHOR, "at"))),
     replace(
         put(PROJECT, (*ANCHOR, "inspected"), "2025-12-01"), anchor_dates_required_by="roof rules"
     ),

@@ -1,0 +1,18 @@
+"""Which words of a list stand in a text that somebody wrote freely."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+_WORD = re.compile(r"\w+")
+
+
+def words_within(text: str, listed: Iterable[str]) -> tuple[str, ...]:
+    """Those of `listed` that the text has as whole words, in any case of letters."""
+    said = _plain(text)
+    return tuple(one for one in listed if _plain(one) in said)
+
+
+def _plain(text: str) -> str:
+    return f" {' '.join(_WORD.findall(text.casefold()))} "
