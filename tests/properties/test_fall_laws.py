@@ -12,7 +12,7 @@ from backspan.core.findings import Verdict
 from backspan.core.model.kit import RopeKind
 from backspan.core.model.project import Project
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
-from backspan.core.quantities import RATIO
+from backspan.core.quantities import RATIO, Amount
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings, inches
 from tests.unit.core.rigs import PROJECT, RIG, at, force, put, seen, stated
@@ -113,6 +113,29 @@ def test_what_nobody_stated_never_makes_a_pass(rig: Project, place: Place) -> No
     left = all_findings(put(rig, place, None), "fall-clearance")
     whole = [one for one in left.values() if one.subject == "D/LL1"]
     assert any(one.verdict is not Verdict.PASS for one in whole)
+
+
+def needed(project: Project) -> float:
+    """How much height a fall takes on the first line."""
+    (found,) = [
+        one
+        for one in all_findings(project, "fall-clearance").values()
+        if one.subject == "D/LL1" and one.question == "fall-clearance"
+    ]
+    (amount,) = [value for name, value in found.message.values if name == "needed"]
+    assert isinstance(amount, Amount)
+    return amount.value
+
+
+@pytest.mark.law("fall-clearance")
+@given(falls(), inches(120, 2400), st.floats(0.0, 1.5))
+def test_lower_on_the_line_never_needs_less_clearance(rig: Project, height: Any, by: float) -> None:
+    place: Place = ("drops", "D", "height")
+    stands = at(rig, place)
+    short = put(rig, place, put_value(stands, height.value))
+    tall = put(rig, place, put_value(stands, height.value * (1 + by)))
+    assert needed(tall) >= needed(short)
+    no_worse(tall, short, "fall-clearance")
 
 
 @pytest.mark.law("lifeline-strength")

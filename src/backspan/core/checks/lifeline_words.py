@@ -4,6 +4,9 @@ That both its ends were seen is asked by `lifeline`. A lanyard tied to the stage
 of their own hold the stage and lock by themselves: a qualified person says so, no word does. What
 was taken over before somebody saw that covers it in no case. Nor does it cover riders below a
 second level or a canopy, through which a vertical line holds nobody.
+
+That a rider works close below a line is no answer where the line goes over the edge beside the
+drop: the word is asked again.
 """
 
 from __future__ import annotations
@@ -20,17 +23,21 @@ from backspan.core.findings import (
     Need,
 )
 from backspan.core.model.topics import Topic
+from backspan.core.numbers import surely_above, surely_below
+from backspan.core.quantities import LENGTH, Amount
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_seen import AskedWord, WordSeen
 
 TIED, OVERHEAD = "lifeline-tied", "lifeline-overhead"
+SWING, TAPED = "lifeline-swing", "tolerance.taped-length"
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +57,7 @@ ROWS = (
     AskedWord("lifeline-grab", "grab", "fall.grab"),
     AskedWord("grab-height", "grab_height", "fall.grab-height"),
     AskedWord("lifeline-splices", "splices", "fall.splices"),
-    AskedWord("lifeline-swing", "swing", "fall.swing"),
+    AskedWord(SWING, "swing", "fall.swing"),
     AskedWord("rider-harness", "harness", "fall.harness"),
 )
 
@@ -63,9 +70,43 @@ def _check(row: AskedWord) -> Check:
                 continue
             inputs, word = _word(case, one, row.field)
             seen = WordSeen(row.check, one.name, (*one.place, row.field), inputs, word)
-            yield from seen.against(row.key, row.check)
+            aside = _aside(case, one) if row.check == SWING else None
+            for found in seen.against(row.key, row.check):
+                if aside is None or found.message.id != f"{SWING}.pass":
+                    yield found
+                else:
+                    yield _swings(case, one, found, aside)
 
     return Check(row.check, Topic.FALL_ARREST, judge)
+
+
+def _aside(case: Case, one: Life) -> float | None:
+    """The station of a line that goes over the edge beside its drop, beyond what a tape is off."""
+    station, drop = one.line.station, case.drop
+    off = limit_of(needed_value(case.practice, TAPED), LENGTH)
+    if station is None:
+        return None
+    before = surely_below(station, limit=drop.start - off)
+    beyond = surely_above(station, limit=drop.start + drop.width.value + off)
+    return station if before or beyond else None
+
+
+def _swings(case: Case, one: Life, found: Finding, station: float) -> Finding:
+    """The word that somebody works close below a line, which its place contradicts."""
+    inputs, word = _word(case, one, "swing")
+    at = (*one.place, "swing")
+    inputs.want("swing", EvidenceClass.OBSERVATION, at)
+    told = (("found", word or ""), ("station", Amount(station, LENGTH)))
+    return judge_presence(
+        inputs,
+        check=SWING,
+        subject=one.name,
+        place=at,
+        message=Message(f"{SWING}.aside", told),
+        met=None,
+        rules=found.rules,
+        question=SWING,
+    )
 
 
 def _word(case: Case, one: Life, field: str) -> tuple[Inputs, str | None]:

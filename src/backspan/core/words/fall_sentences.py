@@ -41,6 +41,10 @@ FALL: dict[str, str] = {
     "grab-height.missing": "Where the rider keeps the grab nobody stated.",
     "lifeline-swing.pass": "Found: {found}.",
     "lifeline-swing.fail": "Found: {found}. A fall swings, and ends lower than it began.",
+    "lifeline-swing.aside": (
+        "Found: {found}. The line goes over the edge at {station}, beside the drop: whoever falls"
+        " swings."
+    ),
     "lifeline-swing.missing": "How far to the side of the lifeline its rider works nobody stated.",
     "rider-harness.pass": "Found: {found}.",
     "rider-harness.fail": "Harness or lanyard: {found}. It is out of use.",

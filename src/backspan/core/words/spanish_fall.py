@@ -48,6 +48,10 @@ FALL: dict[str, str] = {
     "grab-height.missing": "Nadie declaró a qué altura lleva el ocupante el freno.",
     "lifeline-swing.pass": "Encontrado: {found}.",
     "lifeline-swing.fail": "Encontrado: {found}. Una caída oscila y acaba más abajo.",
+    "lifeline-swing.aside": (
+        "Encontrado: {found}. La línea pasa el borde en {station}, al lado de la bajada: quien cae"
+        " oscila."
+    ),
     "lifeline-swing.missing": "Nadie declaró a qué distancia lateral de la línea se trabaja.",
     "rider-harness.pass": "Encontrado: {found}.",
     "rider-harness.fail": "Arnés o cabo: {found}. Queda fuera de uso.",

@@ -27,6 +27,7 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LINE, "grab_height"), seen(GrabHeight.BELOW)),
     ((*LINE, "splices"), seen(Splices.KNOTTED)),
     ((*LINE, "swing"), seen(Swing.WIDE)),
+    ((*LINE, "station"), length("40 ft").value),
     ((*LINE, "harness"), seen(HarnessState.WORN)),
     *(((*LINE, name), None) for name in ("swing", "harness")),
     ((*LINE, "tied_to"), seen(TiedTo.STAGE)),
