@@ -152,7 +152,7 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
     barred = words_within(anchor.kind, words_of(refused))
     words: tuple[tuple[str, MessageValue], ...] = (
         ("anchor", anchor.id),
-        ("kind", anchor.kind),
+        ("called", anchor.kind),
         ("use", str(wanted)),
         ("uses", tuple(str(use) for use in anchor.uses)),
     )

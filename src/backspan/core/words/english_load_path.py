@@ -14,7 +14,7 @@ LOAD_PATH: dict[str, str] = {
     "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
     "anchor-use.pass": "Anchor {anchor} is in service and for this: {use}.",
     "anchor-use.out": "Anchor {anchor} is out of service.",
-    "anchor-use.barred": "Anchor {anchor} is a {kind}: no line of a stage may end there.",
+    "anchor-use.barred": "Anchor {anchor} is a {called}: no line of a stage may end there.",
     "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",
     "anchor-use.missing": "What anchor {anchor} may be used for is not stated.",
     "anchor-use.conditional": "Anchor {anchor} is in service on a condition.",

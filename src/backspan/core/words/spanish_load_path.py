@@ -17,7 +17,7 @@ LOAD_PATH: dict[str, str] = {
     "anchor-use.pass": "El anclaje {anchor} está en servicio y sirve para esto: {use}.",
     "anchor-use.out": "El anclaje {anchor} está fuera de servicio.",
     "anchor-use.barred": (
-        "El anclaje {anchor} es: {kind}; ahí no puede acabar ninguna línea de una plataforma."
+        "El anclaje {anchor} es: {called}; ahí no puede acabar ninguna línea de una plataforma."
     ),
     "anchor-use.not-for-it": (
         "El anclaje {anchor} no es para {use}; sus documentos permiten: {uses}."

@@ -108,12 +108,17 @@ def places(text: str) -> list[str]:
     return sorted(name for _, name, _, _ in string.Formatter().parse(text) if name)
 
 
+#: Lists that are held against what people write freely, and so hold words of both languages.
+OF_FREE_TEXT = {"anchor.refused-kinds"}
+
+
 def words_of_rules() -> set[str]:
-    """Every word of the lists in the rule sets."""
+    """Every word of the lists in the rule sets that is one of the model's."""
     return {
         word
         for rules in LIBRARY.rule_sets
         for value in rules.values
+        if value.key not in OF_FREE_TEXT
         for reading in value.readings
         if isinstance(reading.content, WordList)
         for word in reading.content.words
