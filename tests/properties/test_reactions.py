@@ -79,7 +79,8 @@ def layouts() -> list[Layout]:
 
 def by_program(one: Layout, load: float) -> tuple[float, float]:
     """Front, as the fulcrum carries it, and rear, negative where the tail would lift."""
-    tail = 1.0
+    # So long that each of the rear stands has the beam over it.
+    tail = 9.0
     length = 2.0 * (one.reach + one.middle) if one.reach + one.middle > 0.0 else 1.0
     rig = PROJECT
     for place, value in (

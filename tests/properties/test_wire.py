@@ -79,7 +79,9 @@ def possible(stated: StatedValue[Any], short: ShortForm) -> StatedValue[Any]:
     if short.sign is not Sign.ANY:
         value = abs(value) or type(value)(1)
     planned = stated.planned if short.sign is Sign.ANY else value
-    if short.sign is Sign.POSITIVE:
+    if short.sign is Sign.SHARE:
+        value = planned = min(value, type(value)(1))
+    if short.sign in {Sign.POSITIVE, Sign.SHARE}:
         tolerance = None
     elif tolerance is not None:
         tolerance = abs(tolerance)

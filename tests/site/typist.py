@@ -99,6 +99,7 @@ KIT = (
             "label.most_pieces": "40",
             "label.most_load": "1250 lb",
             "label.most_reach": "6 ft",
+            "label.least_backspan": "8 ft",
         },
     ),
     ("piece", {"name": "55 lb plate", "mass": "55 lb", "length_on_beam": "2 in"}),

@@ -32,7 +32,8 @@ LENGTHS: dict[str, Place] = {
     "gap": ("stack", "tail_gap"),
 }
 
-(ROOF,) = PROJECT.site.roofs
+#: Lower than the rig's drop goes, so that what reaches below the ground is drawn too.
+ROOF = replace(PROJECT.site.roofs[0], level=length("100 ft"))
 
 
 def metres(text: str) -> float:

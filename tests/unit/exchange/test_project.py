@@ -103,7 +103,7 @@ def test_the_same_anchor_id_twice_names_both_lines() -> None:
 
 MANY = (
     ("number: T-100", "nmber: T-100"),
-    ("level: {value: 100 ft", "level: {value: 100"),
+    ("level: {value: 130 ft", "level: {value: 130"),
     ("uses: [tieback, fall arrest]", "uses: [tieback, fal arrest]"),
     ("inspected: 2026-03-03", "inspected: 2026-03-34"),
     ("name: P. Ennis, role: owner's engineer", "name: P. Ennis"),

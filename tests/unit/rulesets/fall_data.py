@@ -6,7 +6,7 @@ from collections.abc import Collection, Mapping
 
 from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
-from backspan.core.model.stages import Overhead
+from backspan.core.model.stages import Along, Overhead
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension
 
 FALL_WORDS: Mapping[str, Collection[str]] = {
@@ -18,6 +18,8 @@ FALL_WORDS: Mapping[str, Collection[str]] = {
         *(TerminationKind.SWAGED, TerminationKind.SPLICED, TerminationKind.POURED_SOCKET)
     },
     "fall.end-maker": {TerminationMaker.ROPE_MAKER, TerminationMaker.QUALIFIED_PERSON},
+    "fall.along": {Along.NOTHING},
+    "fall.along-by-person": {Along.GUIDED},
     "fall.overhead": {Overhead.NOTHING},
     "fall.overhead-by-person": {Overhead.OWN_LINES},
     "fall.grab": {Grab.MATCHED},

@@ -3,7 +3,8 @@
 That both its ends were seen is asked by `lifeline`. A lanyard tied to the stage may do where lines
 of their own hold the stage and lock by themselves: a qualified person says so, no word does. What
 was taken over before somebody saw that covers it in no case. Nor does it cover riders below a
-second level or a canopy, through which a vertical line holds nobody.
+second level or a canopy, through which a vertical line holds nobody, nor those of a stage that is
+kept off something along its way: they may fall onto that, high above what is clear below.
 
 That a rider works close below a line is no answer where the line goes over the edge beside the
 drop: the word is asked again.
@@ -13,6 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from typing import Any
 
 from backspan.core.findings import (
     Decider,
@@ -36,7 +38,7 @@ from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_seen import AskedWord, WordSeen
 
-TIED, OVERHEAD = "lifeline-tied", "lifeline-overhead"
+TIED = "lifeline-tied"
 SWING, TAPED = "lifeline-swing", "tolerance.taped-length"
 
 
@@ -53,6 +55,20 @@ class ByPerson:
     words: tuple[tuple[str, MessageValue], ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class OfStage:
+    """A word of a stage, and the list of those with which a vertical line holds its riders."""
+
+    check: str
+    way: tuple[str, ...]
+    accepted: str
+    need: str
+
+
+OF_STAGE = (
+    OfStage("lifeline-overhead", ("overhead",), "fall.overhead", "need.held-under"),
+    OfStage("lifeline-ledge", ("found", "along"), "fall.along", "need.past-ledge"),
+)
 ROWS = (
     AskedWord("lifeline-grab", "grab", "fall.grab"),
     AskedWord("grab-height", "grab_height", "fall.grab-height"),
@@ -133,31 +149,38 @@ def _tied(case: Case, one: Life) -> Finding:
     return _judged(inputs, one, word, asked)
 
 
-def judge_overhead(case: Case) -> Iterator[Answer]:
-    """One finding a lifeline and stage: what is above its riders, through which no line hangs."""
-    stages = tuple(each_hung(case, OVERHEAD))
-    for one in each_lifeline(case, OVERHEAD):
-        if isinstance(one, DoesNotApply):
-            yield one
-            continue
-        for hung in stages:
-            if isinstance(hung, DoesNotApply):
-                yield replace(hung, subject=one.name, place=one.place)
-            else:
-                yield _overhead(case, one, hung)
+def _of_stage(row: OfStage) -> Check:
+    """One finding a lifeline and stage, by a word of the stage that tells of its riders' fall."""
+
+    def judge(case: Case) -> Iterator[Answer]:
+        stages = tuple(each_hung(case, row.check))
+        for one in each_lifeline(case, row.check):
+            if isinstance(one, DoesNotApply):
+                yield one
+                continue
+            for hung in stages:
+                if isinstance(hung, DoesNotApply):
+                    yield replace(hung, subject=one.name, place=one.place)
+                else:
+                    yield _below(case, one, hung, row)
+
+    return Check(row.check, Topic.FALL_ARREST, judge)
 
 
-def _overhead(case: Case, one: Life, hung: Hung) -> Finding:
-    inputs, at = Inputs(case), (*hung.place, "overhead")
-    word = inputs.word("overhead", hung.hung.overhead, EvidenceClass.OBSERVATION, at)
+def _below(case: Case, one: Life, hung: Hung, row: OfStage) -> Finding:
+    inputs, at = Inputs(case), (*hung.place, *row.way)
+    said: Any = hung.hung
+    for step in row.way:
+        said = getattr(said, step)
+    word = inputs.word(row.way[-1], said, EvidenceClass.OBSERVATION, at)
     stage = hung.hung.stage
     asked = ByPerson(
-        check=OVERHEAD,
-        question=f"{OVERHEAD} {stage}",
+        check=row.check,
+        question=f"{row.check} {stage}",
         place=at,
-        accepted="fall.overhead",
-        left="fall.overhead-by-person",
-        need=Message("need.held-under", (("stage", stage), ("line", one.name))),
+        accepted=row.accepted,
+        left=f"{row.accepted}-by-person",
+        need=Message(row.need, (("stage", stage), ("line", one.name))),
         words=(("stage", stage),),
     )
     return _judged(inputs, one, word, asked)
@@ -191,5 +214,5 @@ def _judged(inputs: Inputs, one: Life, word: str | None, asked: ByPerson) -> Fin
 CHECKS = (
     *(_check(row) for row in ROWS),
     Check(TIED, Topic.FALL_ARREST, judge_tied),
-    Check(OVERHEAD, Topic.FALL_ARREST, judge_overhead),
+    *(_of_stage(row) for row in OF_STAGE),
 )

@@ -95,5 +95,6 @@ BEAM_LABEL: tuple[Quantity, ...] = (
         dimension=LENGTH,
         record="beam_label",
         field="least_backspan",
+        zero=True,
     ),
 )

@@ -75,6 +75,17 @@ FALL: dict[str, str] = {
         "How riders under {stage}'s second level are held in place of {line}: vertical lines do"
         " not count there."
     ),
+    "lifeline-ledge.pass": "Along the way of {stage}: {found}.",
+    "lifeline-ledge.fail": "Along the way of {stage}: {found}. A rider may fall onto it.",
+    "lifeline-ledge.refer": (
+        "Along the way of {stage}: {found}. What is there a rider may fall onto, above all that is"
+        " clear below the drop."
+    ),
+    "lifeline-ledge.missing": "What {stage} passes, onto which a rider may fall, nobody stated.",
+    "need.past-ledge": (
+        "Say that a fall from {stage} on {line} ends above all that the stage passes, or how else"
+        " riders are held there."
+    ),
     "free-fall.pass": "The rider falls freely {found} at the most; {most} is allowed.",
     "free-fall.fail": "The rider falls freely {found}; only {most} is allowed.",
     "free-fall.missing": "How far the rider would fall freely is not known.",

@@ -158,6 +158,7 @@ BY_MESSAGE: dict[str, str] = {
     "life-end-kind.fail": "Use a line whose end is made for a rope of its kind.",
     "life-end-maker.fail": "Use a line whose end its maker or a qualified person made.",
     "life-end-fits.fail": "Use an end made for this lifeline's diameter.",
+    "lifeline-ledge.fail": "Take it away, or have a way to hold riders past it designed.",
     "lifeline-overhead.fail": "Take it down, or have a way to hold riders below it designed.",
     "lifeline-grab.fail": "Put a grab made for this rope on it, the right way up.",
     "grab-height.fail": "Keep the grab at the D-ring or above it.",

@@ -167,6 +167,7 @@ CHECKS: dict[str, str] = {
     "rope-length": "Length of the suspension rope",
     "lifeline-strength": "Strength of the lifeline",
     "lifeline-end": "How the lifeline's end is made",
+    "lifeline-ledge": "What the rider of the lifeline may fall onto",
     "lifeline-overhead": "What is above the rider of the lifeline",
     "lifeline-rope": "Rope of the lifeline",
     "lifeline-grab": "Grab on the lifeline",

@@ -82,6 +82,17 @@ FALL: dict[str, str] = {
         "Cómo están sujetos los ocupantes bajo el segundo nivel de {stage} en lugar de {line}: ahí"
         " las líneas verticales no cuentan."
     ),
+    "lifeline-ledge.pass": "En el recorrido de {stage}: {found}.",
+    "lifeline-ledge.fail": "En el recorrido de {stage}: {found}. Se puede caer sobre ello.",
+    "lifeline-ledge.refer": (
+        "En el recorrido de {stage}: {found}. Sobre lo que hay ahí se puede caer, por encima de lo"
+        " que queda libre abajo."
+    ),
+    "lifeline-ledge.missing": "Nadie declaró junto a qué pasa {stage}, sobre lo que se puede caer.",
+    "need.past-ledge": (
+        "Que una caída desde {stage} con {line} acaba por encima de todo lo que pasa, o cómo se"
+        " sujeta ahí de otra manera a los ocupantes."
+    ),
     "free-fall.pass": "El ocupante cae libremente {found} como mucho; se permiten {most}.",
     "free-fall.fail": "El ocupante cae libremente {found}; solo se permiten {most}.",
     "free-fall.missing": "No se sabe cuánto caería libremente el ocupante.",
@@ -150,6 +161,7 @@ WORDS: dict[str, str] = {
 CHECKS: dict[str, str] = {
     "lifeline-strength": "Resistencia de la línea de vida",
     "lifeline-end": "Extremo de la línea de vida",
+    "lifeline-ledge": "Sobre qué puede caer quien cuelga de la línea de vida",
     "lifeline-overhead": "Lo que hay encima de quien cuelga de la línea de vida",
     "lifeline-rope": "Cuerda de la línea de vida",
     "lifeline-grab": "Freno en la línea de vida",

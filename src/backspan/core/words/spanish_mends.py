@@ -141,6 +141,7 @@ BY_MESSAGE: dict[str, str] = {
         "Usar una línea cuyo extremo hizo su fabricante o una persona cualificada."
     ),
     "life-end-fits.fail": "Usar un extremo hecho para el diámetro de esta línea de vida.",
+    "lifeline-ledge.fail": "Quitarlo, o que se proyecte cómo sujetar a los ocupantes ahí.",
     "lifeline-overhead.fail": (
         "Retirarlo, o que se proyecte otra manera de sujetar a los ocupantes bajo él."
     ),

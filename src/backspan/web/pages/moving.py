@@ -134,7 +134,12 @@ def _moved(
     ]
     made_of = line_kit(sent)
     if named["lines"].values:
-        data["lifelines"] = [{"id": one, "anchor": one, **made_of} for one in named["lines"].values]
+        # The crew goes along with its rig: the lines there are theirs, in their order.
+        crew = dict(enumerate({"worker": one.worker} for one in rig.lines if one.worker))
+        data["lifelines"] = [
+            {"id": one, "anchor": one, **made_of, **crew.get(number, {})}
+            for number, one in enumerate(named["lines"].values)
+        ]
     try:
         found = same_rig(project, drop.id, data, source=before.id)
     except ProjectError as error:

@@ -9,7 +9,7 @@ def test_every_list_of_named_things_is_sorted_by_id() -> None:
     rig = sample.drops[0].rig
     assert rig is not None
     assert [drop.id for drop in sample.drops] == ["D2", "D10"]
-    assert [person.id for person in sample.people] == ["EL", "LE", "MT", "PE", "QP"]
+    assert [person.id for person in sample.people] == ["EL", "LE", "MT", "PE", "QP", "RA", "RB"]
     assert [hoist.id for hoist in sample.kit.hoists] == ["H", "WEAK"]
     assert [piece.id for piece in sample.kit.pieces] == ["P", "SAND"]
     assert [edge.id for edge in sample.site.roofs[0].edges] == ["E", "S"]

@@ -79,7 +79,7 @@ def test_a_name_that_leads_nowhere_is_found_where_it_stands(path: Path, kind: st
 
 
 DOUBLED = [
-    (("people", 1, "id"), "QP", ("people", 0)),
+    (("people", 1, "id"), "RB", ("people", 0)),
     (("drops", 1, "id"), "D10", ("drops", 0)),
     (("kit", "hoists", 1, "id"), "WEAK", ("kit", "hoists", 0)),
     (("kit", "units", 1, "id"), "W-2", ("kit", "units", 0)),

@@ -44,7 +44,8 @@ def test_the_project_file_has_it_in_that_dimension(one: Quantity) -> None:
     found = marks(hint_of(one))
     assert one.dimension is None or one.dimension in found
     signs = {getattr(mark, "sign", None) for mark in found} - {None}
-    assert signs <= ({Sign.NOT_NEGATIVE, Sign.ANY} if one.zero else {Sign.POSITIVE})
+    above = {Sign.POSITIVE, Sign.SHARE}
+    assert signs <= ({Sign.NOT_NEGATIVE, Sign.ANY} if one.zero else above)
 
 
 @pytest.mark.parametrize("one", QUANTITIES.values(), ids=lambda one: one.name)
