@@ -11,28 +11,19 @@ from dataclasses import replace
 
 import pytest
 
-from backspan.core.ask.shape import Answer
 from backspan.core.findings import Finding, Verdict
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
-from backspan.core.quantities import Amount
 from backspan.core.review import review
-from tests.unit.core.ask.asking import ask
+from tests.unit.core.ask.asking import FOOT, POUND_FORCE, ask
+from tests.unit.core.ask.asking import amount as told
 from tests.unit.core.rigs import LIBRARY, PROJECT, RIG, STAGE, count, force, length, mass, put
 
 ON = datetime.date(2026, 11, 25)
-FOOT, POUND = 0.3048, 4.4482216152605
 HOIST = "rated=1000lb stall=2000lb"
 CORD = "volts=220V amps=10A hoists=2 phases=1 start-amps=40A gage=8AWG"
-
-
-def told(found: Answer, name: str) -> float:
-    """A number of an answer, in SI."""
-    (one,) = [each.value for each in found.lines if each.id == name]
-    assert isinstance(one, Amount)
-    return one.value
 
 
 def finding(project: Project, check: str, begins: str = "") -> Finding:
@@ -67,9 +58,7 @@ def test_1_only_5_ft_of_backspan_how_many_plates() -> None:
 def test_2_just_40_plates_how_far_out_on_both_beams() -> None:
     """20 on each: 20 x 50 lb x 10 ft / 4,000 lb = 2 ft 6 in."""
     asked = f"{HOIST} pieces=20 piece=50lb backspan=10ft"
-    (line,) = [one.value for one in ask("reach", asked).lines if one.id == "most-reach"]
-    assert isinstance(line, Amount)
-    assert line.value == pytest.approx(2.5 * FOOT)
+    assert told(ask("reach", asked), "most-reach") == pytest.approx(2.5 * FOOT)
 
 
 def test_3_the_fulcrum_goes_6_in_inwards_for_the_drain() -> None:
@@ -134,8 +123,8 @@ def test_12_the_tieback_cannot_be_straight() -> None:
     assert ask("tieback", "angle=35deg").verdict is not Verdict.PASS
     pair = ask("tieback", "angle=35deg other-angle=20deg held=6800lb")
     # F sin 20 / sin 55 = 2,839 lb, F sin 35 / sin 55 = 4,761 lb.
-    assert told(pair, "pull") == pytest.approx(2839 * POUND, rel=1e-3)
-    assert told(pair, "pull-other") == pytest.approx(4761 * POUND, rel=1e-3)
+    assert told(pair, "pull") == pytest.approx(2839 * POUND_FORCE, rel=1e-3)
+    assert told(pair, "pull-other") == pytest.approx(4761 * POUND_FORCE, rel=1e-3)
 
 
 def test_16_the_hoist_trips_as_it_goes_up_loaded() -> None:

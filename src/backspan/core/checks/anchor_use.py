@@ -65,7 +65,7 @@ def judge_use(case: Case) -> Iterator[Answer]:
     mine = [line for drop, line in _every(case) if drop == case.drop.id]
     if not mine:
         yield DoesNotApply(USE, case.subject, case.place, Message("na.no-anchor"))
-    anchors = _anchors(case.project)
+    anchors = _anchors(case)
     for line in mine:
         if line.anchor in anchors:
             yield _use(case, line, *anchors[line.anchor])
@@ -93,10 +93,10 @@ def judge_alone(case: Case) -> Iterator[Answer]:
 def _near(case: Case, anchor: str) -> tuple[tuple[str, float], ...]:
     """The other anchors in use that stand so near that they may be the same thing."""
     least = limit_of(needed_value(case.practice, APART), LENGTH)
-    known = _anchors(case.project)
+    known = _anchors(case)
     x, y = known[anchor][0].at
     found = []
-    for other in dict.fromkeys(line.anchor for _, line in _every(case)):
+    for other in _in_use(case):
         if other == anchor or other not in known:
             continue
         across, up = (there - here for there, here in zip(known[other][0].at, (x, y), strict=True))
@@ -110,7 +110,7 @@ def _too_near(
     case: Case, line: Line, near: tuple[tuple[str, float], ...], rule: SelectedValue
 ) -> Finding:
     """A lifeline of whose anchor nobody can tell that it is another thing than its neighbour."""
-    inputs, place = Inputs(case), _anchors(case.project)[line.anchor][1]
+    inputs, place = Inputs(case), _anchors(case)[line.anchor][1]
     inputs.fact("anchor", line.anchor, case.place)
     words: tuple[tuple[str, MessageValue], ...] = (
         ("anchor", line.anchor),
@@ -206,12 +206,23 @@ def _two_tiebacks(case: Case, mine: list[Line]) -> Iterator[Finding]:
             )
 
 
-def _anchors(project: Project) -> dict[str, tuple[Anchor, Place]]:
-    return {
-        anchor.id: (anchor, ("site", "roofs", roof.id, "anchors", anchor.id))
-        for roof in project.site.roofs
-        for anchor in roof.anchors
-    }
+def _in_use(case: Case) -> list[str]:
+    """The anchors that a line goes to, each once."""
+    return case.once_for_all(
+        "anchors-in-use", lambda: list(dict.fromkeys(line.anchor for _, line in _every(case)))
+    )
+
+
+def _anchors(case: Case) -> dict[str, tuple[Anchor, Place]]:
+    """Every anchor of the project by its id, with where it stands."""
+    return case.once_for_all(
+        "anchors",
+        lambda: {
+            anchor.id: (anchor, ("site", "roofs", roof.id, "anchors", anchor.id))
+            for roof in case.project.site.roofs
+            for anchor in roof.anchors
+        },
+    )
 
 
 CHECKS = (Check(USE, Topic.ANCHORS, judge_use), Check(ALONE, Topic.INDEPENDENCE, judge_alone))

@@ -12,7 +12,7 @@ drop: the word is asked again.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -69,16 +69,13 @@ OF_STAGE = (
     OfStage("lifeline-overhead", ("overhead",), "fall.overhead", "need.held-under"),
     OfStage("lifeline-ledge", ("found", "along"), "fall.along", "need.past-ledge"),
 )
-ROWS = (
-    AskedWord("lifeline-grab", "grab", "fall.grab"),
-    AskedWord("grab-height", "grab_height", "fall.grab-height"),
-    AskedWord("lifeline-splices", "splices", "fall.splices"),
-    AskedWord(SWING, "swing", "fall.swing"),
-    AskedWord("rider-harness", "harness", "fall.harness"),
-)
 
 
-def _check(row: AskedWord) -> Check:
+#: What a finding on a word becomes by what else is known of its line.
+Unless = Callable[[Case, Life, Finding], Finding]
+
+
+def _check(row: AskedWord, unless: Unless | None = None) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
         for one in each_lifeline(case, row.check):
             if isinstance(one, DoesNotApply):
@@ -86,12 +83,8 @@ def _check(row: AskedWord) -> Check:
                 continue
             inputs, word = _word(case, one, row.field)
             seen = WordSeen(row.check, one.name, (*one.place, row.field), inputs, word)
-            aside = _aside(case, one) if row.check == SWING else None
             for found in seen.against(row.key, row.check):
-                if aside is None or found.message.id != f"{SWING}.pass":
-                    yield found
-                else:
-                    yield _swings(case, one, found, aside)
+                yield found if unless is None else unless(case, one, found)
 
     return Check(row.check, Topic.FALL_ARREST, judge)
 
@@ -107,8 +100,11 @@ def _aside(case: Case, one: Life) -> float | None:
     return station if before or beyond else None
 
 
-def _swings(case: Case, one: Life, found: Finding, station: float) -> Finding:
-    """The word that somebody works close below a line, which its place contradicts."""
+def _swings(case: Case, one: Life, found: Finding) -> Finding:
+    """The word that somebody works close below a line, unless its place contradicts it."""
+    station = _aside(case, one)
+    if station is None or found.message.id != f"{SWING}.pass":
+        return found
     inputs, word = _word(case, one, "swing")
     at = (*one.place, "swing")
     inputs.want("swing", EvidenceClass.OBSERVATION, at)
@@ -212,7 +208,11 @@ def _judged(inputs: Inputs, one: Life, word: str | None, asked: ByPerson) -> Fin
 
 
 CHECKS = (
-    *(_check(row) for row in ROWS),
+    _check(AskedWord("lifeline-grab", "grab", "fall.grab")),
+    _check(AskedWord("grab-height", "grab_height", "fall.grab-height")),
+    _check(AskedWord("lifeline-splices", "splices", "fall.splices")),
+    _check(AskedWord(SWING, "swing", "fall.swing"), _swings),
+    _check(AskedWord("rider-harness", "harness", "fall.harness")),
     Check(TIED, Topic.FALL_ARREST, judge_tied),
     *(_of_stage(row) for row in OF_STAGE),
 )

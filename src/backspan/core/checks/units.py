@@ -128,13 +128,9 @@ def _same_serial(
 
     Of a lot it says nothing: its pieces may stand in two.
     """
-    others = tuple(
-        one.id
-        for one in case.project.kit.units
-        if one.id != unit.id
-        and (one.kind, one.of, _plain(one.serial)) == (unit.kind, unit.of, _plain(unit.serial))
-        and (one.kind, one.id) in everywhere
-    )
+    hanging = case.once_for_all("serials", lambda: _by_serial(case, everywhere))
+    same = hanging.get((unit.kind, unit.of, _plain(unit.serial)), ())
+    others = tuple(one for one in same if one != unit.id)
     if not _plain(unit.serial) or not others or unit.kind is UnitKind.PIECE:
         return
     serial = unit.serial or ""
@@ -151,6 +147,15 @@ def _same_serial(
         met=False,
         question=f"serial of {unit.id}",
     )
+
+
+def _by_serial(case: Case, everywhere: Standing) -> dict[tuple[UnitKind, str, str], list[str]]:
+    """The tags that hang on the roof, by kind, type and serial."""
+    found: dict[tuple[UnitKind, str, str], list[str]] = {}
+    for one in case.project.kit.units:
+        if (one.kind, one.id) in everywhere:
+            found.setdefault((one.kind, one.of, _plain(one.serial)), []).append(one.id)
+    return found
 
 
 def _plain(serial: str | None) -> str:

@@ -166,9 +166,9 @@ def unbraced_of(sheet: Sheet, unbraced: Read, beam: BeamReads) -> float:
     if unbraced.stated is None:
         return sheet.read(beam.length)
     stated, reach = sheet.read(unbraced), sheet.read(beam.reach)
-    if surely_below(unbraced.as_stated, limit=beam.reach.as_stated):
-        sheet.positive("unbraced", unbraced.as_stated - beam.reach.as_stated)
-        return UNKNOWN
+    over = unbraced.as_stated - beam.reach.as_stated
+    if surely_below(over, limit=0.0):
+        return sheet.positive("unbraced", over)
     return at_least(stated, least=reach)
 
 

@@ -96,7 +96,6 @@ def _of_lifeline(case: Case, line: Lifeline) -> Iterator[Read]:
 
 def _of_drop(case: Case) -> Iterator[Read]:
     """How far the stage goes down, and how far that would lead below the ground."""
-    height = case.drop.height
     yield read_of("drop_height", case.drop, case.place)
     height, clear, top = case.drop.height, case.drop.clear_below, _top_of_wall(case)
     if height is not None and clear is not None and top is not None:
