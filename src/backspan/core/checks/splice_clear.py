@@ -16,7 +16,13 @@ from backspan.core.model.beams import BeamSplice, Joined
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import ends_around, meets, surely_below
 from backspan.core.quantities import LENGTH, Amount, Dimension
-from backspan.core.sheet.beam_as_built import BeamReads, beam_reads, inboard_of, stack_rows
+from backspan.core.sheet.beam_as_built import (
+    BeamReads,
+    beam_reads,
+    inboard_of,
+    stack_at_tail,
+    stack_rows,
+)
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
@@ -27,7 +33,7 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
-from backspan.core.sheet.stack import PlacedStack, inner_end, placed_stack
+from backspan.core.sheet.stack import inner_end
 from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
 
@@ -121,14 +127,9 @@ def _by_gap(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
 def _as_taped(sheet: Sheet, beam: BeamReads) -> tuple[float, float]:
     backspan, reach = sheet.read(beam.backspan), sheet.read(beam.reach)
     inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
-    stack = sheet.part("at-tail", lambda sheet: _at_tail(sheet, beam))
+    stack = stack_at_tail(sheet, beam)
     outer = inboard - backspan - stack.centroid_from_tail
     return outer, outer + stack.inner_end_from_tail
-
-
-def _at_tail(sheet: Sheet, beam: BeamReads) -> PlacedStack:
-    """The stack as if it began at the tail: how long it is, and where its centroid lies in it."""
-    return placed_stack(sheet, stack_rows(sheet, beam), tail_gap=0.0)
 
 
 UNDER_STACK = Question(

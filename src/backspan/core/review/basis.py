@@ -11,7 +11,6 @@ from backspan.core.model.rigs import Drop
 from backspan.core.rules.selected import Confirmed, RuleLibrary, SelectedRules
 from backspan.core.rules.shape import RuleError
 from backspan.core.sheet.case import Case
-from backspan.core.sheet.kept import Kept
 
 #: What a rule set is used for where nothing names another.
 EVERY_TOPIC = "every topic"
@@ -25,12 +24,9 @@ OF_SHAPES = RuleChoice("us-aisc-shapes", "15")
 OF_ALUMINIUM = RuleChoice("us-aluminum-design-manual", "2015")
 
 
-def selected_rules(
-    project: Project, choice: RuleChoice, library: RuleLibrary, kept: Kept | None = None
-) -> SelectedRules:
+def selected_rules(project: Project, choice: RuleChoice, library: RuleLibrary) -> SelectedRules:
     """One rule set with the readings chosen and what the project's office confirmed of it.
 
-    `kept` may have the very ones of before, with what was looked up in them.
     Raises RuleError when the rule set, the edition or a reading is not there.
     """
     rule_set = library.get(choice.rule_set, choice.edition)
@@ -48,7 +44,7 @@ def selected_rules(
         {one.value: one.reading for one in choice.readings},
         confirmations(project, choice.rule_set, choice.edition),
     )
-    return made if kept is None else kept.same(("rules", choice), (made,), lambda: made)
+    return library.same(made)
 
 
 def confirmations(project: Project, rule_set: str, edition: str) -> dict[str, Confirmed]:
@@ -68,7 +64,6 @@ def rules_of(
     drop: Drop,
     library: RuleLibrary,
     basis: Sequence[RuleChoice] | None = None,
-    kept: Kept | None = None,
 ) -> Mapping[str, tuple[SelectedRules, ...]]:
     """The rule sets a drop must meet on each topic: the basis given, else its project's and own.
 
@@ -84,7 +79,7 @@ def rules_of(
             raise RuleError(f"the basis names no rule set for {topic}; name at least one")
         for choice in choices:
             if choice not in selected:
-                selected[choice] = selected_rules(project, choice, library, kept)
+                selected[choice] = selected_rules(project, choice, library)
         found[topic] = tuple(selected[choice] for choice in choices)
     return found
 

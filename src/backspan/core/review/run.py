@@ -55,8 +55,8 @@ def case_of(
         names = ", ".join(one.id for one in project.drops) or "none"
         raise AbsentError(f"the project has no drop {drop!r}; drops: {names}")
     known, kept = {} if of_project is None else of_project, kept or Kept()
-    practice = selected_rules(project, PRACTICE, library, kept)
-    rules = rules_of(project, found, library, basis, kept)
+    practice = selected_rules(project, PRACTICE, library)
+    rules = rules_of(project, found, library, basis)
     return Case(project, found, rules, practice, on, known, kept)
 
 

@@ -92,6 +92,19 @@ class RuleLibrary:
     """All rule sets at hand, found by text and edition."""
 
     rule_sets: tuple[RuleSet, ...]
+    _chosen: dict[tuple[str, str], SelectedRules] = field(
+        default_factory=dict, init=False, repr=False, compare=False
+    )
+    """The last choice of each text, with what was looked up in it."""
+
+    def same(self, made: SelectedRules) -> SelectedRules:
+        """The last choice of that text where it is equal: each drop of a site makes the same."""
+        key = (made.rule_set.id, made.rule_set.edition)
+        before = self._chosen.get(key)
+        if before == made:
+            return before
+        self._chosen[key] = made
+        return made
 
     def get(self, rule_set: str, edition: str) -> RuleSet:
         """The rule set of that name and edition; RuleError names what there is instead."""

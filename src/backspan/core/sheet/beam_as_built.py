@@ -132,11 +132,16 @@ def _shorter(sheet: Sheet, beam: BeamReads, backspan: float) -> float:
 
 def one_way(sheet: Sheet, beam: BeamReads, *, from_stack: bool) -> AsBuilt:
     """The beam by its backspan from the stack, or as it was taped, whatever the other is."""
-    reach, on_roof = sheet.read(beam.reach), beam.reach.place
-    if not from_stack:
-        weight, pieces = sheet.part(("pieces", on_roof), lambda sheet: _weighed(sheet, beam))
-        return AsBuilt(reach, sheet.read(beam.backspan), weight, pieces)
-    stack, pieces = sheet.part(("stack", on_roof), lambda sheet: _stacked(sheet, beam))
+    if from_stack:
+        return sheet.part("from-stack", lambda sheet: _from_stack(sheet, beam), of=(beam,))
+    reach = sheet.read(beam.reach)
+    weight, pieces = sheet.part("pieces", lambda sheet: _weighed(sheet, beam), of=(beam,))
+    return AsBuilt(reach, sheet.read(beam.backspan), weight, pieces)
+
+
+def _from_stack(sheet: Sheet, beam: BeamReads) -> AsBuilt:
+    reach = sheet.read(beam.reach)
+    stack, pieces = sheet.part("stack", lambda sheet: _stacked(sheet, beam), of=(beam,))
     gap, inboard = sheet.read(beam.tail_gap), inboard_of(sheet, beam, reach)
     backspan = sheet.do(backspan_to_stack, inboard=inboard, stack_centroid=stack.centroid_from_tail)
     end = stack.inner_end_from_tail
@@ -157,6 +162,15 @@ def _stacked(sheet: Sheet, beam: BeamReads) -> tuple[PlacedStack, float]:
     rows = stack_rows(sheet, beam)
     placed = placed_stack(sheet, rows, tail_gap=sheet.read(beam.tail_gap))
     return placed, total(group.count for group in rows)
+
+
+def stack_at_tail(sheet: Sheet, beam: BeamReads) -> PlacedStack:
+    """The stack as if it began at the tail: how long it is, and where its centroid lies in it."""
+    return sheet.part(
+        "at-tail",
+        lambda sheet: placed_stack(sheet, stack_rows(sheet, beam), tail_gap=0.0),
+        of=(beam,),
+    )
 
 
 def stack_rows(sheet: Sheet, beam: BeamReads) -> list[Rows]:

@@ -12,12 +12,12 @@ from collections.abc import Iterator
 from backspan.core.mechanics.beam_geometry import inboard_length
 from backspan.core.numbers import total
 from backspan.core.quantities import LENGTH
-from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, stack_rows, tip_or_none
+from backspan.core.sheet.beam_as_built import BeamReads, inboard_of, stack_at_tail, tip_or_none
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import UNKNOWN
 from backspan.core.sheet.sheet import Sheet
-from backspan.core.sheet.stack import Rows, inner_end, placed_stack
+from backspan.core.sheet.stack import Rows, inner_end
 
 CHECK = "beam-length"
 
@@ -46,10 +46,9 @@ def _taped(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
 def _stands(sheet: Sheet, one: Asked[BeamReads]) -> Iterator[Compared]:
     """Both ends of a stack whose middle was taped, against the tail and the fulcrum."""
     beam = one.subject
-    rows = stack_rows(sheet, beam)
+    stack = stack_at_tail(sheet, beam)
     reach, backspan = sheet.read(beam.reach), sheet.read(beam.backspan)
     inboard = sheet.positive("inboard", inboard_of(sheet, beam, reach))
-    stack = placed_stack(sheet, rows, tail_gap=0.0)
     yield _compared(backspan + stack.centroid_from_tail, inboard, UNKNOWN)
     inner = stack.inner_end_from_tail - stack.centroid_from_tail
     yield _compared(inner, backspan, UNKNOWN)

@@ -38,22 +38,27 @@ class KnownPart:
     reads: dict[Place, Read]
     beside: dict[Place, Read]
     found: dict[_Values, tuple[Any, list[str]]] = field(default_factory=dict)
-    stated: list[tuple[Place, float]] = field(init=False)
-    """Each place that it reads, and what is stated there."""
+    stated: list[float] = field(init=False)
+    """What is stated at each place that it reads."""
+    at: dict[Place, list[int]] = field(init=False)
+    """Which of them stand at a place."""
     told_to: dict[Place, Read] | None = None
     """The reads of a sheet that have all of `reads` already, and lose none."""
 
     def __post_init__(self) -> None:
-        self.stated = [
-            (place, one.as_stated)
-            for reads in (self.reads, self.beside)
-            for place, one in reads.items()
-        ]
+        every = [*self.reads.items(), *self.beside.items()]
+        self.stated = [one.as_stated for _, one in every]
+        self.at = {}
+        for index, (place, _) in enumerate(every):
+            self.at.setdefault(place, []).append(index)
 
     def values(self, corner: Corner) -> _Values:
-        """What it would read at a corner."""
-        get = corner.get
-        return tuple([get(place, stated) for place, stated in self.stated])
+        """What it would read at a corner, which differs from what is stated at few places."""
+        values, at = self.stated.copy(), self.at
+        for place, value in corner.items():
+            for index in at.get(place, ()):
+                values[index] = value
+        return tuple(values)
 
 
 #: Parts that hang on nothing but the things they are of, with those: they keep their identity.
