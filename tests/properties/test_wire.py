@@ -238,8 +238,10 @@ def shuffled(data: Any, draw: st.DrawFn) -> Any:
 
 @st.composite
 def shuffled_samples(draw: st.DrawFn) -> str:
-    data = yaml.load(SAMPLE, Loader=yaml.BaseLoader)  # noqa: S506  # the loader that makes text only
-    return yaml.safe_dump(shuffled(data, draw), sort_keys=False, allow_unicode=True)
+    data = yaml.load(SAMPLE, Loader=yaml.CBaseLoader)  # noqa: S506  # the loader that makes text only
+    return yaml.dump(
+        shuffled(data, draw), Dumper=yaml.CSafeDumper, sort_keys=False, allow_unicode=True
+    )
 
 
 @given(text=shuffled_samples())

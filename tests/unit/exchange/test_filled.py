@@ -28,11 +28,13 @@ MOST_SMALLEST, MOST_REPEAT = 60, 113
 
 def read(name: str) -> Any:
     text = (CASES / f"{name}.yaml").read_text(encoding="utf-8")
-    return yaml.load(text, Loader=yaml.BaseLoader)  # noqa: S506 - the base loader makes text only
+    return yaml.load(text, Loader=yaml.CBaseLoader)  # noqa: S506 - the base loader makes text only
 
 
 def parsed(data: Any) -> Project:
-    return parse_project(yaml.safe_dump(data, sort_keys=False), "here.yaml", LIBRARY)
+    return parse_project(
+        yaml.dump(data, Dumper=yaml.CSafeDumper, sort_keys=False), "here.yaml", LIBRARY
+    )
 
 
 def typed(data: Any) -> int:
