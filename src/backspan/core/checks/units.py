@@ -11,14 +11,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
-from backspan.core.model.evidence import is_before
+from backspan.core.model.evidence import day_of, is_before
 from backspan.core.model.topics import Topic
 from backspan.core.model.units import Test, Unit, UnitKind
 from backspan.core.numbers import surely_above, total
+from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.uses import Use, uses_of
 from backspan.core.sheet.witness import EvidenceClass, words_of
@@ -26,7 +27,7 @@ from backspan.core.sheet.words_allowed import judge_words
 
 Standing = dict[tuple[UnitKind, str], list[Use]]
 _ACCEPTED = "condition.in-use"
-_BRAKE_TEST = "stage.brake-test"
+_BRAKE_TEST, _BRAKE_TEST_AGE = "stage.brake-test", "age.brake-test"
 
 
 def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
@@ -187,9 +188,12 @@ def _tested(case: Case, check: str, use: Use, unit: Unit, test: Test) -> Finding
 
 
 def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
-    """Whether a test of the secondary brake counts; one that says not what it is of does not."""
-    rule = needed_value(case.practice, _BRAKE_TEST)
-    asked, inputs = words_of(rule), Inputs(case)
+    """Whether a test of the secondary brake counts; one that says not what it is of does not.
+
+    How long one counts at the most is not for its own paper to say.
+    """
+    rule, age = (needed_value(case.practice, key) for key in (_BRAKE_TEST, _BRAKE_TEST_AGE))
+    asked, inputs, most = words_of(rule), Inputs(case), limit_of(age, RATIO)
     place = ("kit", "units", unit.id, "tests")
     counts = [
         test
@@ -198,20 +202,26 @@ def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
         and str(test.of) in asked
         and not is_before(test.until, case.on.isoformat())
     ]
+    last = max(counts, key=lambda test: day_of(test.at), default=None)
     words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id),)
-    if counts:
-        inputs.fact("brake_test", counts[0].what, place)
-        words = (*words, ("what", counts[0].what), ("at", counts[0].at))
+    fresh, ending = False, "missing"
+    if last is not None:
+        words = (*words, ("what", last.what), ("at", last.at))
+        fresh = not surely_above((case.on - day_of(last.at)).days, limit=most)
+        ending = "pass" if fresh else "old"
+    if last is not None and fresh:
+        inputs.fact("brake_test", last.what, place)
     else:
+        words = (*words, ("most", int(most)))
         inputs.want("brake_test", EvidenceClass.OBSERVATION, place)
     return judge_presence(
         inputs,
         check=check,
         subject=use.at,
         place=place,
-        message=Message(f"brake-test.{'pass' if counts else 'missing'}", words),
-        met=True if counts else None,
-        rules=(rule,),
+        message=Message(f"brake-test.{ending}", words),
+        met=True if fresh else None,
+        rules=(rule, age),
         question=f"brake test {unit.id}",
     )
 

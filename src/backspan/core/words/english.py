@@ -137,6 +137,9 @@ SENTENCES: dict[str, str] = {
     "test.over": "{what} of {unit} counted until {until}.",
     "brake-test.pass": "Of the secondary brake of {unit} a test of {at} counts: {what}.",
     "brake-test.missing": "No test of the secondary brake of {unit} that counts today is stated.",
+    "brake-test.old": (
+        "The last test of the secondary brake of {unit} is of {at}; one counts for {most} days."
+    ),
     "line-clear.pass": "The line hangs {reach} out from a fulcrum {setback} behind the face.",
     "line-clear.missing": "Whether the line clears the face cannot be worked out.",
     "outside.line": (

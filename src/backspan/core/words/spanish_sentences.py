@@ -169,6 +169,9 @@ SENTENCES: dict[str, str] = {
     "brake-test.missing": (
         "No se declaró ningún ensayo del freno secundario de {unit} que valga hoy."
     ),
+    "brake-test.old": (
+        "El último ensayo del freno secundario de {unit} es del {at}; uno vale {most} días."
+    ),
     "line-clear.pass": (
         "El cable cuelga a {reach} hacia fuera de un fulcro situado {setback} detrás de la fachada."
     ),

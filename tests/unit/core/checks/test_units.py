@@ -85,6 +85,24 @@ def test_a_test_of_the_brake_that_ran_out_counts_no_more() -> None:
     ]
 
 
+@pytest.mark.parametrize(
+    ("day", "told"),
+    [
+        ("2025-11-24", ("brake-test.pass", Verdict.PASS)),
+        ("2025-11-23", ("brake-test.old", Verdict.MISSING)),
+        ("1999-09-01", ("brake-test.old", Verdict.MISSING)),
+    ],
+)
+def test_a_test_of_the_brake_counts_no_longer_than_a_year_whatever_its_paper_says(
+    day: str, told: tuple[str, Verdict]
+) -> None:
+    (test,) = at(PROJECT, (*UNIT, "tests"))
+    found = put(PROJECT, (*UNIT, "tests"), (replace(test, at=day, until="2099-09-01"),))
+    assert messages(found, "hoist-unit")[-1] == told
+    both = put(found, (*UNIT, "tests"), (replace(test, at=day, until="2099-09-01"), test))
+    assert messages(both, "hoist-unit")[-1] == ("brake-test.pass", Verdict.PASS)
+
+
 def test_a_thing_in_another_drop_too_fails_in_both() -> None:
     told = dict(messages(two_drops(), "hoist-unit"))
     assert told["unit.twice"] is Verdict.FAIL

@@ -258,6 +258,7 @@ RIGS = [
     put(PROJECT, (*UNIT, "condition"), seen(Condition.WITHDRAWN)),
     put(PROJECT, ("kit", "units", "LOT", "count"), count(31)),
     put(put(PROJECT, (*UNIT, "serial"), "S-7"), ("kit", "units", "H-2", "serial"), "S-7"),
+    put(PROJECT, (*UNIT, "tests", 0, "at"), "1999-09-01"),
     put(PROJECT, (*UNIT, "tests", 0, "until"), "2026-12-01"),
     put(PROJECT, (*UNIT, "tests", 0, "until"), "2026-11-24"),
     replace(PROJECT, plan=replace(PLAN, ends="2026-11-24")),
