@@ -21,7 +21,7 @@ from backspan.core.model.stages import (
     Sway,
 )
 from backspan.core.model.units import TestOf
-from backspan.core.quantities import LENGTH, Dimension
+from backspan.core.quantities import LENGTH, RATIO, Dimension
 
 #: What the paragraphs on stages ask for, known from copies.
 STAGE_COPIED = (
@@ -35,6 +35,7 @@ STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "stage.least-rail-height": ("36 in", LENGTH),
     "stage.most-rail-height": ("45 in", LENGTH),
     "stage.most-to-face": ("14 in", LENGTH),
+    "age.brake-test": ("366", RATIO),
 }
 
 STAGE_WORDS: Mapping[str, Collection[str]] = {

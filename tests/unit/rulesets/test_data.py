@@ -116,7 +116,6 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "age.rig-geometry": ("7", RATIO),
     "age.geometry": ("365", RATIO),
     "age.anchor-letter": ("365", RATIO),
-    "age.brake-test": ("366", RATIO),
     "age.anchor-test": ("3650", RATIO),
     "age.adhesive-anchor-test": ("1825", RATIO),
     "tolerance.line-over-stirrup": ("6 in", LENGTH),

@@ -202,7 +202,8 @@ def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
         and str(test.of) in asked
         and not is_before(test.until, case.on.isoformat())
     ]
-    last = max(counts, key=lambda test: day_of(test.at), default=None)
+    in_time = sorted(counts, key=lambda test: day_of(test.at))
+    last = in_time[-1] if in_time else None
     words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id),)
     fresh, ending = False, "missing"
     if last is not None:
