@@ -202,8 +202,9 @@ def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
         and str(test.of) in asked
         and not is_before(test.until, case.on.isoformat())
     ]
-    in_time = sorted(counts, key=lambda test: day_of(test.at))
-    last = in_time[-1] if in_time else None
+    last: Test | None = None
+    for test in counts:
+        last = test if last is None or is_before(last.at, test.at) else last
     words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id),)
     fresh, ending = False, "missing"
     if last is not None:
