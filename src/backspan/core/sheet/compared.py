@@ -17,7 +17,6 @@ from backspan.core.quantities import Amount, Dimension
 from backspan.core.rules.selected import SelectedValue
 
 _WORST_FIRST = (False, None, True)
-_LEAST = (-math.inf, -math.inf)
 
 
 @dataclass(slots=True)
@@ -96,14 +95,14 @@ def weigh(branches: Iterable[C], outside: Iterable[str] = ()) -> Weighed[C]:
     """What the branches of an answer come to."""
     every, left = tuple(branches), tuple(outside)
     failed, unknown = bool(left), not every
-    governing, most = None, _LEAST
+    governing, most = None, (-math.inf, -math.inf)
     for branch in every:
         met = branch.met
         if met is None:
             unknown = True
             continue
         failed = failed or not met
-        share = (branch.ratio, branch.demand - branch.capacity)
+        share = (branch.ratio, branch.shortfall)
         if share > most:
             governing, most = branch, share
     met = False if failed else None if unknown else True
