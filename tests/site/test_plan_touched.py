@@ -72,13 +72,13 @@ def first_tieback(drop: str) -> str:
 
 ACTS: tuple[tuple[str, Sequence[Act], int], ...] = (
     ("reach", (MoveBeam("S1", "L", Measure.REACH, 0.9),), 1),
-    ("along", (MovePoint("S1", "L", 2.5),), 1),
+    ("along", (MovePoint("S1", "L", 2.5),), 5),
     ("tieback to another's anchor", (LeadTieback("S1", "L", first_tieback("S1"), "A05"),), 2),
     ("lifeline to another's anchor", (LeadLifeline("S1", first_line("S1"), "A05", 3.0),), 2),
-    ("strip", (MoveDrop("S2", 8.0),), 1),
+    ("strip", (MoveDrop("S2", 8.0),), 5),
     ("anchor", (MoveAnchor("MAIN", "A05", (2.0, 2.5)),), 1),
-    ("another's hoist", (STRIP, PlacePoint("N3", "M", 3.0, "H-01", "B-01")), 2),
-    ("carried", (STRIP, CarryRig("N3", "S1")), 12),
+    ("another's hoist", (STRIP, PlacePoint("N3", "M", 3.0, "H-01", "B-01")), 4),
+    ("carried", (STRIP, CarryRig("N3", "S1")), 13),
     ("edge", (MoveEdge("MAIN", "W", 0.3),), 12),
     ("parapet", (RaiseParapet("MAIN", "W", 1.2, 0.3),), 12),
 )

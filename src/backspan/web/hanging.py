@@ -35,7 +35,7 @@ def hanging(project: Project) -> tuple[Hangs, ...]:
 def rig_places(rig: Rig, drop: str) -> Iterator[Hangs]:
     """The places of one rig: points and stages, then ropes of tiebacks and lifelines."""
     for use in uses_of(rig, drop):
-        if use.name:
+        if use.name and not use.of_life:
             yield Hangs(use.kind, use.name, drop, _at(use, drop), _path(use, rig))
     for point in rig.suspension_points:
         for tie in point.tied:

@@ -50,7 +50,7 @@ def test_a_site_of_two_drops_is_told_on_one_screen(run: Run, others: tuple[str, 
 def test_findings_that_want_the_same_are_one_reason(run: Run) -> None:
     told = " ".join(run("review", DEMO, "--drop", "N2", "--on", ON).out.split())
     titles = (
-        "Counterweight against tipping; Strength of the suspension rope; Surface under the fulcrum;"
+        "Counterweight against tipping; Surface under the fulcrum; Strength of the suspension rope;"
         " Strength of the connecting hardware; Stall load of the hoist; Load of the anchor"
     )
     head = f"N2, L, R, L/SHACKLE, R/SHACKLE, L/TB-L, R/TB-R ? missing {titles}"

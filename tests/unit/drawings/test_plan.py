@@ -132,7 +132,7 @@ def test_parapets_are_as_thick_as_stated() -> None:
     ]
     assert len(bands) == 5
     west = bands[0].points
-    assert max(x for x, _ in west) - min(x for x, _ in west) == pytest.approx(metres('12"'))
+    assert max(x for x, _ in west) - min(x for x, _ in west) == pytest.approx(metres('5"'))
     assert "parapet: not stated" in words_of(scene_named("plan"))
 
 

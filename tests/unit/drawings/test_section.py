@@ -118,7 +118,7 @@ def test_the_parapet_is_as_high_and_thick_as_stated() -> None:
         if isinstance(one, Polygon) and one.layer is Layer.PARAPET
     ]
     (left, bottom), (right, _), (_, top), _ = wall.points
-    assert right - left == pytest.approx(metres("12 in"))
+    assert right - left == pytest.approx(metres("5 in"))
     assert top - bottom == pytest.approx(metres("42 in"))
 
 
@@ -246,7 +246,7 @@ def test_many_points_share_the_sheet(count: int) -> None:
 
 
 def test_a_fulcrum_within_the_parapet_stands_on_it() -> None:
-    scene = section_of(beam_support(setback='6"', height='6"'))
+    scene = section_of(beam_support(setback='3"', height='6"'))
     (fulcrum,) = symbols_of(scene, SymbolName.FULCRUM)
     walls = [
         one for one in scene.drawing if isinstance(one, Polygon) and one.layer is Layer.PARAPET

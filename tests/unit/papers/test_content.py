@@ -143,7 +143,7 @@ def test_what_nobody_stated_of_a_rig_is_said_so() -> None:
 def test_strength_is_compared_with_strength_only() -> None:
     rows = {row["drop"]: row for row in package(demo(), ["S3", "T2"]).data["front"]["summary"]}
     assert rows["S3"]["strength"] == "99 % Counterweight against tipping"
-    assert rows["S3"]["limit"] == "97 % Length of the suspension rope"
+    assert rows["S3"]["limit"] == "97 % Label of the beam"
     assert rows["T2"]["strength"] == "63 % Strength of the suspension rope"
 
 

@@ -19,9 +19,19 @@ from backspan.core.model.beams import (
     StopBolts,
     Web,
 )
+from backspan.core.quantities import LENGTH, PRESSURE, Dimension
 
 #: What the paragraphs on outrigger beams ask for, known from copies.
 BEAM_COPIED = ("web", "stops", "square", "shackle", "restrained", "channels")
+
+#: The bands of numbers of a beam and what it stands on, and other limits of the trade.
+BEAM_BANDS: Mapping[str, tuple[str, Dimension]] = {
+    "plausible.most-surface-strength": ("10000 psi", PRESSURE),
+    "plausible.most-to-face-apart": ("12 in", LENGTH),
+    "plausible.most-yield-strength": ("65 ksi", PRESSURE),
+    "beam.longest-sleeve": ("36 in", LENGTH),
+    "plausible.most-bearing-length": ("12 in", LENGTH),
+}
 
 BEAM_WORDS: Mapping[str, Collection[str]] = {
     "beam.web": {Web.VERTICAL, Web.NONE},

@@ -26,7 +26,7 @@ from backspan.core.model.topics import Topic
 from backspan.core.model.units import Condition, LabelState, RopeDamage
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension, parse
 from backspan.core.rules.shape import Limit, Mark, WordList
-from tests.unit.rulesets.beam_data import BEAM_COPIED, BEAM_WORDS
+from tests.unit.rulesets.beam_data import BEAM_BANDS, BEAM_COPIED, BEAM_WORDS
 from tests.unit.rulesets.fall_data import BARRED, FALL_LIMITS, FALL_WORDS
 from tests.unit.rulesets.power_data import POWER_LIMITS, POWER_REMEMBERED
 from tests.unit.rulesets.shipped import ALL, BY_ID, OSHA, all_readings, all_values
@@ -130,7 +130,7 @@ LIMITS: dict[str, tuple[str, Dimension]] = {
     "plausible.most-setback": ("15 ft", LENGTH),
     "plausible.most-fulcrum-height": ("12 ft", LENGTH),
     "plausible.most-plate": ("6 ft", LENGTH),
-    "plausible.most-surface-strength": ("10000 psi", PRESSURE),
+    **BEAM_BANDS,
     "plausible.most-hanging-to-dead-mass": ("1", RATIO),
     "plausible.least-intended-load": ("150 lb", MASS),
     "plausible.most-piece-mass": ("110 lb", MASS),

@@ -22,7 +22,14 @@ from backspan.core.mechanics.beam_loading import (
     tip_deflection,
 )
 from backspan.core.mechanics.tipping import weight
-from backspan.core.numbers import meets, step_down, step_up, surely_below, surely_nothing
+from backspan.core.numbers import (
+    at_least,
+    meets,
+    step_down,
+    step_up,
+    surely_below,
+    surely_nothing,
+)
 from backspan.core.quantities import LENGTH, MOMENT, PRESSURE, RATIO, TAPE_STEP, Amount
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.quantities.steps import roof_step
@@ -213,14 +220,14 @@ def _of_table(shape: str, shapes: SelectedRules) -> Asking:
 
 
 def _unbraced(asked: Asked, reach: float) -> float:
-    """As given; else all of the beam between the line and the counterweight, if that is known."""
+    """As given, and no less than the backspan; else line to counterweight, if that is known."""
     given, backspan = asked.number("unbraced"), asked.number("backspan")
     if given is not None:
         if surely_below(given, limit=reach):
             raise QuestionError(
                 "unbraced: the tip of an outrigger is free, so the length is at least the reach"
             )
-        return given
+        return given if backspan is None else at_least(given, least=backspan)
     if backspan is None:
         raise QuestionError("unbraced: give it, or the backspan; without it nothing is known")
     return reach + backspan

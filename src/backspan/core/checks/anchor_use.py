@@ -5,7 +5,7 @@ was tested for; two names of one thing are one anchor, so anchors that stand too
 again. Two tiebacks on one anchor may be meant: an engineer has to say so, with the load.
 
 What an anchor is is written freely. Pipes, vents and the rig's own parts are refused by their
-words, wherever they stand in that text.
+words, wherever they stand in that text. One that the plan shows beside its roof is somewhere else.
 """
 
 from __future__ import annotations
@@ -17,15 +17,17 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Mess
 from backspan.core.model.project import Project
 from backspan.core.model.site import Anchor, AnchorStanding, AnchorUse
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import root, smaller, surely_below, total
+from backspan.core.numbers import root, smaller, surely_above, surely_below, total
 from backspan.core.quantities import FORCE, LENGTH, Amount
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.plan_distance import line_to_outline
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.subjects import in_force_or_practice
+from backspan.core.sheet.tied import PLAN_POSITION
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_within import words_within
 
@@ -167,6 +169,9 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
         met, ending = None, "missing"
     elif wanted not in anchor.uses:
         met, ending = False, "not-for-it"
+    elif _off_roof(case, anchor):
+        inputs.not_stated.append(Need(Decider.MEASURER, Message("need.anchor-off-roof", words)))
+        met, ending = None, "off-roof"
     elif anchor.standing is AnchorStanding.CONDITIONAL:
         ending = "conditional"
         refer = (Need(Decider.OWNER, Message("need.anchor-condition", words)),)
@@ -180,6 +185,13 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
         rules=(refused,) if barred else (),
         refer=refer,
     )
+
+
+def _off_roof(case: Case, anchor: Anchor) -> bool:
+    """Whether the plan shows an anchor beside its own roof, further than a plan is off."""
+    off = limit_of(needed_value(case.practice, PLAN_POSITION), LENGTH)
+    roof = next(one for one in case.project.site.roofs if anchor in one.anchors)
+    return surely_above(line_to_outline(anchor.at, anchor.at, roof.outline), limit=off)
 
 
 def _two_tiebacks(case: Case, mine: list[Line]) -> Iterator[Finding]:

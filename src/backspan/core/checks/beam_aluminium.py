@@ -17,12 +17,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.beam_bending import moment_at_the_edge
-from backspan.core.mechanics.beam_loading import (
-    allowed_moment,
-    hogging_moment,
-    own_moment_outboard,
-)
-from backspan.core.mechanics.tipping import weight
+from backspan.core.mechanics.beam_loading import allowed_moment, hogging_moment
 from backspan.core.model.beams import BeamSection, Joined, Metal, Weld
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_most
@@ -30,14 +25,16 @@ from backspan.core.quantities import MOMENT, PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import SIZES_OF, FactorOnLoad, LoadBasis, SectionForm
 from backspan.core.sheet.beam_as_built import as_built
-from backspan.core.sheet.beam_section import by_its_section, section_numbers
+from backspan.core.sheet.beam_section import section_numbers
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS, passed_by_a_person
+from backspan.core.sheet.labelled_beam import unless_rated
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, factor_values, support_reads
+from backspan.core.sheet.own_bending import own_over_fulcrum
 from backspan.core.sheet.plain_beam import TOPIC, form_by_sizes, with_plates
 from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reads import Read, read_of
@@ -75,13 +72,7 @@ def work(sheet: Sheet, one: Asked[OfAlloy]) -> Iterator[Bent]:
     """Each rule's load over the fulcrum, and the load in service, for both ways to fail."""
     alloy, beam = one.subject, one.subject.support.beam
     reach = as_built(sheet, beam).reach
-    own = sheet.do(
-        own_moment_outboard,
-        beam_weight=sheet.do(weight, mass=sheet.read(beam.mass)),
-        beam_length=sheet.read(beam.length),
-        reach=reach,
-        tip_beyond_line=sheet.read(beam.tip),
-    )
+    own = own_over_fulcrum(sheet, beam, reach)
     takes = sheet.part("moments", lambda sheet: _takes(sheet, alloy))
     for value in one.values:
         rule = value.content
@@ -138,7 +129,7 @@ QUESTION = Question(ID, ID, MOMENT, work, tells)
 
 
 def judge(case: Case) -> Iterator[Answer]:
-    """One finding a beam of aluminium that its label does not rate."""
+    """One finding a beam of aluminium whose section is stated."""
     for subject in counterweighted(case, ID):
         if isinstance(subject, DoesNotApply):
             yield subject
@@ -146,7 +137,7 @@ def judge(case: Case) -> Iterator[Answer]:
         beam = case.beam(subject.support.beam)
         section = beam.section
         alloy = None if section is None else ALLOYS.get(section.material or Metal.STEEL)
-        if section is None or alloy is None or not by_its_section(beam):
+        if section is None or alloy is None:
             yield DoesNotApply(ID, subject.name, subject.place, Message("na.no-aluminium"))
             continue
         joined = subject.support.joined
@@ -190,4 +181,4 @@ def _unless_it_holds(found: Finding, beam: str) -> Finding:
     return passed_by_a_person(found, who, "aluminium-holds")
 
 
-CHECK = Check(ID, Topic.BEAM, judge)
+CHECK = Check(ID, Topic.BEAM, unless_rated(ID, judge))

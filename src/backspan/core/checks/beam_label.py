@@ -110,12 +110,13 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         beam = case.beam(subject.support.beam)
         unit = case.project.kit.unit(UnitKind.BEAM, subject.support.beam)
-        if _no_label(unit) and by_its_section(beam):
+        none_known = (beam.label or BeamLabel()) == BeamLabel()
+        if _no_label(unit) and none_known and by_its_section(beam):
             # A plain rolled beam has no maker's label to lose: its section is reckoned.
             reason = Message("na.by-its-section")
             yield DoesNotApply(ID, subject.name, subject.place, reason)
             continue
-        if _no_label(unit) and (beam.label or BeamLabel()) == BeamLabel():
+        if _no_label(unit) and none_known:
             yield left_to_engineer(case, ID, "no-rating", subject, "no-rating")
             continue
         yield _judge_state(case, subject, unit)
@@ -125,8 +126,7 @@ def judge(case: Case) -> Iterator[Answer]:
                 rule = needed_value(case.practice, COUNT)
                 asked = Asked(Labelled(groups, limit), subject.name, subject.place, (rule,))
                 yield question.judge(case, asked)
-            if not by_its_section(beam):
-                yield from _rated(case, subject, beam)
+            yield from _rated(case, subject, beam)
 
 
 def _no_label(unit: Unit | None) -> bool:
@@ -134,7 +134,10 @@ def _no_label(unit: Unit | None) -> bool:
 
 
 def _rated(case: Case, subject: BeamSubject, beam: Beam) -> Iterator[Finding]:
-    """The load on the line, then the reach and the backspan with which the label allows it."""
+    """The load on the line, then the reach and the backspan with which the label allows it.
+
+    Of a beam that its section answers for only what its label states.
+    """
     label, place = beam.label or BeamLabel(), ("kit", "beams", beam.id, "label")
     rated_load, _ = hoist_reads(case, subject.point)
     names = ("label_load", "label_reach", "label_backspan")
@@ -143,9 +146,13 @@ def _rated(case: Case, subject: BeamSubject, beam: Beam) -> Iterator[Finding]:
     )
     rule = needed_value(case.practice, RATED)
     asked = Asked(rated, subject.name, subject.place, (rule,))
-    yield LOAD.judge(case, asked)
-    yield REACH.judge(case, asked)
-    yield BACKSPAN.judge(case, asked)
+    for question, limit in zip(
+        (LOAD, REACH, BACKSPAN),
+        (rated.most_load, rated.most_reach, rated.least_backspan),
+        strict=True,
+    ):
+        if limit.stated is not None or not by_its_section(beam):
+            yield question.judge(case, asked)
 
 
 def _limits(beam: Beam, label: BeamLabel) -> Iterator[tuple[Question[Labelled, Compared], Read]]:

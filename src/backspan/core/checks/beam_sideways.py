@@ -26,6 +26,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS, refused_by_a_person
+from backspan.core.sheet.labelled_beam import unless_rated
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
@@ -91,7 +92,7 @@ def _taken(sheet: Sheet, one: Upright) -> float | None:
     Unknown where a size or the length is.
     """
     plain = one.plain
-    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam)
+    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam, one.rear_stand)
     given, web = plain.given(sheet), slenderness(sheet, plain)
     slender = sheet.do(
         sideways_slenderness,
@@ -123,7 +124,7 @@ def tells(judged: Judged[Upright, Sideways]) -> Told:
     """Which of the forces governs, and whether all of the beam was taken as unbraced."""
     shown, met = judged.weighed.shown, judged.weighed.met
     whole = judged.asked.subject.unbraced.stated is None
-    notes = (Message("note.whole-beam"),) if whole else ()
+    notes = (Message(f"note.{'whole-beam' if whole else 'held-upright'}"),)
     if shown is None or met is None:
         return Told(Message("sideways.missing"), notes)
     return Told(Message(f"sideways-{shown.says}.{ENDINGS[met]}", tuple(shown.told())), notes)
@@ -162,4 +163,4 @@ def _to_an_engineer(found: Finding, one: Upright) -> Finding:
     )
 
 
-CHECK = Check(ID, Topic.BEAM, judge)
+CHECK = Check(ID, Topic.BEAM, unless_rated(ID, judge))

@@ -6,9 +6,10 @@ times the load is carried without failure. Over the fulcrum the beam hogs; idle,
 fulcrum and rear stand makes it sag, one behind the stand bends it over that.
 
 Nobody stated how the beam is held sideways: then all of it is taken as its unbraced length. The
-tip is free, so that no less than the reach is unbraced, whatever somebody stated. Sagging
-is most where the stack stands halfway; within a tape's doubt of that the ends of the doubt differ
-from it by its square over the span, far less than a pound foot.
+tip is free, and nothing that is stated holds the beam between its fulcrum and what is behind: no
+less than either is unbraced, whatever somebody stated. Sagging is most where the stack stands
+halfway; within a tape's doubt of that the ends of the doubt differ from it by its square over the
+span, far less than a pound foot.
 
 A single channel that would hold is left to an engineer: it twists besides.
 
@@ -28,18 +29,17 @@ from backspan.core.mechanics.beam_loading import (
     allowed_moment,
     backspan_bow,
     hogging_moment,
-    own_moment_outboard,
+    sagging_halfway,
     sagging_moment,
     tail_moment,
     tip_deflection,
 )
-from backspan.core.mechanics.tipping import weight
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import at_least, surely_above
+from backspan.core.numbers import at_least, surely_above, surely_below
 from backspan.core.quantities import LENGTH, MOMENT, RATIO, Amount
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad, LoadBasis, SectionForm
-from backspan.core.sheet.beam_as_built import as_built
+from backspan.core.sheet.beam_as_built import BeamReads, as_built, every_way
 from backspan.core.sheet.beam_section import (
     SLENDER,
     SLENDER_OF,
@@ -51,9 +51,11 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
+from backspan.core.sheet.labelled_beam import unless_rated
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
+from backspan.core.sheet.own_bending import own_behind, own_between, own_over_fulcrum
 from backspan.core.sheet.plain_beam import (
     PlainBeam,
     plain_beams,
@@ -108,13 +110,7 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
     built = as_built(sheet, beam)
     taken = sheet.part("moment", lambda sheet: _nominal(sheet, section))
     nominal = taken.moment
-    own = sheet.do(
-        own_moment_outboard,
-        beam_weight=sheet.do(weight, mass=sheet.read(beam.mass)),
-        beam_length=sheet.read(beam.length),
-        reach=built.reach,
-        tip_beyond_line=sheet.read(beam.tip),
-    )
+    own = own_over_fulcrum(sheet, beam, built.reach)
     for value in one.values:
         rule = value.content
         if isinstance(rule, FactorOnLoad):
@@ -146,19 +142,43 @@ def work(sheet: Sheet, one: Asked[BySection]) -> Iterator[Bent]:
                 for formula in (tip_deflection, backspan_bow)
             )
             yield service
-            behind = surely_above(built.backspan, limit=stand)
-            idle = sheet.do(
-                tail_moment if behind else sagging_moment,
-                counterweight=built.counterweight,
-                backspan=built.backspan,
-                rear_stand=stand,
-            )
-            yield _bent(idle, allowed, value, "idle")
+            for idle in _idle(sheet, beam, stand):
+                yield _bent(idle, allowed, value, "idle")
+
+
+def _idle(sheet: Sheet, beam: BeamReads, stand: float) -> Iterator[float]:
+    """The moments of an idle beam: at each known backspan, and halfway where it lies between two.
+
+    Sagging is most halfway, bending over the rear stand further out: neither is by the shorter.
+    """
+    short = far = False
+    for beside, built in every_way(sheet, beam):
+        behind = surely_above(built.backspan, limit=stand)
+        own = own_behind if behind else own_between
+        yield beside.do(
+            tail_moment if behind else sagging_moment,
+            counterweight=built.counterweight,
+            backspan=built.backspan,
+            rear_stand=stand,
+            own_idle=own(sheet, beam, reach=built.reach, rear_stand=stand),
+        )
+        twice = built.backspan + built.backspan
+        short, far = (
+            short or surely_below(twice, limit=stand),
+            far or surely_above(twice, limit=stand),
+        )
+    if short and far:
+        yield sheet.do(
+            sagging_halfway,
+            counterweight=built.counterweight,
+            rear_stand=stand,
+            own_idle=own_between(sheet, beam, reach=built.reach, rear_stand=stand),
+        )
 
 
 def _nominal(sheet: Sheet, one: BySection) -> Taken:
     plain = one.plain
-    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam)
+    unbraced = unbraced_of(sheet, one.unbraced, one.support.beam, one.rear_stand)
     given = with_plates(sheet, plain.form, plain.given(sheet))
     slender = {name: plain.ratios[key] for name, key in _slender(plain.form).items()}
     steel = Steel(sheet.read(plain.yield_strength), plain.elastic, slender)
@@ -183,7 +203,7 @@ def tells(judged: Judged[BySection, Bent]) -> Told:
     """Which of the moments governs, and whether all of the beam was taken as unbraced."""
     shown, met = judged.weighed.shown, judged.weighed.met
     whole = judged.asked.subject.unbraced.stated is None
-    notes: tuple[Message, ...] = (Message("note.whole-beam"),) if whole else ()
+    notes: tuple[Message, ...] = (Message(f"note.{'whole-beam' if whole else 'held-upright'}"),)
     bends = next((found for one in judged.weighed.branches if (found := one.bends())), ())
     notes += (Message("note.beam-bends", bends),) if bends else ()
     if shown is None or met is None:
@@ -211,4 +231,4 @@ def judge(case: Case) -> Iterator[Answer]:
         yield unless_it_twists(case, plain, found, "beam-twists")
 
 
-CHECK = Check(ID, Topic.BEAM, judge)
+CHECK = Check(ID, Topic.BEAM, unless_rated(ID, judge))

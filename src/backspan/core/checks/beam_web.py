@@ -29,7 +29,6 @@ from backspan.core.mechanics.beam_web import (
     allowed_force,
     from_tail_end,
     from_tip_end,
-    own_weight_outboard,
     shear_inboard,
     shear_outboard,
 )
@@ -53,9 +52,11 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import ENDINGS
+from backspan.core.sheet.labelled_beam import unless_rated
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.load_on_line import load_on_line
 from backspan.core.sheet.moments import SupportReads, support_reads
+from backspan.core.sheet.own_bending import own_outboard
 from backspan.core.sheet.plain_beam import (
     PlainBeam,
     left_to_engineer,
@@ -109,13 +110,7 @@ def _sheared(sheet: Sheet, one: Asked[Web], there: Standing) -> Iterator[OnWeb]:
     web, stands = one.subject, there.stands
     beam, line = web.support.beam, web.support.line
     taken = sheet.part("shear", lambda sheet: shear_taken(sheet, web.plain))
-    outboard = sheet.do(
-        own_weight_outboard,
-        beam_weight=stands.own.weight,
-        beam_length=sheet.read(beam.length),
-        reach=stands.built.reach,
-        tip_beyond_line=sheet.read(beam.tip),
-    )
+    outboard = own_outboard(sheet, beam, stands.built.reach)
     for value in one.values:
         rule = value.content
         if isinstance(rule, FactorOnLoad):
@@ -229,4 +224,4 @@ def judge(case: Case) -> Iterator[Answer]:
             yield left_to_engineer(case, ID, WALL, subject, WALL)
 
 
-CHECK = Check(ID, Topic.BEAM, judge)
+CHECK = Check(ID, Topic.BEAM, unless_rated(ID, judge))

@@ -8,6 +8,7 @@ less the heavier it is, once the stand carries, and more until then: the worst o
 then lies inside its range, at N = 0, where no corner is. With one N is not taken off, which is
 never less than what is pressed.
 
+On a wall a plate counts no wider than it lies there around its centre (core/sheet/room_across.py).
 A plank or pad under the plate presses no further out than the load spreads through its thickness:
 a thin one is not stiff. What lies out there is left out, which is never less pressure.
 
@@ -25,13 +26,12 @@ from dataclasses import dataclass, replace
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.bearing import (
     bearing_pressure,
-    plate_area,
     pressed_area,
     spread_side,
 )
 from backspan.core.model.rigs import Pad
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import at_most
+from backspan.core.numbers import at_least, at_most, smaller
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
@@ -47,6 +47,7 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Judged, Question, Told, asked_each
 from backspan.core.sheet.reactions import rear_stand_read, standing
 from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.room_across import Across, across, room_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.signed import signed_for
 from backspan.core.sheet.subjects import BeamSubject, counterweighted, no_rule
@@ -82,6 +83,8 @@ class Standing:
     plate_width: Read
     strength: Read
     rear: bool = False
+    across: Across | None = None
+    """Where the front stands at its wall."""
     pad: PadReads | None = None
 
 
@@ -119,8 +122,9 @@ def _area(sheet: Sheet, standing: Standing) -> float:
     """What the plate presses; through a pad what it spreads to, and no more than the pad has."""
     length, width = sheet.read(standing.plate_length), sheet.read(standing.plate_width)
     pad, says = standing.pad, "rear-plate" if standing.rear else "plate"
+    room = None if standing.across is None else room_of(sheet, standing.across)
     if pad is None:
-        return sheet.positive(says, sheet.do(plate_area, plate_length=length, plate_width=width))
+        return sheet.positive(says, _within(sheet, (length, width), room))
     # A plate that may be none at all presses nothing through a pad either.
     sheet.positive(says, length * width)
     spread, thickness = limit_of(pad.spread, RATIO), sheet.read(pad.thickness)
@@ -128,12 +132,21 @@ def _area(sheet: Sheet, standing: Standing) -> float:
         sheet.do(spread_side, plate_side=one, pad_spread=spread, pad_thickness=thickness)
         for one in (length, width)
     )
-    pressed = sheet.do(
-        pressed_area,
-        pressed_length=at_most(wide, most=sheet.read(pad.length)),
-        pressed_width=at_most(broad, most=sheet.read(pad.width)),
+    sides = (
+        at_most(wide, most=sheet.read(pad.length)),
+        at_most(broad, most=sheet.read(pad.width)),
     )
-    return sheet.positive(says, pressed)
+    return sheet.positive(says, _within(sheet, sides, room))
+
+
+def _within(sheet: Sheet, sides: tuple[float, float], room: float | None) -> float:
+    """What a rectangle presses where one of its sides lies across a wall, the worse of the two."""
+    length, width = sides
+    if room is not None:
+        shorter, longer = smaller(length, width), at_least(length, least=width)
+        # The longer side across loses most: min(long, room) x short is never more than the other.
+        length, width = at_most(longer, most=room), shorter
+    return sheet.do(pressed_area, pressed_length=length, pressed_width=width)
 
 
 def tells(judged: Judged[Standing, Pressed]) -> Told:
@@ -194,6 +207,7 @@ def _standing(case: Case, beam: BeamSubject, *, rear: bool) -> Standing:
         width,
         strength,
         rear,
+        None if rear else across(case, beam.point),
         None if pad is None else _pad(case, pad, (*place, "pad")),
     )
 

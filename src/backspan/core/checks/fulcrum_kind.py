@@ -16,7 +16,7 @@ from backspan.core.findings import Decider, DoesNotApply, Message, MessageValue,
 from backspan.core.model.rigs import Fulcrum, FulcrumKind
 from backspan.core.model.site import Parapet
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import at_least, surely_above
+from backspan.core.numbers import at_least, ends_around, meets, smaller, surely_above, surely_below
 from backspan.core.quantities import FORCE, Amount
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
@@ -70,11 +70,18 @@ def judge(case: Case) -> Iterator[Answer]:
 
 
 def _kind(fulcrum: Fulcrum, wall: Parapet | None) -> str:
-    """The kind stated; whatever stands within the thickness of the parapet stands on that."""
+    """The kind stated; what stands within the thickness of the parapet stands on that.
+
+    So does a plate whose centre is behind it and that reaches on to it.
+    """
     setback = fulcrum.setback
     if wall is None or not _has_wall(wall) or setback is None:
         return str(fulcrum.kind)
-    behind = surely_above(setback.value, limit=wall.thickness.value)
+    sides = [one.value for one in (fulcrum.plate_length, fulcrum.plate_width) if one is not None]
+    _, half = ends_around(0.0, long=smaller(*sides) if sides else 0.0)
+    behind = meets(demand=wall.thickness.value + half, capacity=setback.value) and surely_above(
+        setback.value, limit=wall.thickness.value
+    )
     return str(fulcrum.kind if behind else FulcrumKind.PARAPET)
 
 
@@ -99,7 +106,7 @@ def _loads(case: Case, subject: BeamSubject) -> tuple[str, list[tuple[str, Messa
     for name, load in (("loaded", rated.as_stated), ("idle", 0.0)):
         rear = at_least(stands.rear(sheet, load), least=0.0)
         front = stands.front(sheet, load, carried_behind=rear)
-        if math.isnan(front):
+        if math.isnan(front) or surely_below(front, limit=0.0):
             most = stands.front(sheet, rated.as_stated, carried_behind=0.0)
             known = not math.isnan(most)
             return ("refer-with-load", [("most", Amount(most, FORCE))]) if known else ("refer", [])

@@ -2,8 +2,8 @@
 
 Distances are from the tail. The stack lies from its tail gap inwards, or around a backspan that was
 taped, and both where both are known. A joint over the fulcrum or outboard of it is not refused: its
-maker may allow it, which a qualified person says. Nobody is asked how long the sleeve of a joint
-is: where it is stated, half of it lies on either side of the joint; else its place is all there is.
+maker may allow it, which a qualified person says. Half of the sleeve of a joint lies on either side
+of it. How long it is is asked only where a sleeve as long as any would not lie clear.
 """
 
 from __future__ import annotations
@@ -28,7 +28,7 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
@@ -38,6 +38,7 @@ from backspan.core.sheet.subjects import BeamSubject, counterweighted
 from backspan.core.sheet.witness import EvidenceClass
 
 ID = "splice-clear"
+SLEEVE = "beam.longest-sleeve"
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,26 +84,31 @@ def as_it_was_taped(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
 
 
 def _beside_stack(sheet: Sheet, one: Asked[Joint], outer: float, inner: float) -> Compared:
-    ends = _taken_up(sheet, one.subject)
-    return Compared(*_nearer(ends, outer, inner), numbers=_told(sheet, one, outer, inner))
+    return _clear(sheet, one, outer, inner, Compared)
 
 
 def outboard(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     """The joint against the fulcrum, or the line where it lies nearer to that."""
     at, beam = one.subject.at, one.subject.beam
-    ends, reach = _taken_up(sheet, one.subject), sheet.read(beam.reach)
+    reach = sheet.read(beam.reach)
     fulcrum = sheet.positive("inboard", inboard_of(sheet, beam, reach))
     sheet.positive("joint", beam.length.as_stated - at.as_stated)
-    line = fulcrum + reach
-    yield Apart(*_nearer(ends, fulcrum, line), numbers=_told(sheet, one, fulcrum, line))
+    yield _clear(sheet, one, fulcrum, fulcrum + reach, Apart)
 
 
-def _taken_up(sheet: Sheet, joint: Joint) -> tuple[float, float]:
-    """Where a joint begins and ends: at one place where nobody stated its sleeve."""
-    at = sheet.read(joint.at)
-    if joint.sleeve.stated is None:
-        return at, at
-    return ends_around(at, long=sheet.read(joint.sleeve))
+def _clear(
+    sheet: Sheet, one: Asked[Joint], outer: float, inner: float, kind: type[Compared]
+) -> Compared:
+    """A joint with its sleeve, or at its place where a sleeve of any length would lie clear."""
+    at, sleeve = sheet.read(one.subject.at), one.subject.sleeve
+    told = _told(sheet, one, outer, inner)
+    if sleeve.stated is None:
+        there = kind(*_nearer((at, at), outer, inner), numbers=told)
+        longest = ends_around(at, long=limit_of(one.values[1], LENGTH))
+        if not there.met or kind(*_nearer(longest, outer, inner)).met:
+            return there
+    ends = ends_around(at, long=sheet.read(sleeve))
+    return kind(*_nearer(ends, outer, inner), numbers=told)
 
 
 def _nearer(ends: tuple[float, float], outer: float, inner: float) -> tuple[float, float]:
@@ -177,10 +183,10 @@ def _not_said(case: Case, beam: BeamSubject) -> Finding:
 def _of_splice(case: Case, beam: BeamSubject, splice: BeamSplice) -> Iterator[Finding]:
     place, name = (*beam.place, "splices", splice.id), f"{beam.name}/{splice.id}"
     at, sleeve = (read_of(one, splice, place) for one in ("splice_from_tail", "splice_sleeve"))
-    joint = Joint(at, sleeve, beam_reads(case, beam))
+    joint, longest = Joint(at, sleeve, beam_reads(case, beam)), needed_value(case.practice, SLEEVE)
     for question in (UNDER_STACK, OUTBOARD):
-        rule = needed_value(case.practice, f"beam.{question.says}")
-        found = question.judge(case, Asked(joint, name, place, (rule,)))
+        rules = (needed_value(case.practice, f"beam.{question.says}"), longest)
+        found = question.judge(case, Asked(joint, name, place, rules))
         if splice.sleeve is not None:
             long = Message("note.splice-sleeve", (("sleeve", Amount(splice.sleeve.value, LENGTH)),))
             found = replace(found, notes=(*found.notes, long))

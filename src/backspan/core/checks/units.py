@@ -2,7 +2,8 @@
 
 A plate speaks of a kind; people ride on one hoist, on one rope. A rig that names only the kind
 leaves open which thing hangs there. The project file shows the roof as it stands, so a thing that
-two rigs of it name is somewhere else than one of them says.
+two rigs of it name is somewhere else than one of them says. Of a lifeline the type is enough, as
+its rider wears it and looks at it; where its tag is named, that very rope is judged.
 """
 
 from __future__ import annotations
@@ -11,9 +12,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
-from backspan.core.model.evidence import day_of, is_before
+from backspan.core.model.evidence import StatedValue, day_of, is_before
 from backspan.core.model.topics import Topic
-from backspan.core.model.units import Test, Unit, UnitKind
+from backspan.core.model.units import RopeDamage, Test, Unit, UnitKind
 from backspan.core.numbers import surely_above, total
 from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Case, Place
@@ -24,21 +25,24 @@ from backspan.core.sheet.presence import judge_presence
 from backspan.core.sheet.uses import Use, uses_of
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_allowed import judge_words
+from backspan.core.sheet.words_seen import WordSeen
 
 Standing = dict[tuple[UnitKind, str], list[Use]]
 _ACCEPTED = "condition.in-use"
 _BRAKE_TEST, _BRAKE_TEST_AGE = "stage.brake-test", "age.brake-test"
 
 
-def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
+def _check(name: str, topic: Topic, kind: UnitKind, *, of_life: bool = False) -> Check:
     def judge(case: Case) -> Iterator[Answer]:
         rig = case.drop.rig
         gone = case.project.moved_to(case.drop.id)
         here = () if rig is None or gone else uses_of(rig, case.drop.id)
-        mine = [use for use in here if use.kind is kind]
+        project = case.project
+        mine = [use for use in here if use.kind is kind and use.of_life is of_life]
+        if of_life:
+            mine = [use for use in mine if project.kit.unit(kind, use.name) is not None]
         if not mine:
             yield DoesNotApply(name, case.subject, case.place, Message("na.nothing-of-it"))
-        project = case.project
         everywhere = case.once_for_all("uses", lambda: _standing(case))
         for use in mine:
             unit = project.kit.unit(kind, use.name)
@@ -53,6 +57,8 @@ def _check(name: str, topic: Topic, kind: UnitKind) -> Check:
                 yield _tested(case, name, use, unit, test)
             if kind is UnitKind.HOIST:
                 yield _brake_tested(case, name, use, unit)
+            if of_life and unit.wear is not None and unit.wear.damage is not None:
+                yield from _damage(case, name, use, unit.wear.damage, place)
 
     return Check(name, topic, judge)
 
@@ -95,6 +101,15 @@ def _condition(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Fi
         inputs=inputs,
     )
     return replace(found, question=f"condition of {unit.id}")
+
+
+def _damage(
+    case: Case, check: str, use: Use, seen: StatedValue[RopeDamage], place: Place
+) -> Iterator[Finding]:
+    """What somebody saw along the rope of a lifeline."""
+    inputs, at = Inputs(case), (*place, "wear", "damage")
+    word = inputs.word("damage", seen, EvidenceClass.OBSERVATION, at)
+    yield from WordSeen(check, use.at, place, inputs, word).against("line.damage", "rope-damage")
 
 
 def _elsewhere(case: Case, check: str, use: Use, unit: Unit, same: list[Use]) -> Iterator[Finding]:
@@ -234,4 +249,5 @@ CHECKS: tuple[Check, ...] = (
     _check("beam-unit", Topic.BEAM, UnitKind.BEAM),
     _check("piece-lot", Topic.TIPPING, UnitKind.PIECE),
     _check("stage-unit", Topic.STAGE, UnitKind.STAGE),
+    _check("lifeline-unit", Topic.FALL_ARREST, UnitKind.ROPE, of_life=True),
 )

@@ -35,13 +35,13 @@ def imposed_load(*, factor: Ratio, reaction: Force) -> Force:
     return factor * reaction
 
 
-@formula(symbol="A")
-def plate_area(*, plate_length: Length, plate_width: Length) -> Area:
-    """Area on which a stand stands.
+@formula(symbol="w_r")
+def room_across(*, to_edge: Length, in_doubt: Length) -> Length:
+    """How wide a plate counts whose centre is this far from the edge of what it stands on.
 
-    Source: geometry.
+    Source: geometry; what presses evenly presses around its own centre.
     """
-    return plate_length * plate_width
+    return 2 * (to_edge - in_doubt)
 
 
 @formula(symbol="d_s")
@@ -55,7 +55,7 @@ def spread_side(*, plate_side: Length, pad_spread: Ratio, pad_thickness: Length)
 
 @formula(symbol="A")
 def pressed_area(*, pressed_length: Length, pressed_width: Length) -> Area:
-    """Area that a pad presses: no more than it has, and no more than a plate spreads to.
+    """Area that a plate or a pad presses: no more of a pad than a plate spreads to.
 
     Source: geometry.
     """

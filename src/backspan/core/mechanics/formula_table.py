@@ -87,9 +87,14 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "moment_at_the_edge": "edge_strength * elastic_modulus_x",
         "moment_of_plastic_section": "yield_strength * plastic_modulus",
         "most_clip_torque": "factor * sheet_torque",
+        "own_moment_behind": (
+            "beam_weight * (inboard - rear_stand) * (inboard - rear_stand) / (2 * beam_length)"
+        ),
+        "own_moment_between": "beam_weight * rear_stand * rear_stand / (8 * beam_length)",
         "own_moment_outboard": (
             "beam_weight * (reach + tip_beyond_line) * (reach + tip_beyond_line) / (2 * beam_length)"
         ),
+        "own_moment_uneven": "own_outboard + beam_weight * (centroid_from_tail - beam_length / 2)",
         "own_weight_outboard": "beam_weight * (reach + tip_beyond_line) / beam_length",
         "pair_tension": (
             "held * other_slope / (own_slope + other_slope) * root(1 + own_slope * own_slope)"
@@ -108,7 +113,6 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "plastic_modulus_of_tube": (
             "(flange_width * section_depth * section_depth - (flange_width - 2 * wall) * (section_depth - 2 * wall) * (section_depth - 2 * wall)) / 4 - 34336 * wall * wall * (section_depth / 2 - 4468 * wall / 10000) / 10000 + 8584 * wall * wall * (section_depth / 2 - 12234 * wall / 10000) / 10000"
         ),
-        "plate_area": "plate_length * plate_width",
         "power_single_phase": "supply_voltage * current",
         "power_three_phase": "root(3) * supply_voltage * current",
         "pressed_area": "pressed_length * pressed_width",
@@ -124,11 +128,15 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "resisting_moment_with_beam": (
             "counterweight * backspan + beam_weight * beam_centroid_inboard"
         ),
+        "room_across": "2 * (to_edge - in_doubt)",
         "rope_stretch": "hung * hanging_length / (metal * rope_modulus)",
         "rope_to_reach": "drop_height + height_above_roof",
         "rows_centroid": "outer_end + stack_length / 2",
         "rows_length": "rows * piece_length",
-        "sagging_moment": "counterweight * backspan * (rear_stand - backspan) / rear_stand",
+        "sagging_halfway": "counterweight * rear_stand / 4 + own_idle",
+        "sagging_moment": (
+            "counterweight * backspan * (rear_stand - backspan) / rear_stand + own_idle"
+        ),
         "second_moment_of_i": (
             "(flange_width * section_depth * section_depth * section_depth - (flange_width - web_thickness) * (section_depth - 2 * flange_thickness) * (section_depth - 2 * flange_thickness) * (section_depth - 2 * flange_thickness)) / 12"
         ),
@@ -165,7 +173,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "stack_centroid": "moment / counterweight",
         "stall_cap": "cap_factor * rated_load",
         "strength_at_end": "efficiency * breaking_force",
-        "tail_moment": "counterweight * (backspan - rear_stand)",
+        "tail_moment": "counterweight * (backspan - rear_stand) + own_idle",
         "tip_deflection": (
             "load * reach * reach * (reach + backspan) / (3 * elastic_constant * second_moment)"
         ),

@@ -137,7 +137,7 @@ class CounterweightedBeam:
     fulcrum to what carries the beam behind, `rear` what that stands on. With `backspan_from`
     "worked out from the stack" the backspan follows from the beam's length and the stack. `joined`
     and where its `splices` lie are of the beam as it is put together, `found` is what was seen of
-    it on a day. `unbraced_length` is the longest between places that hold the beam sideways.
+    it on a day. `unbraced_length` is the longest between what holds it sideways and upright.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT

@@ -55,6 +55,7 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         field="yield_strength",
         symbol="F_y",
         asked="yield",
+        most="yield-strength",
     ),
     taped(
         name="unbraced_length",
@@ -70,6 +71,7 @@ BEAM_SECTION: tuple[Quantity, ...] = (
         record="fulcrum",
         field="bearing_length",
         symbol="l_b",
+        most="bearing-length",
     ),
 )
 

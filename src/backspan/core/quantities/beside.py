@@ -49,6 +49,12 @@ BESIDE: tuple[Quantity, ...] = (
         most="section-to-mass",
     ),
     Quantity(
+        name="to_face_apart",
+        words="difference between the gap to the face and what reach, setback and width give",
+        dimension=LENGTH,
+        most="to-face-apart",
+    ),
+    Quantity(
         name="hanging_to_dead",
         words="hoists, ropes and bottom weights over all that hangs with the stage",
         dimension=RATIO,

@@ -8,7 +8,7 @@ does not hold is told with its reason: silence would read as if it held.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from backspan.core.checks import CHECKS
 from backspan.core.findings import WORST_FIRST, Finding, Message, TopicAnswer, Verdict
@@ -28,8 +28,17 @@ JUDGED_WHOLE = frozenset(
     )
 )
 _OF_SUPPORTS = {Topic.STANDS_ON, Topic.BEAM}
-#: What a rule set in force has to say for the topic to be judged at all; no custom stands in.
-_NEEDS_RULE = {Topic.LINE: "line.rated-load", Topic.EDGES: "geometry.least-parapet"}
+#: What a rule set in force has to say for the topic to be judged at all: where all of them are
+#: silent on one of these, custom may refuse, and does not pass.
+_NEEDS_RULE: Mapping[Topic, tuple[str, ...]] = {
+    Topic.LINE: ("line.rated-load",),
+    Topic.TIEBACK: ("tieback.strength",),
+    Topic.ANCHORS: ("anchor.lifeline-load",),
+    Topic.STAGE: ("hoist.stall-cap", "stage.guardrail"),
+    Topic.PEOPLE: ("stage.most-load",),
+    Topic.FALL_ARREST: ("fall.most-free-fall", "fall.most-force"),
+    Topic.EDGES: ("geometry.least-parapet",),
+}
 
 _TOPIC_OF = {check.id: check.topic for check in CHECKS}
 
@@ -66,8 +75,7 @@ def _judged_whole(case: Case, topic: Topic) -> bool:
         for one in case.points
         if one.counterweighted_beam is not None
     )
-    key = _NEEDS_RULE.get(topic)
-    silent = key is not None and not in_force(case, key)
+    silent = any(not in_force(case, key) for key in _NEEDS_RULE.get(topic, ()))
     return topic in JUDGED_WHOLE and not other and not plain and not silent
 
 

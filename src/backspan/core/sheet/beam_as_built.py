@@ -13,6 +13,7 @@ the beam is shorter inboard than outboard, so that only then its length and mass
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.mechanics.beam_geometry import (
@@ -23,7 +24,7 @@ from backspan.core.mechanics.beam_geometry import (
 )
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.rigs import BackspanFrom
-from backspan.core.numbers import surely_above, surely_below, surely_nothing, total
+from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing, total
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -137,6 +138,25 @@ def one_way(sheet: Sheet, beam: BeamReads, *, from_stack: bool) -> AsBuilt:
     reach = sheet.read(beam.reach)
     weight, pieces = sheet.part("pieces", lambda sheet: _weighed(sheet, beam), of=(beam,))
     return AsBuilt(reach, sheet.read(beam.backspan), weight, pieces)
+
+
+def every_way(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[Sheet, AsBuilt]]:
+    """The beam by each way in which its backspan is known, with the sheet it was read on.
+
+    For what a longer backspan makes worse, or one between. The way that was not asked for is read
+    without doubt of its own, as `as_built` does.
+    """
+    for from_stack in (True, False) if beam.both else (beam.from_stack,):
+        beside = sheet if from_stack is beam.from_stack else sheet.without_doubt()
+        yield beside, one_way(beside, beam, from_stack=from_stack)
+
+
+def furthest_backspan(sheet: Sheet, beam: BeamReads) -> float:
+    """The longest of the backspans that are known."""
+    most = 0.0
+    for _, built in every_way(sheet, beam):
+        most = at_least(built.backspan, least=most)
+    return most
 
 
 def _from_stack(sheet: Sheet, beam: BeamReads) -> AsBuilt:

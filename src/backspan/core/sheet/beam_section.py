@@ -62,9 +62,13 @@ class Nominal:
 
 
 def by_its_section(beam: Beam) -> bool:
-    """Whether a beam is reckoned by its section: one is stated, and no label rates the beam."""
-    rated = beam.label is not None and beam.label.most_load is not None
-    return beam.section is not None and not rated
+    """Whether a beam is judged by its section: one is stated, and no label rates the beam."""
+    return beam.section is not None and not rated(beam)
+
+
+def rated(beam: Beam) -> bool:
+    """Whether its label rates the beam."""
+    return beam.label is not None and beam.label.most_load is not None
 
 
 def section_numbers(do: Do, form: SectionForm, given: Mapping[str, float]) -> dict[str, float]:

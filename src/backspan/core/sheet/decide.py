@@ -63,7 +63,7 @@ def passed_by_a_person(found: Finding, need: Need, says: str) -> Finding:
         verdict=Verdict.REFER,
         message=Message(f"{says}.refer", found.message.values),
         needs=(need, *found.needs),
-        not_judged=not found.needs,
+        not_judged=found.not_judged or not found.needs,
     )
 
 

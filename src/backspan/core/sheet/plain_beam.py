@@ -1,4 +1,4 @@
-"""A beam that no label rates, of one piece: what is stated of its section, and by which values.
+"""A beam of one piece: what is stated of its section, and by which values.
 
 A shape is only a name: that it is this one the sizes show that somebody measured, all of them, as
 neighbours of a table differ in one alone (W6x12 and W6x15 in the flanges' width, S6x12.5 and
@@ -17,8 +17,8 @@ from backspan.core.numbers import at_least, at_most, surely_above, surely_below
 from backspan.core.quantities import PRESSURE, RATIO
 from backspan.core.rules.selected import SelectedRules, SelectedValue
 from backspan.core.rules.shape import SIZES_OF, Section, SectionForm
-from backspan.core.sheet.beam_as_built import BeamReads
-from backspan.core.sheet.beam_section import OPEN, by_its_section
+from backspan.core.sheet.beam_as_built import BeamReads, furthest_backspan
+from backspan.core.sheet.beam_section import OPEN
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer
 from backspan.core.sheet.decide import passed_by_a_person
@@ -72,7 +72,7 @@ class PlainBeam:
 def plain_beams(
     case: Case, check: str, safety: str, keys_of: KeysOf
 ) -> Iterator[PlainBeam | Answer]:
-    """Each beam that is reckoned by its section; of the others why it is not, or who does it.
+    """Each beam whose section is stated; of the others why it is not reckoned, or who does it.
 
     `safety` is the rule value without which no text in force says how.
     """
@@ -83,8 +83,6 @@ def plain_beams(
         beam = case.beam(subject.support.beam)
         if beam.section is None:
             yield DoesNotApply(check, subject.name, subject.place, Message("na.no-section"))
-        elif not by_its_section(beam):
-            yield DoesNotApply(check, subject.name, subject.place, Message("na.rated-by-label"))
         elif unsaid := _unsaid(beam.section):
             yield _not_said(case, check, subject, unsaid)
         else:
@@ -157,11 +155,12 @@ def with_plates(sheet: Sheet, form: SectionForm, given: Mapping[str, float]) -> 
     return given if known else {**given, "section_depth": UNKNOWN, "flange_width": UNKNOWN}
 
 
-def unbraced_of(sheet: Sheet, unbraced: Read, beam: BeamReads) -> float:
+def unbraced_of(sheet: Sheet, unbraced: Read, beam: BeamReads, rear_stand: Read) -> float:
     """How far the beam lies unheld: as stated, all of it where nobody stated it.
 
     The tip of an outrigger is free, so it is no less than the reach; outside its domain where less
-    is stated, as whoever stated it measured something else.
+    is stated, as whoever stated it measured something else. Nothing that a project states holds the
+    beam between its fulcrum and what is behind, so that it is no less than that either.
     """
     if unbraced.stated is None:
         return sheet.read(beam.length)
@@ -169,7 +168,8 @@ def unbraced_of(sheet: Sheet, unbraced: Read, beam: BeamReads) -> float:
     over = unbraced.as_stated - beam.reach.as_stated
     if surely_below(over, limit=0.0):
         return sheet.positive("unbraced", over)
-    return at_least(stated, least=reach)
+    behind = at_least(furthest_backspan(sheet, beam), least=sheet.read(rear_stand))
+    return at_least(at_least(stated, least=reach), least=behind)
 
 
 def unless_it_twists(case: Case, plain: PlainBeam, found: Finding, says: str) -> Finding:

@@ -21,7 +21,8 @@ from backspan.core.sheet.subjects import BeamSubject
 def of_fulcrum(support: CounterweightedBeam, place: Place) -> Iterator[Read]:
     """Where the beam bears, at the front and behind, and what it bears on."""
     yield read_of("rear_stand", support, place)
-    for name in ("setback", "fulcrum_height", "plate_length", "plate_width", "surface_strength"):
+    of_plate = ("plate_length", "plate_width", "surface_strength", "bearing_length")
+    for name in ("setback", "fulcrum_height", *of_plate):
         yield read_of(name, support.fulcrum, (*place, "fulcrum"))
 
 
@@ -47,10 +48,13 @@ def of_beam(case: Case, subject: BeamSubject) -> Iterator[Read]:
 
 
 def _of_section(case: Case, subject: BeamSubject) -> Iterator[Read]:
-    """What the sizes of its section weigh, over what the beam weighs."""
+    """How strong its metal is, and what the sizes of its section weigh over what it weighs."""
+    beam = case.beam(subject.support.beam)
+    place = ("kit", "beams", beam.id, "section")
+    if beam.section is not None:
+        yield read_of("yield_strength", beam.section, place)
     share = section_over_mass(case, subject)
     if share is not None:
-        place = ("kit", "beams", case.beam(subject.support.beam).id, "section")
         yield Read(QUANTITIES["section_to_mass"], share, place)
 
 
@@ -65,7 +69,7 @@ def _of_label(case: Case, subject: BeamSubject) -> Iterator[Read]:
 def _taped_against_stack(beam: BeamReads) -> Iterator[Read]:
     """The taped backspan against the one the beam and the stack give, where both are known."""
     taped = beam.backspan.stated
-    if taped is None or beam.from_stack:
+    if taped is None:
         return
     built = as_built(BareSheet({}, {}), replace(beam, from_stack=True, both=False))
     if math.isnan(built.backspan) or not surely_above(built.counterweight, limit=0.0):

@@ -9,7 +9,7 @@ from backspan.core.model.kit import Hoist
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind
-from backspan.core.numbers import exact_sum
+from backspan.core.numbers import at_least, ends_around, exact_sum
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.plausible_beams import of_beam, of_fulcrum
@@ -62,12 +62,34 @@ def _of_stage(case: Case, hung: HungStage) -> Iterator[Read]:
     if stage.dead_mass is not None:
         share = exact_sum(_hanging(case, hung)) / stage.dead_mass.value
         yield beside("hanging_to_dead", share, stage.dead_mass, (*place, "dead_mass"))
+    yield from _gap_to_face(case, hung)
     around = (*case.place, "rig", "stages", hung.stage, "work")
     for step in hung.work or ():
         for load in step.loads:
             if load.kind is LoadKind.PERSON:
                 at = (*around, step.id, "loads", load.id, "mass")
                 yield Read(QUANTITIES["person_mass"], load.mass, at)
+
+
+def _gap_to_face(case: Case, hung: HungStage) -> Iterator[Read]:
+    """The gap that was taped, against what its lines and its width leave; the worst line alone."""
+    taped, wide = hung.found.to_face, case.stage(hung.stage).width
+    if taped is None or wide is None:
+        return
+    worst: float | None = None
+    for point in case.points:
+        beam = point.counterweighted_beam
+        fulcrum = None if beam is None else beam.fulcrum
+        if point.id not in hung.from_points or beam is None or fulcrum is None:
+            continue
+        if beam.reach is None or fulcrum.setback is None:
+            continue
+        gap, _ = ends_around(beam.reach.value - fulcrum.setback.value, long=wide.value)
+        apart = abs(gap - taped.value)
+        worst = apart if worst is None else at_least(worst, least=apart)
+    if worst is not None:
+        at = (*case.place, "rig", "stages", hung.stage, "found", "to_face")
+        yield beside("to_face_apart", worst, taped, at)
 
 
 def _hanging(case: Case, hung: HungStage) -> Iterator[float]:

@@ -17,8 +17,8 @@ from backspan.core.sheet.beam_as_built import (
     BeamReads,
     OwnWeight,
     as_built,
+    every_way,
     inboard_of,
-    one_way,
     own_weight,
 )
 from backspan.core.sheet.case import Case
@@ -145,9 +145,7 @@ def most_behind(sheet: Sheet, stands: TwoStands, beam: BeamReads) -> float:
     most = at_least(stands.rear(sheet, 0.0), least=0.0)
     if not beam.both:
         return most
-    for from_stack in (True, False):
-        beside = sheet if from_stack is beam.from_stack else sheet.without_doubt()
-        built = one_way(beside, beam, from_stack=from_stack)
+    for beside, built in every_way(sheet, beam):
         one = _standing(beside, built, stands.own, stands.stand)
         most = at_least(one.rear(beside, 0.0), least=most)
     return most

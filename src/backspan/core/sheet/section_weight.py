@@ -12,7 +12,7 @@ from backspan.core.model.beams import Metal
 from backspan.core.model.evidence import StatedValue
 from backspan.core.numbers import surely_above
 from backspan.core.rules.shape import SIZES_OF, Section
-from backspan.core.sheet.beam_section import by_its_section, section_numbers
+from backspan.core.sheet.beam_section import section_numbers
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.plain_beam import form_of, with_plates
 from backspan.core.sheet.sheet import BareSheet
@@ -26,13 +26,13 @@ DENSITY: Mapping[Metal, float] = {
 
 
 def section_over_mass(case: Case, subject: BeamSubject) -> StatedValue[float] | None:
-    """What the section of a beam without a rating weighs over its mass, where both are known.
+    """What the section of a beam weighs over its mass, where both are known.
 
     Whoever looked again at the mass and at each size looked at this.
     """
     beam = case.beam(subject.support.beam)
     section, mass, length = beam.section, beam.mass, beam.length
-    if section is None or mass is None or length is None or not by_its_section(beam):
+    if section is None or mass is None or length is None:
         return None
     form, table = form_of(case, section)
     stated = [getattr(section, name) for name in SIZES_OF[form]]

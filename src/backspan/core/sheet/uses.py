@@ -19,10 +19,12 @@ class Use:
     at: str
     place: Place
     count: float = 1.0
+    of_life: bool = False
+    """Whether it is the rope of a lifeline."""
 
 
 def uses_of(rig: Rig, drop: str) -> Iterator[Use]:
-    """Every hoist, rope, beam, stage and lot that a rig names, by point or stage."""
+    """Every hoist, rope, beam, stage and lot that a rig names, by point, stage or lifeline."""
     around = ("drops", drop, "rig")
     for point in rig.suspension_points:
         at, place = f"{drop}/{point.id}", (*around, "suspension_points", point.id)
@@ -39,3 +41,7 @@ def uses_of(rig: Rig, drop: str) -> Iterator[Use]:
     for hung in rig.stages:
         name = f"{drop}/{hung.stage}"
         yield Use(UnitKind.STAGE, hung.stage, name, (*around, "stages", hung.stage))
+    for life in rig.lines:
+        if life.rope is not None:
+            at, of_line = f"{drop}/{life.id}", (*around, "lifelines", life.id, "rope")
+            yield Use(UnitKind.ROPE, life.rope, at, of_line, of_life=True)

@@ -128,6 +128,10 @@ STRENGTH: dict[str, str] = {
         "Reckon beam {beam} for the load of its line with the twist of a single channel, and sign"
         " it."
     ),
+    "note.held-upright": (
+        "Taken as held against turning over its fulcrum and where it is held down, as whoever"
+        " stated its unbraced length has seen; between them nothing is counted."
+    ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
     "beam-aluminium.refer": (
         "The beam is of aluminium: how it turns over, its thin plates and its web are not judged"
@@ -165,6 +169,14 @@ STRENGTH: dict[str, str] = {
         " here."
     ),
     "need.no-rating": "Say what beam {beam} may carry at its reach and backspan, and sign.",
+    "section-under-label.refer": (
+        "By its section beam {beam} would not hold, by its label it does: they may not be of one"
+        " beam."
+    ),
+    "need.section-under-label": (
+        "Compare the label and the section of beam {beam} with its maker's papers, say which holds,"
+        " and sign."
+    ),
     "na.rated-by-label": "The maker's label rates this beam.",
     "na.no-section": "No section of the beam is stated.",
     "na.by-its-section": "No maker's label: the beam is reckoned by its section.",

@@ -18,6 +18,10 @@ LOAD_PATH: dict[str, str] = {
     "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",
     "anchor-use.missing": "What anchor {anchor} may be used for is not stated.",
     "anchor-use.conditional": "Anchor {anchor} is in service on a condition.",
+    "anchor-use.off-roof": "By the plan anchor {anchor} does not stand on its roof.",
+    "need.anchor-off-roof": (
+        "Measure where anchor {anchor} stands again, and the outline of its roof."
+    ),
     "anchor-use.two-tiebacks": (
         "Anchor {anchor} holds {lines}: their hoists are rated for {load} together."
     ),

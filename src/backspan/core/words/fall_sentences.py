@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 FALL: dict[str, str] = {
+    "roof-below.pass": (
+        "Roof {roof} lies {there} below; the drop goes down {down} with what is clear below it."
+    ),
+    "roof-below.fail": (
+        "Roof {roof} lies only {there} below; the drop and what is said to be clear below it are"
+        " {down}: a fall may end on that roof."
+    ),
+    "roof-below.missing": "Whether the drop ends above roof {roof} is not known.",
+    "na.no-roof-below": "The plan shows no lower roof under the drop.",
     "lifeline-strength.pass": "The lifeline carries {strength} at its end; {least} is asked.",
     "lifeline-strength.fail": (
         "The lifeline carries only {strength} at its end; {least} is asked."

@@ -63,8 +63,12 @@ FORMULAS: dict[str, str] = {
     "elastic_length_of_tube": "Longitud sin sujeción desde la que un tubo vuelca aún elástico",
     "buckling_moment_of_tube": "Momento con el que vuelca un tubo largo, no más que el plástico",
     "own_moment_outboard": "Momento sobre el apoyo de lo que pesa la viga por fuera de él",
+    "own_moment_uneven": "Ese momento, con el centro de gravedad más cerca de la punta",
+    "own_moment_between": "Lo que más pandea la viga por su peso entre apoyo y soporte trasero",
+    "own_moment_behind": "Momento sobre el soporte trasero de lo que pesa la viga por detrás",
     "hogging_moment": "Momento sobre el apoyo, con el factor de la norma",
     "sagging_moment": "Momento bajo un contrapeso entre apoyo y soporte trasero, sin carga",
+    "sagging_halfway": "Lo más que es ese momento: con el contrapeso a la mitad",
     "tail_moment": "Momento sobre el soporte trasero, con el contrapeso detrás, sin carga",
     "tip_deflection": "Cuánto baja la viga donde cuelga el cable, con la carga",
     "backspan_bow": "Cuánto se arquea la viga entre apoyo y contrapeso, con la carga",
@@ -100,6 +104,10 @@ SENTENCES: dict[str, str] = {
     "need.beam-twists": (
         "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
     ),
+    "note.held-upright": (
+        "Se toma como sujeta contra el vuelco sobre su apoyo y donde se la retiene, como vio quien"
+        " declaró su longitud sin sujeción; entre ambos no se cuenta nada."
+    ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
     "beam-aluminium.refer": (
         "La viga es de aluminio: si vuelca de lado, sus placas delgadas y su alma aquí no se"
@@ -128,6 +136,14 @@ SENTENCES: dict[str, str] = {
     "outside.thin_plates": (
         "Las placas de la viga son tan delgadas que pandean antes de fluir: usar otra, o que un"
         " ingeniero le asigne carga."
+    ),
+    "section-under-label.refer": (
+        "Por su sección la viga {beam} no aguantaría y por su etiqueta sí: puede que no sean de la"
+        " misma viga."
+    ),
+    "need.section-under-label": (
+        "Comparar la etiqueta y la sección de la viga {beam} con los papeles del fabricante, decir"
+        " cuál vale y firmarlo."
     ),
     "na.rated-by-label": "La etiqueta del fabricante asigna carga a esta viga.",
     "section-unsaid.missing": (

@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 FALL: dict[str, str] = {
+    "roof-below.pass": (
+        "El techo {roof} está {there} más abajo; el descenso llega a {down} con lo que queda libre."
+    ),
+    "roof-below.fail": (
+        "El techo {roof} está solo {there} más abajo; el descenso y lo que se dijo libre debajo son"
+        " {down}: una caída puede terminar en ese techo."
+    ),
+    "roof-below.missing": "No se sabe si el descenso termina por encima del techo {roof}.",
+    "na.no-roof-below": "El plano no muestra ningún techo más bajo bajo el descenso.",
     "lifeline-strength.pass": (
         "La línea de vida resiste {strength} en su extremo; se piden {least}."
     ),
@@ -170,5 +179,8 @@ CHECKS: dict[str, str] = {
     "rider-harness": "Arnés y cabo",
     "lifeline-splices": "Nudos y empalmes en la línea de vida",
     "lifeline-tied": "A qué está unido el cabo",
+    "deck-clear": "La franja propia de la plataforma",
+    "roof-below": "Un techo más bajo bajo el descenso",
+    "lifeline-unit": "La cuerda misma de la línea de vida",
     "fall-clearance": "Caída libre, detención y altura libre",
 }

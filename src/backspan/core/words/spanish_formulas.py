@@ -48,7 +48,7 @@ TITLES: dict[str, str] = {
     ),
     "spread_side": "Lado que una placa presiona a través de una plancha debajo de ella",
     "pressed_area": "Área que presiona una plancha: ni más que la suya, ni más que lo repartido",
-    "plate_area": "Área sobre la que apoya un fulcro",
+    "room_across": "Ancho que cuenta de una placa cerca del borde de lo que la sostiene",
     "imposed_load": "Lo que una superficie debe resistir: el factor de la regla sobre lo que carga",
     "bearing_pressure": "Presión que la superficie debe resistir, con el factor de la regla",
     "load_to_carry": "Fuerza que un cable de suspensión debe resistir, con el factor de la regla",

@@ -24,6 +24,10 @@ LOAD_PATH: dict[str, str] = {
     ),
     "anchor-use.missing": "No está declarado para qué puede usarse el anclaje {anchor}.",
     "anchor-use.conditional": "El anclaje {anchor} está en servicio con una condición.",
+    "anchor-use.off-roof": "Según el plano el anclaje {anchor} no está sobre su techo.",
+    "need.anchor-off-roof": (
+        "Medir otra vez dónde está el anclaje {anchor}, y el contorno de su techo."
+    ),
     "anchor-use.two-tiebacks": (
         "El anclaje {anchor} sujeta {lines}: la carga nominal de sus aparejos suma {load}."
     ),

@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 STAGE: dict[str, str] = {
+    "deck-clear.pass": "Junto a ella cuelga del borde {other}: no comparten franja.",
+    "deck-clear.fail": (
+        "La plataforma comparte una franja de la fachada con {other}: la de la izquierda termina en"
+        " {end}, la otra empieza en {begin}."
+    ),
+    "deck-clear.missing": "No se sabe si otra plataforma cuelga en su franja de la fachada.",
+    "na.alone-at-edge": "De este borde no cuelga otra plataforma.",
     "hoist-tested.pass": "Tipo del aparejo: {found}.",
     "hoist-tested.fail": (
         "Tipo del aparejo: {found}; debe haberlo ensayado un laboratorio cualificado."

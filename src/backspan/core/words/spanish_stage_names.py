@@ -24,6 +24,7 @@ STAGE_INPUTS: dict[str, str] = {
     "listed": "homologación de la plataforma",
     "most_load": "personas y material como máximo según la placa de la plataforma",
     "rail_height": "altura del pasamanos sobre el piso",
+    "to_face_apart": "diferencia entre la separación a la fachada y la que dan vuelo y ancho",
     "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
     "person_mass": "masa de una persona en la plataforma",
     "lifeline_breaking_force": "carga de rotura de la línea de vida",

@@ -21,6 +21,9 @@ STANDS_ON: dict[str, str] = {
         " debe resistir ({rule_sets})."
     ),
     "outside.rear-plate": ("La placa bajo el caballete trasero no tiene área: medirla de nuevo."),
+    "outside.beyond_wall": (
+        "El fulcro está en el borde mismo del muro o del techo: nada de su placa apoya parejo ahí."
+    ),
     "fulcrum.signed-for": (
         "La viga apoya sobre: {kind}. {document}, revisión {revision}, con firma de {person}, dice"
         " lo que puede cargarlo, hasta el {until}."

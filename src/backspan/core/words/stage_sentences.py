@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 STAGE: dict[str, str] = {
+    "deck-clear.pass": "Nearest along the edge hangs {other}: the decks share no strip.",
+    "deck-clear.fail": (
+        "The deck shares a strip of the face with {other}: the one on the left ends at {end}, the"
+        " other begins at {begin}."
+    ),
+    "deck-clear.missing": "Whether another stage hangs in its strip of the face is not known.",
+    "na.alone-at-edge": "No other stage hangs from this edge.",
     "hoist-tested.pass": "The hoist's kind: {found}.",
     "hoist-tested.fail": "The hoist's kind: {found}; a qualified laboratory has to have tested it.",
     "hoist-tested.missing": "Whether a laboratory tested this kind of hoist nobody stated.",

@@ -18,6 +18,10 @@ STANDS_ON: dict[str, str] = {
         " ({rule_sets})."
     ),
     "outside.rear-plate": "The plate under the rear stand has no area: measure it again.",
+    "outside.beyond_wall": (
+        "The fulcrum stands at the very edge of the wall or the roof: nothing of its plate lies"
+        " evenly there."
+    ),
     "fulcrum.signed-for": (
         "The beam bears on a {kind}: {document}, revision {revision}, signed by {person}, says what"
         " may come on it, until {until}."

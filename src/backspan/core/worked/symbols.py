@@ -57,8 +57,10 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     # What a stand presses
     Symbol("plate_side", "d_f", "length or width of the plate of a stand", LENGTH),
     Symbol("pad_spread", "k_s", "how far a load spreads to each side in a pad's thickness", RATIO),
-    Symbol("pressed_length", "l_s", "length of the pad that presses the surface", LENGTH),
-    Symbol("pressed_width", "w_s", "width of the pad that presses the surface", LENGTH),
+    Symbol("to_edge", "e", "from the middle of a plate to the edge of what it stands on", LENGTH),
+    Symbol("in_doubt", "u", "how far off taped lengths may be together", LENGTH),
+    Symbol("pressed_length", "l_s", "length of the plate or pad that presses the surface", LENGTH),
+    Symbol("pressed_width", "w_s", "width of the plate or pad that presses the surface", LENGTH),
     # The stack
     Symbol("height_above_roof", "h_b", "height above the roof at which the beam bears", LENGTH),
     Symbol("stack_length", "l", "length of beam that a group of rows takes", LENGTH),
@@ -145,6 +147,7 @@ SYMBOLS: Mapping[str, Symbol] = _by_name(
     Symbol("plastic_moment", "M_p", "moment at which all of the section yields", MOMENT),
     Symbol("nominal_moment", "M_n", "moment at which the beam yields or turns over", MOMENT),
     Symbol("own_outboard", "M_G", "moment of the beam's own weight outboard", MOMENT),
+    Symbol("own_idle", "M_g", "what the beam's own weight adds to its idle moment", MOMENT),
     Symbol("tipping", "M", "moment that turns the support about its fulcrum", MOMENT),
     Symbol("required", "M_req", "moment the counterweight must resist", MOMENT),
     Symbol("resisting", "M_res", "moment that holds the support down", MOMENT),

@@ -12,6 +12,7 @@ from backspan.core.drafting.acting import Hand
 from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Rig
+from backspan.core.model.site import Roof
 from backspan.core.review.front import front_data
 from backspan.core.review.reasons import REFUSED
 from backspan.core.review.run import case_of, review_findings
@@ -86,6 +87,7 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
     That is the drop itself, its roof's edges and obstacles, the anchors its lines end on; and what
     a drop that changed shares with it: lines of two drops may end on one anchor, and a thing with a
     tag is in one place, a lot of pieces only so often: where another rig names it otherwise now.
+    Stages at one edge share no strip of it, and a roof may lie below drops of another.
     """
     if before is after:
         return ()
@@ -100,12 +102,31 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
         moved |= {one.id for one in roof.anchors if one not in known}
     shared = {name for was, now in changed for name in _meddles(was, now)} | moved
     own = {one.id for _, one in changed}
+    if [_lies(one) for one in before.site.roofs] != [_lies(one) for one in after.site.roofs]:
+        built = {one.id for one in after.site.roofs}
     return tuple(
         one.id
         for one in after.drops
         if one.id in own
         or (one.rig is not None and (one.roof in built or not shared.isdisjoint(_shares(one))))
     )
+
+
+def _lies(roof: Roof) -> tuple[object, ...]:
+    """Where a roof lies, for drops that pass another."""
+    return roof.id, roof.level, roof.outline
+
+
+def _strips(drop: Drop | None) -> tuple[str, tuple[object, ...]]:
+    """The edge at which a drop's stages hang, and where along it."""
+    if drop is None or drop.rig is None:
+        return "", ()
+    stations = {one.id: one.station for one in drop.rig.suspension_points}
+    hung = tuple(
+        (one.stage, tuple(stations.get(name) for name in one.from_points))
+        for one in drop.rig.stages
+    )
+    return f"edge {drop.roof}/{drop.edge}", hung
 
 
 def _meddles(was: Drop | None, now: Drop) -> frozenset[str]:
@@ -116,6 +137,8 @@ def _meddles(was: Drop | None, now: Drop) -> frozenset[str]:
         # Where a rig left, its things hang no longer: all of them do another thing to others.
         return anchors.union(*(_shares(one) for one in (was, now)))
     before, after = _named(was), _named(now)
+    if _strips(was) != _strips(now):
+        anchors |= {_strips(one)[0] for one in (was, now)}
     return anchors | {
         name for name in before.keys() | after.keys() if before.get(name) != after.get(name)
     }
@@ -125,7 +148,7 @@ def _shares(drop: Drop | None) -> frozenset[str]:
     """What a drop's rig names that another one's may: things of the kit, and anchors."""
     if drop is None or drop.rig is None:
         return frozenset()
-    return drop.rig.anchors | _named(drop).keys()
+    return drop.rig.anchors | _named(drop).keys() | {_strips(drop)[0]}
 
 
 def _named(drop: Drop | None) -> dict[str, list[float]]:

@@ -138,7 +138,7 @@ def test_what_lacks_is_named_and_what_is_known_to_fail_fails() -> None:
     [
         (SOUND, "na.no-aluminium"),
         (of(replace(ALLOY, material=Metal.STEEL)), "na.no-aluminium"),
-        (put(of(ALLOY), (*BEAM, "label"), labelled()), "na.no-aluminium"),
+        (put(of(ALLOY), (*BEAM, "label"), labelled()), "na.rated-by-label"),
         (put(of(ALLOY), (*ARM, "joined"), seen(Joined.SECTIONS)), "na.sections-joined"),
         (by(ALLOY, SOUND), "na.no-rule"),
     ],

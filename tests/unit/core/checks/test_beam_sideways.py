@@ -12,7 +12,7 @@ from backspan.core.model.project import Project
 from tests.unit.core.checks.test_beam_strength import CHANNEL, W6X12, answers, by
 from tests.unit.core.checks.test_beam_web import ALL, TUBE, in_service, lb
 from tests.unit.core.checks.test_beam_web import PLAIN as OTHERS
-from tests.unit.core.rigs import ARM, length, needs, put
+from tests.unit.core.rigs import ARM, BEAM, length, needs, put
 
 ID = "beam-sideways"
 CONFIRMED = (
@@ -26,9 +26,22 @@ PLAIN = replace(OTHERS, confirmations=CONFIRMED)
 HELD_AT = (*ARM, "unbraced_length")
 
 
-def held(text: str, project: Project = PLAIN) -> Project:
+def short(long: str, behind: str, project: Project = PLAIN) -> Project:
+    """A short beam with its stack over its rear stand: nothing of it lies far from both."""
+    for place in ((*ARM, "backspan"), (*ARM, "rear_stand")):
+        project = put(project, place, length(behind, tolerance="0 in"))
+    return put(project, (*BEAM, "length"), length(long, tolerance="0 in"))
+
+
+SHORT = short("8 ft", "4 ft")
+
+
+def held(text: str, project: Project = SHORT) -> Project:
     """Held sideways so far apart, to the last digit."""
     return put(project, HELD_AT, length(text, tolerance="0 in"))
+
+
+NEAR_CHANNEL = held("2 ft", short("5 ft", "2 ft", replace(by(CHANNEL), confirmations=CONFIRMED)))
 
 
 #: The web is 4.97 in high between its fillets.
@@ -85,8 +98,7 @@ def test_held_so_near_it_does_not_buckle_so(inches: str, says: str) -> None:
 
 def test_a_channel_held_so_near_is_told_without_a_force() -> None:
     """C6x8.2 held each 2 ft: its web stays upright, and its twist is an engineer's."""
-    near = put(replace(by(CHANNEL), confirmations=CONFIRMED), HELD_AT, length("2 ft"))
-    found = sideways(near)
+    found = sideways(NEAR_CHANNEL)
     assert (found.verdict, found.message.id) == (Verdict.REFER, "web-twists-held.refer")
 
 
@@ -97,8 +109,15 @@ def test_in_service_it_is_allowed_less() -> None:
     assert sideways(in_service(held("200 in"))).message.id == "sideways-service.refer"
 
 
+def test_nothing_holds_it_between_its_fulcrum_and_its_stack() -> None:
+    """Held each 80 in by word, 120 in by stack and stand: (21.6 / 30) = 0.72."""
+    found = sideways(held("80 in", PLAIN))
+    assert lb(found.capacity) == pytest.approx(takes(120), rel=2e-2)
+
+
 def test_a_value_that_is_only_remembered_waits_for_an_office() -> None:
-    found = sideways(held("80 in", OTHERS))
+    short = replace(SHORT, confirmations=OTHERS.confirmations)
+    found = sideways(held("80 in", short))
     assert found.verdict is Verdict.REFER
     assert found.message.id == "sideways-four.pass"
 

@@ -219,7 +219,7 @@ def test_a_rope_from_another_support_begins_at_no_known_height() -> None:
 
 
 def test_a_beam_on_the_parapet_begins_above_it() -> None:
-    on_wall = put(PROJECT, (*RIGHT, "counterweighted_beam", "fulcrum", "setback"), length("6 in"))
+    on_wall = put(PROJECT, (*RIGHT, "counterweighted_beam", "fulcrum", "setback"), length("3 in"))
     (found,) = findings(on_wall, "rope-length", "D/R")
     assert found.demand is not None
     # 100 ft and its half inch, 42 in and its half inch of parapet, 48 in of fulcrum.

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 
 from backspan.core.findings import Review, TopicAnswer, Verdict
+from backspan.core.model.basis import RuleChoice
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind
 from backspan.core.model.topics import Topic
@@ -20,12 +21,15 @@ from backspan.core.words import drop_answer
 from tests.unit.core.checks.test_beam_sideways import held
 from tests.unit.core.rigs import (
     ARM,
+    AUSTRALIA,
     BEAM,
     BEAM_UNIT,
+    EN,
     LEFT,
     LIBRARY,
     ON,
     PROJECT,
+    QUEBEC,
     RIG,
     STACK,
     count,
@@ -81,12 +85,41 @@ def test_every_topic_answers_once_in_one_order() -> None:
 def test_a_beam_that_no_label_rates_is_not_judged_whole() -> None:
     """Each of its findings passes, and its web is not asked where its line hangs."""
     right = (*RIG, "suspension_points", "R", "counterweighted_beam", "unbraced_length")
-    both = put(held("40 in"), right, length("40 in", tolerance="0 in"))
+    both = put(held("48 in"), right, length("48 in", tolerance="0 in"))
+    for name in ("backspan", "rear_stand"):
+        both = put(both, (*right[:-1], name), length("4 ft", tolerance="0 in"))
     both = put(both, ("kit", "units", "B-2", "label"), seen(LabelState.NONE))
     found = made(replace(both, taken_over=()))
     beam = topic(found, Topic.BEAM)
     assert {found.findings[at].verdict for at in beam.findings} == {Verdict.PASS}
     assert (beam.verdict, beam.not_judged) == (Verdict.REFER, True)
+
+
+@pytest.mark.parametrize(
+    ("chosen", "silent"),
+    [
+        (("stage", "hoist"), {Topic.STAGE, Topic.PEOPLE}),
+        (("stage",), {Topic.STAGE, Topic.PEOPLE}),
+        (("hoist",), {Topic.STAGE}),
+        (("fall",), {Topic.FALL_ARREST}),
+        (("anchor",), {Topic.ANCHORS}),
+        (("tieback",), {Topic.TIEBACK}),
+    ],
+)
+@pytest.mark.parametrize("text", [EN, QUEBEC, AUSTRALIA, RuleChoice("us-aisc-shapes", "15")])
+def test_where_a_text_is_silent_custom_does_not_pass(
+    chosen: tuple[str, ...], silent: set[Topic], text: RuleChoice
+) -> None:
+    """A text that says nothing of a topic leaves it to a person, whatever custom is met."""
+    basis = replace(PROJECT.basis, **dict.fromkeys(chosen, (text,)))
+    found = made(replace(PROJECT, basis=basis, taken_over=()))
+    before = made(replace(PROJECT, taken_over=()))
+    fewer = {
+        one.topic
+        for one, was in zip(found.topics, before.topics, strict=True)
+        if was.verdict is Verdict.PASS and one.verdict is Verdict.REFER
+    }
+    assert fewer == silent
 
 
 def test_with_everything_taken_over_it_passes_and_says_how_much_was() -> None:

@@ -25,6 +25,8 @@ from backspan.core.model.stages import HungStage
 from backspan.core.model.units import Condition, LabelState
 from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.quantities import ANGLE
+from tests.unit.core.checks.test_deck_clear import LONG, beside
+from tests.unit.core.checks.test_roof_below import with_roof
 from tests.unit.core.rigs import (
     ARM,
     BEAM,
@@ -73,6 +75,15 @@ SETBACK = (*ARM, "fulcrum", "setback")
 EDGE = ("site", "roofs", "ROOF", "edges", "S")
 ANCHOR = ("site", "roofs", "ROOF", "anchors", "A1")
 #: What of a person leaves a take-over without effect.
+BELOW_AND_BESIDE = (
+    beside("20 ft"),
+    beside("25 ft", put(LONG, (*STAGE, "length"), None)),
+    with_roof("120 ft"),
+    with_roof("90 ft"),
+    put(with_roof("150 ft"), ("drops", "D", "clear_below"), None),
+    put(PROJECT, SETBACK, length("0 in", tolerance="0 in")),
+    put(PROJECT, (*ANCHOR, "at"), (3.0, -3.0)),
+)
 WITHOUT_EFFECT: tuple[dict[str, Any], ...] = (
     {"role": "painter"},
     {"card": None},
@@ -150,6 +161,7 @@ ON_TOWER = put(PROJECT, (*ARM, "fulcrum", "kind"), FulcrumKind.TOWER)
 
 RIGS = [
     PROJECT,
+    *BELOW_AND_BESIDE,
     STACKED,
     OUTBOARD,
     on_basis(PROJECT, OSHA, EN, QUEBEC),

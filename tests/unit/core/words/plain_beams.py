@@ -7,6 +7,7 @@ from dataclasses import replace
 from backspan.core.model.beams import BeamSection, Channels, Joined, Metal, Web
 from tests.unit.core.checks.test_beam_aluminium import ALLOY
 from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
+from tests.unit.core.checks.test_beam_sideways import NEAR_CHANNEL
 from tests.unit.core.checks.test_beam_strength import (
     CHANNEL,
     FIFTY,
@@ -50,7 +51,7 @@ BY_SECTION = (
     by(replace(_WIDE, material=None), SOUND),
     by(replace(W6X12, flange_thickness=on_label(length("0.2 in"))), SOUND),
     by(CHANNEL, SOUND),
-    put(by(CHANNEL, SOUND), (*ARM, "unbraced_length"), length("2 ft")),
+    NEAR_CHANNEL,
     put(SOUND, (*ARM, "unbraced_length"), length("1 ft")),
     put(SOUND, (*ARM, "found", "web"), seen(Web.NONE)),
     put(SOUND, (*ARM, "found", "channels"), seen(Channels.FASTENED)),
@@ -64,6 +65,7 @@ BY_SECTION = (
     put(replace(SOUND, basis=replace(SOUND.basis, beam=_OURS)), (*ARM, "reach"), length("14 ft")),
     put(SOUND, (*BEAM, "mass"), None),
     put(SOUND, (*BEAM, "label"), labelled()),
+    put(put(SOUND, (*ARM, "reach"), length("6 ft")), (*BEAM, "label"), labelled()),
     put(SOUND, (*BEAM, "section"), None),
 )
 
