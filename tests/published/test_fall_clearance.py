@@ -23,6 +23,7 @@ def test_the_total_of_a_general_how_to() -> None:
         grab_slide=0.0,
         harness_shift=1 * FOOT,
         line_stretch=3 * FOOT,
+        line_slack=0.0,
         fall_margin=1 * FOOT,
     )
     assert step.value == pytest.approx(12 * FOOT)
@@ -43,6 +44,7 @@ def test_the_clearance_of_a_lanyard_manual() -> None:
         grab_slide=0.0,
         harness_shift=1.5 * FOOT,
         line_stretch=0.0,
+        line_slack=0.0,
         fall_margin=1.5 * FOOT,
     )
     assert step.value == pytest.approx(8.5 * FOOT)
@@ -56,6 +58,7 @@ def test_the_fall_height_of_a_guided_grab() -> None:
         grab_slide=0.10,
         harness_shift=0.0,
         line_stretch=0.0,
+        line_slack=0.0,
         fall_margin=0.0,
     )
     assert step.value == pytest.approx(1.38)
@@ -72,6 +75,7 @@ def test_a_kit_manual_counts_the_d_ring_from_the_working_level() -> None:
         grab_slide=1.0,
         harness_shift=0.0,
         line_stretch=0.0,
+        line_slack=0.0,
         fall_margin=1.0,
     )
     assert step.value + 1.8 == pytest.approx(6.1)
@@ -89,6 +93,7 @@ def test_a_manual_that_counts_from_the_anchor() -> None:
         grab_slide=0.0,
         harness_shift=0.0,
         line_stretch=0.0,
+        line_slack=0.0,
         fall_margin=2.5,
     )
     assert step.value == pytest.approx(6.0)

@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping
 from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
 from backspan.core.model.stages import Along, Overhead
-from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO, Dimension
+from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, RATIO, Dimension
 
 FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.tied-to": {TiedTo.LIFELINE},
@@ -29,8 +29,12 @@ FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.harness": {HarnessState.SOUND},
 }
 
-#: What of riders, lanyards, lifelines and drops is looked at again.
+#: How far aside, how heavy and how hard; what of all that is looked at again.
 FALL_LIMITS: Mapping[str, tuple[str, Dimension]] = {
+    "fall.most-line-angle": ("30 deg", ANGLE),
+    "fall.most-beside": ("6 ft", LENGTH),
+    "fall.mean-to-most-force": ("0.875", RATIO),
+    "fall.least-rider-mass": ("220 lb", MASS),
     "plausible.least-person-mass": ("130 lb", MASS),
     "plausible.least-lanyard-length": ("1 ft", LENGTH),
     "plausible.least-elongation": ("1 %", RATIO),

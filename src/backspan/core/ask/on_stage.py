@@ -113,6 +113,7 @@ def answer_clearance(asked: Asked) -> Answer:
         grab_slide=asked.number("slide") or 0.0,
         harness_shift=limit_of(shift, LENGTH) if given is None else given,
         line_stretch=stretch.value,
+        line_slack=asked.number("slack") or 0.0,
         fall_margin=limit_of(margin, LENGTH),
     )
     steps = [free, stretch, needed]

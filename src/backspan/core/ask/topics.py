@@ -294,6 +294,7 @@ TOPICS: tuple[Topic, ...] = (
             parameter_of("grab_slide", needed=True),
             _length("above", "lanyard's attachment above the D-ring; below: minus", Sign.ANY),
             _length("shift", "what harness and D-ring give way by"),
+            _length("slack", "line that goes slack where it slides along the edge"),
             _length("height", "height of the deck above the level below"),
         ),
         "lanyard=3ft deceleration=3.5ft elongation=0.03 line=150ft slide=6in height=25ft",

@@ -7,7 +7,9 @@ second level or a canopy, through which a vertical line holds nobody, nor those 
 kept off something along its way: they may fall onto that, high above what is clear below.
 
 That a rider works close below a line is no answer where the line goes over the edge beside the
-drop: the word is asked again.
+drop, nor where people are placed on the stage and not each of them, anywhere they stay, has a line
+of their own close by: the word is asked again. Of whom nobody placed, or said how far they go from
+their place, the word itself says that they keep below their line.
 """
 
 from __future__ import annotations
@@ -34,12 +36,14 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.riders import Unreached, unreached
 from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_seen import AskedWord, WordSeen
 
 TIED = "lifeline-tied"
 SWING, TAPED = "lifeline-swing", "tolerance.taped-length"
+BESIDE = "fall.most-beside"
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,21 +104,42 @@ def _aside(case: Case, one: Life) -> float | None:
     return station if before or beyond else None
 
 
+def _unreached(case: Case) -> Unreached | None:
+    """A step with somebody placed far from every line that is left for them.
+
+    None too where it is not known where a line passes the edge, which is asked elsewhere.
+    """
+    stations = [line.station for line in (() if case.drop.rig is None else case.drop.rig.lines)]
+    if None in stations:
+        return None
+    known = [one for one in stations if one is not None]
+    most = limit_of(needed_value(case.practice, BESIDE), LENGTH)
+    return next(unreached(case, known, most), None)
+
+
 def _swings(case: Case, one: Life, found: Finding) -> Finding:
     """The word that somebody works close below a line, unless its place contradicts it."""
-    station = _aside(case, one)
-    if station is None or found.message.id != f"{SWING}.pass":
+    if found.message.id != f"{SWING}.pass":
         return found
     inputs, word = _word(case, one, "swing")
+    station, far = _aside(case, one), _unreached(case)
+    told: tuple[tuple[str, MessageValue], ...] = (("found", word or ""),)
+    if station is not None:
+        ending, told = "aside", (*told, ("station", Amount(station, LENGTH)))
+    elif far is not None:
+        most = Amount(limit_of(needed_value(case.practice, BESIDE), LENGTH), LENGTH)
+        ending = "far"
+        told = (*told, ("stage", far.stage), ("step", far.step), ("most", most))
+    else:
+        return found
     at = (*one.place, "swing")
     inputs.want("swing", EvidenceClass.OBSERVATION, at)
-    told = (("found", word or ""), ("station", Amount(station, LENGTH)))
     return judge_presence(
         inputs,
         check=SWING,
         subject=one.name,
         place=at,
-        message=Message(f"{SWING}.aside", told),
+        message=Message(f"{SWING}.{ending}", told),
         met=None,
         rules=found.rules,
         question=SWING,

@@ -47,7 +47,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "elastic_modulus": "2 * second_moment / section_depth",
         "factor_reached": "resisting / tipping",
         "fall_distance": (
-            "falls_free + deceleration + grab_slide + harness_shift + line_stretch + fall_margin"
+            "falls_free + deceleration + grab_slide + harness_shift + line_stretch + line_slack + fall_margin"
         ),
         "flange_moment": (
             "smaller(plastic_moment, plastic_moment - (plastic_moment - 7 * yield_strength * elastic_modulus_x / 10) * (flange_slenderness - compact_flange) / (noncompact_flange - compact_flange))"
@@ -78,6 +78,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "length_still_plastic": "176 * radius_y * root(elastic_constant / yield_strength) / 100",
         "lifeline_length": "line_run + 2 * wall_height + drop_height",
         "lifeline_stretch": "elongation * lifeline",
+        "line_slack": "root(line_aside * line_aside + line_inward * line_inward) - line_inward",
         "load_to_carry": "factor * load",
         "longest_single_phase": "allowed_drop / (2 * conductor_resistance * current)",
         "longest_three_phase": "allowed_drop / (root(3) * conductor_resistance * current)",
@@ -87,6 +88,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "moment_at_the_edge": "edge_strength * elastic_modulus_x",
         "moment_of_plastic_section": "yield_strength * plastic_modulus",
         "most_clip_torque": "factor * sheet_torque",
+        "opening_needed": "rider_weight * (falls_free + grab_slide) / slows",
         "own_moment_behind": (
             "beam_weight * (inboard - rear_stand) * (inboard - rear_stand) / (2 * beam_length)"
         ),
@@ -169,6 +171,7 @@ FORMULA_TABLE: Mapping[str, str] = MappingProxyType(
         "slenderness_of_web": "web_height / web_thickness",
         "slenderness_up_to": "slender_limit * root(elastic_constant / yield_strength)",
         "sling_leg": "hung / 2 * root(1 + own_slope * own_slope)",
+        "slowing_force": "mean_share * most_force - rider_weight",
         "spread_side": "plate_side + 2 * pad_spread * pad_thickness",
         "stack_centroid": "moment / counterweight",
         "stall_cap": "cap_factor * rated_load",

@@ -311,6 +311,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         words="most force that the lanyard arrests the body with",
         record="lanyard",
         field="most_force",
+        symbol="F_a",
         least="most-force",
     ),
     taped(

@@ -54,6 +54,10 @@ FALL: dict[str, str] = {
         "Found: {found}. The line goes over the edge at {station}, beside the drop: whoever falls"
         " swings."
     ),
+    "lifeline-swing.far": (
+        "Found: {found}. In step {step}, on {stage}, not everybody who is placed stays within"
+        " {most} of a line of their own: whoever falls swings."
+    ),
     "lifeline-swing.missing": "How far to the side of the lifeline its rider works nobody stated.",
     "rider-harness.pass": "Found: {found}.",
     "rider-harness.fail": "Harness or lanyard: {found}. It is out of use.",
@@ -104,6 +108,26 @@ FALL: dict[str, str] = {
     "arrest-force.pass": "The lanyard arrests with {found} at the most; {most} is allowed.",
     "arrest-force.fail": "The lanyard arrests with {found}; only {most} is allowed.",
     "arrest-force.missing": "With what force the lanyard arrests a fall is not stated.",
+    "absorber.pass": (
+        "To stop a rider of {rider} the absorber has to open by {needed}; it opens by {found}."
+    ),
+    "absorber.fail": (
+        "To stop a rider of {rider} the absorber has to open by {needed}; it opens by {found} only."
+    ),
+    "absorber.missing": "Whether the absorber opens far enough to stop its rider is not known.",
+    "outside.force_left": (
+        "The absorber opens at no more than its rider's weight: it stops nobody. Look at its label"
+        " again."
+    ),
+    "line-angle.pass": (
+        "From its anchor to the edge the lifeline turns {off} off the perpendicular; {most} is"
+        " allowed."
+    ),
+    "line-angle.fail": (
+        "From its anchor to the edge the lifeline turns {off} off the perpendicular, with {most}"
+        " allowed: it slides along the edge, and whoever falls swings."
+    ),
+    "line-angle.missing": "Where the lifeline passes the edge nobody stated.",
     "fall-clearance.pass": (
         "A fall takes {needed} below the feet; the deck is {there} above the level below. A fall"
         " is in time from {lowest} on."

@@ -172,6 +172,9 @@ BY_MESSAGE: dict[str, str] = {
     "free-fall.fail": "Use a shorter lanyard.",
     "deceleration.fail": "Use a lanyard that stops a fall within what is allowed.",
     "arrest-force.fail": "Use a lanyard with an absorber that holds the force down.",
+    "absorber.fail": "Use a lanyard whose absorber is made for its rider's weight.",
+    "outside.force_left": "Look at the lanyard's label again, or use one made for its rider.",
+    "line-angle.fail": "Use an anchor opposite the place where the lifeline passes the edge.",
     "fall-clearance.fail": (
         "Use a shorter lanyard or a rope that stretches less; lower down riders need another way."
     ),

@@ -61,6 +61,10 @@ FALL: dict[str, str] = {
         "Encontrado: {found}. La línea pasa el borde en {station}, al lado de la bajada: quien cae"
         " oscila."
     ),
+    "lifeline-swing.far": (
+        "Encontrado: {found}. En el paso {step}, en {stage}, no todos los que tienen su lugar"
+        " quedan a {most} o menos de una línea propia: quien cae oscila."
+    ),
     "lifeline-swing.missing": "Nadie declaró a qué distancia lateral de la línea se trabaja.",
     "rider-harness.pass": "Encontrado: {found}.",
     "rider-harness.fail": "Arnés o cabo: {found}. Queda fuera de uso.",
@@ -111,6 +115,28 @@ FALL: dict[str, str] = {
     "arrest-force.pass": "El cabo detiene con {found} como mucho; se permiten {most}.",
     "arrest-force.fail": "El cabo detiene con {found}; solo se permiten {most}.",
     "arrest-force.missing": "No se declara con qué fuerza detiene el cabo una caída.",
+    "absorber.pass": (
+        "Para detener a un ocupante de {rider} el absorbedor tiene que abrirse {needed}; se abre"
+        " {found}."
+    ),
+    "absorber.fail": (
+        "Para detener a un ocupante de {rider} el absorbedor tiene que abrirse {needed}; solo se"
+        " abre {found}."
+    ),
+    "absorber.missing": "No se sabe si el absorbedor se abre bastante para detener a su ocupante.",
+    "outside.force_left": (
+        "El absorbedor se abre con no más que el peso del ocupante: no detiene a nadie. Mirar de"
+        " nuevo su etiqueta."
+    ),
+    "line-angle.pass": (
+        "De su anclaje al borde la línea de vida se desvía {off} de la perpendicular; se permiten"
+        " {most}."
+    ),
+    "line-angle.fail": (
+        "De su anclaje al borde la línea de vida se desvía {off} de la perpendicular, y se permiten"
+        " {most}: se desliza por el borde, y quien cae oscila."
+    ),
+    "line-angle.missing": "Nadie declaró dónde pasa el borde la línea de vida.",
     "fall-clearance.pass": (
         "Una caída toma {needed} bajo los pies; el piso está a {there} sobre el nivel de abajo."
         " Una caída se detiene a tiempo desde {lowest}."

@@ -157,6 +157,9 @@ BY_MESSAGE: dict[str, str] = {
     "free-fall.fail": "Usar un cabo más corto.",
     "deceleration.fail": "Usar un cabo que detenga la caída en lo permitido.",
     "arrest-force.fail": "Usar un cabo con un absorbedor que limite la fuerza.",
+    "absorber.fail": "Usar un cabo con un absorbedor hecho para el peso de su ocupante.",
+    "outside.force_left": "Mirar de nuevo la etiqueta del cabo, o usar uno hecho para su ocupante.",
+    "line-angle.fail": "Usar un anclaje frente al lugar donde la línea de vida pasa el borde.",
     "fall-clearance.fail": (
         "Usar un cabo más corto o una cuerda que se alargue menos; más abajo hace falta otro medio."
     ),

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
+from backspan.core.model.stages import HungStage
+from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import PROJECT, RIG, force, length, put, seen
 
@@ -13,6 +16,8 @@ LINE: Place = (*RIG, "lifelines", "LL1")
 LANYARD: Place = ("kit", "lanyards", "LAN")
 ROPE: Place = ("kit", "ropes", "LIFE")
 END: Place = ("kit", "terminations", "SEWN")
+STAGE = HungStage("ST-1", ("L", "R"))
+FAR = PlacedLoad("P1", LoadKind.PERSON, at=length("0 ft").value, to=length("18 ft").value)
 LACKS: tuple[tuple[Place, Any], ...] = (
     ((*ROPE, "breaking_force"), force("5000 lb")),
     ((*ROPE, "kind"), RopeKind.NATURAL),
@@ -28,6 +33,7 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LINE, "splices"), seen(Splices.KNOTTED)),
     ((*LINE, "swing"), seen(Swing.WIDE)),
     ((*LINE, "station"), length("40 ft").value),
+    ((*LINE, "station"), None),
     ((*LINE, "harness"), seen(HarnessState.WORN)),
     *(((*LINE, name), None) for name in ("swing", "harness")),
     ((*LINE, "tied_to"), seen(TiedTo.STAGE)),
@@ -37,6 +43,9 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LANYARD, "length"), length("7 ft")),
     ((*LANYARD, "deceleration"), length("4 ft")),
     ((*LANYARD, "most_force"), force("2000 lb")),
+    ((*LANYARD, "most_force"), force("200 lb")),
+    ((*LANYARD, "deceleration"), length("3 in")),
+    ((*RIG, "stages"), (replace(STAGE, work=(WorkStep("UP", (FAR,)),)),)),
     (("drops", "D", "clear_below"), length("3 ft")),
 )
 FALLS = tuple(put(PROJECT, place, value) for place, value in LACKS)
