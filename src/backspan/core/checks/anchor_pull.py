@@ -2,14 +2,15 @@
 
 No text gives the load of a tieback's anchor; the trade asks of it what a direct connection has to
 resist. The pull of a tieback runs from its anchor along it, that of a lifeline to where it passes
-the edge. A rating within half a turn holds in any direction.
+the edge. A rating within half a turn holds in any direction. Of several ratings for one use the
+least counts, and the pull has to be within each: nobody said which of them holds.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from backspan.core.angles import HALF_TURN, direction, turned_within
 from backspan.core.findings import DoesNotApply, Message
@@ -17,7 +18,7 @@ from backspan.core.mechanics.ropes import load_to_carry
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.site import Anchor, AnchorRating, AnchorUse
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import surely_below
+from backspan.core.numbers import smaller, surely_below
 from backspan.core.quantities import ANGLE, FORCE
 from backspan.core.rules.selected import SelectedValue
 from backspan.core.rules.shape import FactorOnLoad
@@ -48,13 +49,20 @@ class OnTie:
 
 
 @dataclass(frozen=True, slots=True)
+class Paper:
+    """A rating of an anchor for a use: the load, towards where, and within what of that."""
+
+    load: Read
+    toward: Read
+    within: Read
+
+
+@dataclass(frozen=True, slots=True)
 class Pulled:
     """An anchor in one use: what its papers say, and what pulls."""
 
     anchor: str
-    load: Read
-    toward: Read
-    within: Read
+    papers: tuple[Paper, ...]
     tie: OnTie | None = None
     pull: float = UNKNOWN
     """The direction of a lifeline's pull in plan; NaN where it passes the edge nobody said."""
@@ -65,7 +73,7 @@ class Pulled:
 def load(sheet: Sheet, one: Asked[Pulled]) -> Iterator[Compared]:
     """What is asked of the anchor against what it is rated for."""
     pulled = one.subject
-    rating = sheet.read(pulled.load)
+    rating = smaller(*(sheet.read(paper.load) for paper in pulled.papers))
     for value in one.values:
         if pulled.tie is None or not isinstance(value.content, FactorOnLoad):
             required = limit_of(value, FORCE)
@@ -82,14 +90,15 @@ def load(sheet: Sheet, one: Asked[Pulled]) -> Iterator[Compared]:
 def turned(sheet: Sheet, one: Asked[Pulled]) -> Iterator[Compared]:
     """How far the pull turns off the direction the anchor is rated for."""
     pulled = one.subject
-    within, words = sheet.read(pulled.within), (("anchor", pulled.anchor),)
-    off = 0.0
-    # Any direction is any: then nobody need say which.
-    if surely_below(within, limit=HALF_TURN) or math.isnan(within):
-        toward, pull = sheet.read(pulled.toward), _pull(sheet, pulled)
-        off = abs(turned_within(pull - toward))
-    numbers = (("off", off, ANGLE), ("within", within, ANGLE))
-    yield Compared(off, within, words=words, numbers=numbers)
+    words = (("anchor", pulled.anchor),)
+    for paper in pulled.papers:
+        within, off = sheet.read(paper.within), 0.0
+        # Any direction is any: then nobody need say which.
+        if surely_below(within, limit=HALF_TURN) or math.isnan(within):
+            toward, pull = sheet.read(paper.toward), _pull(sheet, pulled)
+            off = abs(turned_within(pull - toward))
+        numbers = (("off", off, ANGLE), ("within", within, ANGLE))
+        yield Compared(off, within, words=words, numbers=numbers)
 
 
 def _pull(sheet: Sheet, pulled: Pulled) -> float:
@@ -152,7 +161,7 @@ def pulled_anchors(
                 none = False
                 anchor, place = anchors[tie.tie.anchor]
                 said = _papers(anchor, place, AnchorUse.TIEBACK)
-                pulled = Pulled(anchor.id, *said, tie=OnTie(ties, index, line))
+                pulled = Pulled(anchor.id, said, tie=OnTie(ties, index, line))
                 yield AnchorUse.TIEBACK, Asked(pulled, tie.name, place)
     rig = case.drop.rig
     for life in () if rig is None else rig.lines:
@@ -162,25 +171,32 @@ def pulled_anchors(
             at = (*case.place, "rig", "lifelines", life.id)
             said = _papers(anchor, place, AnchorUse.FALL_ARREST)
             missing = (*at, "station") if life.station is None else ()
-            pulled = Pulled(anchor.id, *said, pull=_over(case, anchor, life), missing=missing)
+            pulled = Pulled(anchor.id, said, pull=_over(case, anchor, life), missing=missing)
             yield AnchorUse.FALL_ARREST, Asked(pulled, f"{case.subject}/{life.id}", place)
     if none:
         reason = Message("na.no-anchor")
         yield AnchorUse.TIEBACK, DoesNotApply(check, case.subject, case.place, reason)
 
 
-def _papers(anchor: Anchor, place: Place, use: AnchorUse) -> tuple[Read, Read, Read]:
-    """Load and direction that the papers give for a use; one rating for all its uses else."""
-    rating: AnchorRating | None = None
-    at: Place = (*place, "ratings")
-    for index, one in enumerate(anchor.ratings):
-        if one.use is use:
-            rating, at = one, (*place, "ratings", index)
-            break
-    load_read = read_of("anchor_load", rating, at)
-    if rating is None and use in anchor.uses:
-        load_read = read_of("anchor_rating", anchor, place)
-    return load_read, read_of("anchor_toward", rating, at), read_of("anchor_within", rating, at)
+def _papers(anchor: Anchor, place: Place, use: AnchorUse) -> tuple[Paper, ...]:
+    """Load and direction that each paper gives for a use; one rating for all its uses else."""
+    found = tuple(
+        _paper(one, (*place, "ratings", index))
+        for index, one in enumerate(anchor.ratings)
+        if one.use is use
+    )
+    if found:
+        return found
+    none = _paper(None, (*place, "ratings"))
+    if use in anchor.uses:
+        none = replace(none, load=read_of("anchor_rating", anchor, place))
+    return (none,)
+
+
+def _paper(rating: AnchorRating | None, at: Place) -> Paper:
+    names = ("anchor_load", "anchor_toward", "anchor_within")
+    load_read, toward, within = (read_of(name, rating, at) for name in names)
+    return Paper(load_read, toward, within)
 
 
 def _over(case: Case, anchor: Anchor, life: Lifeline) -> float:

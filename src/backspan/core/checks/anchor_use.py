@@ -4,8 +4,9 @@ An anchor that a lifeline shares with any other line is no independent line of d
 was tested for; two names of one thing are one anchor, so anchors that stand too close are measured
 again. Two tiebacks on one anchor may be meant: an engineer has to say so, with the load.
 
-What an anchor is is written freely. Pipes, vents and the rig's own parts are refused by their
-words, wherever they stand in that text. One that the plan shows beside its roof is somewhere else.
+What an anchor is is written freely. Pipes, vents, rails and the rig's own parts are refused by
+their words, wherever they stand in that text, but in a phrase that is known to name an anchor.
+One that the plan shows beside its roof is somewhere else.
 """
 
 from __future__ import annotations
@@ -33,6 +34,7 @@ from backspan.core.sheet.words_within import words_within
 
 USE, ALONE = "anchor-use", "lifeline-alone"
 KEY, APART, REFUSED = "anchor.lifeline-alone", "anchor.least-apart", "anchor.refused-kinds"
+ACCEPTED = "anchor.accepted-kinds"
 _USES = {"tieback": AnchorUse.TIEBACK, "lifeline": AnchorUse.FALL_ARREST}
 
 
@@ -151,7 +153,8 @@ def _use(case: Case, line: Line, anchor: Anchor, place: Place) -> Finding:
     inputs.fact("anchor_standing", str(anchor.standing), (*place, "standing"))
     inputs.fact("anchor_kind", anchor.kind, (*place, "kind"))
     refused = needed_value(case.practice, REFUSED)
-    barred = words_within(anchor.kind, words_of(refused))
+    accepted = needed_value(case.practice, ACCEPTED)
+    barred = words_within(anchor.kind, words_of(refused), but=words_of(accepted))
     words: tuple[tuple[str, MessageValue], ...] = (
         ("anchor", anchor.id),
         ("called", anchor.kind),

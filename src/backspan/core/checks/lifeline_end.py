@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.findings import DoesNotApply
-from backspan.core.model.kit import RopeKind
+from backspan.core.model.kit import FORMED, RopeKind, TerminationKind
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH
 from backspan.core.sheet.case import Case
@@ -21,6 +21,8 @@ from backspan.core.sheet.rope_of import rope_of
 
 ID = "lifeline-end"
 OF_FIBRE, OF_WIRE, MAKER = "fall.end-kind", "fall.wire-end-kind", "fall.end-maker"
+#: Ends of which somebody has to say who made them: a knot holds as well as who tied it.
+MADE = FORMED | {TerminationKind.KNOT}
 FITS = Question(ID, "life-end-fits", LENGTH, fits, strength=False, share=False)
 
 
@@ -35,7 +37,7 @@ def judge(case: Case) -> Iterator[Answer]:
         wire = rope is not None and rope.kind is RopeKind.WIRE
         key = OF_WIRE if wire else OF_FIBRE
         yield from end_seen(case, ID, line).against(key, "life-end-kind")
-        maker = maker_seen(case, ID, line)
+        maker = maker_seen(case, ID, line, MADE)
         if maker is not None:
             yield from maker.against(MAKER, "life-end-maker")
         yield FITS.judge(case, end_on_rope(case, line))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.quantities.quantity import MASSES, RATING, Quantity
-from backspan.core.quantities.units import FORCE, LENGTH, MASS, RATIO
+from backspan.core.quantities.units import FORCE, LENGTH, MASS, PRESSURE, RATIO
 
 BESIDE: tuple[Quantity, ...] = (
     Quantity(
@@ -66,6 +66,21 @@ BESIDE: tuple[Quantity, ...] = (
         dimension=MASS,
         evidence=MASSES,
         least="person-mass",
+        most="person-mass",
+    ),
+    Quantity(
+        name="lifeline_strength_to_diameter",
+        words="breaking force of the lifeline over its diameter squared",
+        dimension=PRESSURE,
+        evidence=RATING,
+        most="lifeline-strength",
+    ),
+    Quantity(
+        name="knot_efficiency",
+        words="share of the lifeline's strength that a knot keeps",
+        dimension=RATIO,
+        evidence=RATING,
+        most="knot-efficiency",
     ),
     Quantity(
         name="lifeline_breaking_force",

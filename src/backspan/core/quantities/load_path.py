@@ -294,6 +294,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="slide",
         symbol="d_s",
         asked="slide",
+        most="grab-slide",
         zero=True,
     ),
     rated(
@@ -304,6 +305,7 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="stretch",
         symbol="d_h",
         asked="harness",
+        least="harness-shift",
         zero=True,
     ),
     rated_force(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from backspan.core.mechanics.tipping import weight
-from backspan.core.model.kit import Hoist
+from backspan.core.model.kit import Hoist, RopeKind, TerminationKind
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind
@@ -17,6 +17,10 @@ from backspan.core.sheet.reads import Read, beside, read_of
 from backspan.core.sheet.subjects import BeamSubject
 
 _PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
+_OF_LANYARD = (
+    *("lanyard_length", "deceleration", "most_force"),
+    *("grab_slide", "harness_shift"),
+)
 
 
 def plausible_reads(case: Case) -> Iterator[Read]:
@@ -101,18 +105,27 @@ def _hanging(case: Case, hung: HungStage) -> Iterator[float]:
 
 
 def _of_lifeline(case: Case, line: Lifeline) -> Iterator[Read]:
-    """What a rope and a lanyard do when they arrest a fall."""
+    """What a rope, its end and a lanyard do when they arrest a fall."""
     kit = case.project.kit
     rope = None if line.rope is None else kit.rope(line.rope)
+    end = None if line.termination is None else kit.termination(line.termination)
     lanyard = None if line.lanyard is None else kit.lanyard(line.lanyard)
     if rope is not None:
         place = ("kit", "ropes", rope.id)
         yield read_of("elongation", rope, place)
         breaking = (*place, "breaking_force")
         yield Read(QUANTITIES["lifeline_breaking_force"], rope.breaking_force, breaking)
+        thick, strength = rope.diameter, rope.breaking_force
+        # A rope of wire is stronger, and no word passes it as a lifeline.
+        if strength is not None and rope.kind is not RopeKind.WIRE:
+            share = strength.value / (thick.value * thick.value)
+            yield beside("lifeline_strength_to_diameter", share, thick, (*place, "diameter"))
+    if end is not None and end.kind is TerminationKind.KNOT:
+        keeps = ("kit", "terminations", end.id, "efficiency")
+        yield Read(QUANTITIES["knot_efficiency"], end.efficiency, keeps)
     if lanyard is not None:
         place = ("kit", "lanyards", lanyard.id)
-        for name in ("lanyard_length", "deceleration", "most_force"):
+        for name in _OF_LANYARD:
             yield read_of(name, lanyard, place)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from dataclasses import dataclass
 
 from backspan.core.model.kit import FORMED, Termination, TerminationKind
@@ -65,10 +65,12 @@ def end_seen(case: Case, check: str, one: Roped) -> WordSeen:
     return WordSeen(check, one.name, one.place, inputs, None if kind is None else str(kind))
 
 
-def maker_seen(case: Case, check: str, one: Roped) -> WordSeen | None:
+def maker_seen(
+    case: Case, check: str, one: Roped, formed: Container[TerminationKind | None] = FORMED
+) -> WordSeen | None:
     """Who formed the end, where it is one that is formed on the rope; else nobody is asked."""
     inputs = Inputs(case)
-    if end_kind(inputs, one.on, one.place) not in FORMED:
+    if end_kind(inputs, one.on, one.place) not in formed:
         return None
     end, place = end_of(case, one.on, one.place)
     word = None if end is None or end.made_by is None else str(end.made_by)

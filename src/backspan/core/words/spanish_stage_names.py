@@ -27,6 +27,10 @@ STAGE_INPUTS: dict[str, str] = {
     "to_face_apart": "diferencia entre la separación a la fachada y la que dan vuelo y ancho",
     "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
     "person_mass": "masa de una persona en la plataforma",
+    "lifeline_strength_to_diameter": (
+        "carga de rotura de la línea de vida sobre el cuadrado de su diámetro"
+    ),
+    "knot_efficiency": "parte de la resistencia de la línea de vida que conserva un nudo",
     "lifeline_breaking_force": "carga de rotura de la línea de vida",
     "below_ground": "cuánto llevan el descenso y la altura libre por debajo del suelo",
     "serial": "número de serie",
