@@ -9,8 +9,12 @@ from backspan.core.mechanics.fall import (
     free_fall,
     lifeline_length,
     lifeline_stretch,
+    line_slack,
     lowest_in_time,
+    opening_needed,
+    slowing_force,
 )
+from backspan.core.mechanics.tipping import weight
 
 FOOT = 0.3048
 
@@ -106,3 +110,24 @@ def test_the_lowest_height_is_where_the_shorter_line_is_just_in_time() -> None:
     needed = 3.0 + lifeline_stretch(elongation=share, lifeline=line).value
     lowest = lowest_in_time(distance=needed, elongation=share, above_level=there).value
     assert 3.0 + share * (line - (lowest - there)) == pytest.approx(lowest)
+
+
+@pytest.mark.parametrize(
+    ("falls", "most", "share", "opens"),
+    [(4.0, 6e3, 1.0, 0.782), (4.0, 6e3, 0.875, 0.919), (1.8, 4e3, 1.0, 0.585)],
+)
+def test_what_an_absorber_has_to_open_by(
+    falls: float, most: float, share: float, opens: float
+) -> None:
+    """Derived: 100 kg stopped by a constant mean force, by the energy of the fall."""
+    rider = weight(mass=100.0).value
+    slows = slowing_force(mean_share=share, most_force=most, rider_weight=rider).value
+    step = opening_needed(rider_weight=rider, falls_free=falls, grab_slide=0.0, slows=slows)
+    assert step.value == pytest.approx(opens, abs=1e-3)
+
+
+def test_the_slack_of_a_line_that_slides_along_the_edge() -> None:
+    """Derived: 40 ft aside and 2 ft in, 38.05 ft go slack; opposite its anchor nothing does."""
+    far = line_slack(line_aside=40 * FOOT, line_inward=2 * FOOT)
+    assert far.value == pytest.approx(38.05 * FOOT, abs=1e-3)
+    assert line_slack(line_aside=0.0, line_inward=12 * FOOT).value == 0.0
