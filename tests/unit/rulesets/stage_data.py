@@ -42,6 +42,7 @@ STAGE_WORDS: Mapping[str, Collection[str]] = {
     "stage.hoist-tested": {LabTested.TESTED},
     "stage.second-brake": {SecondBrake.BY_ITSELF},
     "stage.brake-test": {TestOf.BRAKE},
+    "stage.test-says-failed": {"fail", "not hold"},
     "stage.control": {Control.EACH, Control.TESTED_SO},
     "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},
     **{f"stage.{name}": {OnStage.SOUND} for name in ("fixed", "guardrail", "toeboard", "deck")},

@@ -17,7 +17,7 @@ from backspan.core.model.evidence import StatedValue, is_before
 from backspan.core.model.stages import FaceSide, HighRail
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import LENGTH, MASS
-from backspan.core.sheet.case import Case
+from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import refused_by_a_person
@@ -26,6 +26,7 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
+from backspan.core.sheet.set_up import since_set_up
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass
@@ -110,7 +111,7 @@ def judge(case: Case) -> Iterator[Answer]:
         yield _asked(case, one, SHORT, between, "stage.hangs-within")
         both = (read_of("intended_load", *plate), read_of("most_load", *plate))
         yield _asked(case, one, LOAD, both, "stage.most-load")
-        height = read_of("rail_height", *found)
+        height = _where_it_hangs(case, one, read_of("rail_height", *found))
         low = _asked(case, one, RAIL, height, "stage.least-rail-height")
         yield low
         if low.verdict is Verdict.PASS:
@@ -125,14 +126,22 @@ def _asked(case: Case, one: Hung, question: Question[S, Compared], read: S, key:
 
 def _high(case: Case, one: Hung, height: Read) -> Iterator[Finding]:
     usual = _asked(case, one, RAIL_HIGH, height, "stage.most-rail-height")
+    at, inputs = (*one.place, "found"), Inputs(case)
     if usual.verdict is not Verdict.FAIL:
         yield usual
+        lacking = one.hung.found.high_rail
+        if lacking is not None and lacking.value is HighRail.NOT_ALL:
+            # Said of a rail of whatever height: it lacks something that is asked of it.
+            yield from _word_of(one, at, inputs, lacking, "rail-lacks")
         return
-    at, inputs = (*one.place, "found"), Inputs(case)
     seen = _since(height.stated, one.hung.found.high_rail)
-    word = inputs.word("high_rail", seen, EvidenceClass.OBSERVATION, (*at, "high_rail"))
-    for found in WordSeen(ID, one.name, at, inputs, word).against("stage.high-rail", "high-rail"):
+    for found in _word_of(one, at, inputs, seen, "high-rail"):
         yield replace(found, inputs=(*usual.inputs, *found.inputs))
+
+
+def _word_of(one: Hung, at: Place, inputs: Inputs, seen: Seen, says: str) -> Iterator[Finding]:
+    word = inputs.word("high_rail", seen, EvidenceClass.OBSERVATION, (*at, "high_rail"))
+    yield from WordSeen(ID, one.name, at, inputs, word).against("stage.high-rail", says)
 
 
 def _since(taped: StatedValue[float] | StatedValue[int] | None, seen: Seen) -> Seen:
@@ -142,9 +151,17 @@ def _since(taped: StatedValue[float] | StatedValue[int] | None, seen: Seen) -> S
     return None if is_before(seen.at, taped.at) else seen
 
 
+def _where_it_hangs(case: Case, one: Hung, read: Read) -> Read:
+    """A number as taped; of a rig that was moved, what was taped before says nothing."""
+    rig = case.drop.rig
+    if rig is None or rig.moved_from is None:
+        return read
+    return replace(read, stated=since_set_up(case, one, read.stated))
+
+
 def _face(case: Case, one: Hung) -> Iterator[Finding]:
     at = (*one.place, "found")
-    apart = read_of("to_face", one.hung.found, at)
+    apart = _where_it_hangs(case, one, read_of("to_face", one.hung.found, at))
     near = _asked(case, one, TO_FACE, apart, "stage.most-to-face")
     side, place = one.hung.found.face_side, (*at, "face_side")
     kept = side is not None and side.value is not FaceSide.NEITHER

@@ -17,6 +17,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.set_up import since_set_up
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen
 
@@ -29,6 +30,8 @@ class Row:
 
     field: str
     says: str
+    since_set_up: bool = False
+    """Whether it tells of the set-up as it is, and of none before it."""
 
     @property
     def key(self) -> str:
@@ -43,7 +46,7 @@ ROWS = (
     Row("toeboard", "toeboard"),
     Row("along", "along"),
     Row("sway", "sway"),
-    Row("first_lift", "first-lift"),
+    Row("first_lift", "first-lift", since_set_up=True),
     Row("hot_work", "hot-work"),
     Row("deck", "deck"),
     Row("running", "level"),
@@ -61,6 +64,7 @@ def judge(case: Case) -> Iterator[Answer]:
         for row in ROWS:
             inputs, at = Inputs(case), (*one.place, "found", row.field)
             stated = getattr(one.hung.found, row.field)
+            stated = since_set_up(case, one, stated) if row.since_set_up else stated
             word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
             yield from WordSeen(ID, one.name, at, inputs, word).against(row.key, row.says)
         yield from _overhead(case, one)

@@ -11,25 +11,25 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from backspan.core.findings import Decider, DoesNotApply, Finding, Message, MessageValue, Need
-from backspan.core.model.evidence import StatedValue, day_of, is_before
+from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
+from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.topics import Topic
-from backspan.core.model.units import RopeDamage, Test, Unit, UnitKind
+from backspan.core.model.units import RopeDamage, Unit, UnitKind
 from backspan.core.numbers import surely_above, total
-from backspan.core.quantities import RATIO
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.limits import limit_of, needed_value
+from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.unit_tests import judge_tests
 from backspan.core.sheet.uses import Use, uses_of
-from backspan.core.sheet.witness import EvidenceClass, words_of
+from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_allowed import judge_words
 from backspan.core.sheet.words_seen import WordSeen
 
 Standing = dict[tuple[UnitKind, str], list[Use]]
 _ACCEPTED = "condition.in-use"
-_BRAKE_TEST, _BRAKE_TEST_AGE = "stage.brake-test", "age.brake-test"
+_READABLE = "equipment.label-state"
 
 
 def _check(name: str, topic: Topic, kind: UnitKind, *, of_life: bool = False) -> Check:
@@ -53,10 +53,8 @@ def _check(name: str, topic: Topic, kind: UnitKind, *, of_life: bool = False) ->
             yield _condition(case, name, use, unit, place)
             yield from _elsewhere(case, name, use, unit, everywhere[kind, unit.id])
             yield from _same_serial(case, name, use, unit, everywhere)
-            for test in unit.tests:
-                yield _tested(case, name, use, unit, test)
-            if kind is UnitKind.HOIST:
-                yield _brake_tested(case, name, use, unit)
+            yield from _plate(case, name, use, unit, place)
+            yield from judge_tests(case, name, use, unit)
             if of_life and unit.wear is not None and unit.wear.damage is not None:
                 yield from _damage(case, name, use, unit.wear.damage, place)
 
@@ -110,6 +108,40 @@ def _damage(
     inputs, at = Inputs(case), (*place, "wear", "damage")
     word = inputs.word("damage", seen, EvidenceClass.OBSERVATION, at)
     yield from WordSeen(check, use.at, place, inputs, word).against("line.damage", "rope-damage")
+
+
+def _plate(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Iterator[Finding]:
+    """Whether what is read from its plate or stamp can be read, where somebody said so.
+
+    The label of a beam is judged with what it allows (beam_label.py).
+    """
+    if unit.label is None or not _goes_by_its_plate(case, unit):
+        return
+    inputs, at = Inputs(case), (*place, "label")
+    word = inputs.word("plate_state", unit.label, EvidenceClass.OBSERVATION, at)
+    found = judge_words(
+        check=check,
+        subject=use.at,
+        place=place,
+        message="plate-state",
+        words=None if word is None else (word,),
+        rule=needed_value(case.practice, _READABLE),
+        inputs=inputs,
+    )
+    yield replace(found, question=f"plate of {unit.id}")
+
+
+def _goes_by_its_plate(case: Case, unit: Unit) -> bool:
+    """Whether a thing carries a plate that has to be there, or a number was read from its own."""
+    kit = case.project.kit
+    if unit.kind is UnitKind.PIECE:
+        piece = kit.piece(unit.of)
+        return piece is not None and piece.mass.evidence is Evidence.LABEL
+    if unit.kind is UnitKind.ROPE:
+        rope = kit.rope(unit.of)
+        force = None if rope is None else rope.breaking_force
+        return force is not None and force.evidence is Evidence.LABEL
+    return unit.kind in {UnitKind.HOIST, UnitKind.STAGE}
 
 
 def _elsewhere(case: Case, check: str, use: Use, unit: Unit, same: list[Use]) -> Iterator[Finding]:
@@ -177,70 +209,6 @@ def _by_serial(case: Case, everywhere: Standing) -> dict[tuple[UnitKind, str, st
 def _plain(serial: str | None) -> str:
     """A serial as it is compared: blanks and capitals make no other thing of it."""
     return "".join((serial or "").split()).casefold()
-
-
-def _tested(case: Case, check: str, use: Use, unit: Unit, test: Test) -> Finding:
-    """Whether a test counts to the end of the planned work; on the day of the review it must."""
-    inputs, ends = Inputs(case), case.work_ends
-    words = (("what", test.what), ("until", test.until), ("ends", ends), ("unit", unit.id))
-    met: bool | None = True
-    ending, refer = "pass", tuple[Need, ...]()
-    if is_before(test.until, case.on.isoformat()):
-        met, ending = False, "over"
-    elif is_before(test.until, ends):
-        ending = "lapses"
-        refer = (Need(Decider.QUALIFIED_PERSON, Message("need.test", words)),)
-    return judge_presence(
-        inputs,
-        check=check,
-        subject=use.at,
-        place=("kit", "units", unit.id, "tests"),
-        message=Message(f"test.{ending}", words),
-        met=met,
-        refer=refer,
-        question=f"test {unit.id} {test.what} {test.until}",
-    )
-
-
-def _brake_tested(case: Case, check: str, use: Use, unit: Unit) -> Finding:
-    """Whether a test of the secondary brake counts; one that says not what it is of does not.
-
-    How long one counts at the most is not for its own paper to say.
-    """
-    rule, age = (needed_value(case.practice, key) for key in (_BRAKE_TEST, _BRAKE_TEST_AGE))
-    asked, inputs, most = words_of(rule), Inputs(case), limit_of(age, RATIO)
-    place = ("kit", "units", unit.id, "tests")
-    counts = [
-        test
-        for test in unit.tests
-        if test.of is not None
-        and str(test.of) in asked
-        and not is_before(test.until, case.on.isoformat())
-    ]
-    last: Test | None = None
-    for test in counts:
-        last = test if last is None or is_before(last.at, test.at) else last
-    words: tuple[tuple[str, MessageValue], ...] = (("unit", unit.id),)
-    fresh, ending = False, "missing"
-    if last is not None:
-        words = (*words, ("what", last.what), ("at", last.at))
-        fresh = not surely_above((case.on - day_of(last.at)).days, limit=most)
-        ending = "pass" if fresh else "old"
-    if last is not None and fresh:
-        inputs.fact("brake_test", last.what, place)
-    else:
-        words = (*words, ("most", int(most)))
-        inputs.want("brake_test", EvidenceClass.OBSERVATION, place)
-    return judge_presence(
-        inputs,
-        check=check,
-        subject=use.at,
-        place=place,
-        message=Message(f"brake-test.{ending}", words),
-        met=True if fresh else None,
-        rules=(rule, age),
-        question=f"brake test {unit.id}",
-    )
 
 
 CHECKS: tuple[Check, ...] = (

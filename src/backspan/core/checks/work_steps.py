@@ -1,7 +1,8 @@
 """Do the steps of the work say enough, and no more than was intended; do the riders fit in it.
 
 A step is what is on the stage at one time. One of them has everybody on it, or the last ride down
-at the end of the day is a step that nobody asked about.
+at the end of the day is a step that nobody asked about. The riders of a rig are those of all its
+stages: each may have its fullest step while the others have theirs.
 """
 
 from __future__ import annotations
@@ -38,12 +39,18 @@ class Work:
     length: Read
     apart: Read
     steps: tuple[Step, ...] = ()
+    elsewhere: float = 0.0
+    """The most people in a step of each other stage of the rig, together."""
+    alone: bool = True
+    """Whether any rider may be on this stage: nobody stated for each of several who is on it."""
 
 
 def riders_fit(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
     """What the riders weigh against all that is intended: they are part of it."""
     each = limit_of(one.values[0], MASS)
-    people = sheet.do(weight, mass=sheet.read(one.subject.riders) * each)
+    work = one.subject
+    many = sheet.read(work.riders) if work.alone else most_people(work.steps)
+    people = sheet.do(weight, mass=many * each)
     intended = sheet.do(weight, mass=sheet.read(one.subject.intended))
     numbers = (("people", people, FORCE), ("intended", intended, FORCE))
     yield Compared(people, intended, numbers=numbers)
@@ -59,12 +66,17 @@ def as_intended(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
 
 
 def everybody(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
-    """The most people in a step against the riders: no more, and no fewer."""
+    """The most people in a step, of all stages together, against the riders: no more, no fewer."""
     riders = sheet.read(one.subject.riders)
-    people = float(largest(0, *(step.people for step in one.subject.steps)))
+    people = most_people(one.subject.steps) + one.subject.elsewhere
     counts = (("people", people), ("riders", riders))
     yield Compared(people, riders, counts=counts)
     yield Compared(riders, people, counts=counts)
+
+
+def most_people(steps: tuple[Step, ...]) -> float:
+    """The most people in one of some steps; nobody where there is none."""
+    return float(largest(0, *(step.people for step in steps)))
 
 
 def on_the_deck(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
@@ -90,10 +102,10 @@ def judge(case: Case) -> Iterator[Answer]:
     if not hung:
         yield DoesNotApply(ID, case.subject, case.place, Message("na.nothing-of-it"))
     for one in hung:
-        yield from _stage(case, one)
+        yield from _stage(case, one, tuple(other for other in hung if other is not one))
 
 
-def _stage(case: Case, hung: HungStage) -> Iterator[Finding]:
+def _stage(case: Case, hung: HungStage, others: tuple[HungStage, ...]) -> Iterator[Finding]:
     stage, rig = case.stage(hung.stage), case.drop.rig
     kit, place = ("kit", "stages", stage.id), (*case.place, "rig", "stages", hung.stage)
     work = Work(
@@ -102,6 +114,8 @@ def _stage(case: Case, hung: HungStage) -> Iterator[Finding]:
         read_of("stage_length", stage, kit),
         read_of("stirrup_spacing", stage, kit),
         steps_of(case, hung, place),
+        total(most_people(steps_of(case, one, place)) for one in others),
+        not others or any(one.work is None for one in (hung, *others)),
     )
     name, rule = f"{case.subject}/{hung.stage}", needed_value(case.practice, KEY)
     yield RIDERS.judge(case, Asked(work, name, place, (needed_value(case.practice, PERSON),)))

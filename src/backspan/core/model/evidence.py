@@ -69,6 +69,21 @@ def is_before(at: str, other: str) -> bool:
     return day_of(at) < day_of(other)
 
 
+def is_earlier(at: str, other: str) -> bool:
+    """Whether one stated day or time is known to be earlier than another.
+
+    On one day it is where both say a time; a time without an offset is that of the place.
+    """
+    if day_of(at) != day_of(other):
+        return is_before(at, other)
+    first, second = (datetime.datetime.fromisoformat(one) for one in (at, other))
+    if "" in {at[10:], other[10:]}:
+        return False
+    if None in {first.tzinfo, second.tzinfo}:
+        first, second = (one.replace(tzinfo=None) for one in (first, second))
+    return first < second
+
+
 class Sign(StrEnum):
     """Which values a field can hold without being impossible."""
 

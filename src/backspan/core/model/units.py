@@ -56,11 +56,21 @@ class TestOf(StrEnum):
     OTHER = "other"
 
 
+class TestFound(StrEnum):
+    """How a test ended."""
+
+    __test__ = False
+
+    HELD = "held"
+    NOT_HELD = "did not hold"
+
+
 @dataclass(frozen=True, slots=True)
 class Test:
     """A test of one thing: what was tested, by whom, when, and until when it counts.
 
-    `what` is its name in anybody's words; `of` is what a check goes by.
+    `what` is its name in anybody's words; `of` is what a check goes by. `found` is how it ended:
+    one that did not hold counts for nothing, and speaks against the thing until a later one held.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -72,6 +82,7 @@ class Test:
     until: str
     document: str | None = None
     of: TestOf | None = None
+    found: TestFound | None = None
 
 
 class RopeDamage(StrEnum):

@@ -30,6 +30,8 @@ INPUTS: dict[str, str] = {
     "condition": "condition of the thing",
     "serial": "serial number",
     "brake_test": "test of the secondary brake",
+    "test_found": "how the test ended",
+    "plate_state": "whether its plate or stamp can be read",
     "tieback": "tieback",
     "rope_ends": "ends of the suspension rope",
     "lifeline": "lifeline",

@@ -41,8 +41,8 @@ PEOPLE: dict[str, str] = {
     "step-load.pass": "{load} is on the stage at the most, in step {step}; {intended} is intended.",
     "step-load.fail": "{load} is on the stage in step {step}; only {intended} is intended.",
     "step-load.missing": "What is on the stage in some step, or may be, is not known.",
-    "steps-with-all.pass": "A step has all who ride on the stage, {riders}, and none has more.",
-    "steps-with-all.fail": "The most people in one step are {people}; those who ride are {riders}.",
+    "steps-with-all.pass": "The steps have all who ride, {riders}, and no more on all stages.",
+    "steps-with-all.fail": "The fullest steps of all stages have {people} people; {riders} ride.",
     "steps-with-all.missing": "How many ride is not stated; a step has to have all of them.",
     "step-on-deck.pass": "Everything that is placed is on the deck.",
     "step-on-deck.fail": (

@@ -38,6 +38,7 @@ IN_PERCENT = frozenset({"lost", "most_lost"})
 WORD_INPUTS = frozenset(
     {
         *("anchor_standing", "anchor_uses", "condition", "fastening", "fulcrum", "label_state"),
+        *("plate_state", "test_found"),
         *("lifeline", "lifelines", "piece_kind", "power", "rescue", "rope_ends"),
         *("support", "tieback", "attached", "ends_on", "taut", "route", "thimble", "end_stop"),
         *("tested_by", "secondary_brake", "control", "joints", "fixed", "guardrail", "toeboard"),

@@ -130,6 +130,9 @@ BY_MESSAGE: dict[str, str] = {
     "stage-short.fail": "Medir otra vez la plataforma y sus estribos.",
     "most-load.fail": "Quitar personas o material, o usar una plataforma que los pueda llevar.",
     "rail-height.fail": "Subir el pasamanos.",
+    "plate-state.fail": "Poner en su lugar uno cuya placa se pueda leer.",
+    "test.failed": "Retirarlo; poner uno ensayado en su lugar.",
+    "rail-lacks.fail": "Remediar lo que le falta a la barandilla, y mirar otra vez.",
     "high-rail.fail": "Bajar el pasamanos, o remediar lo demás que le falta a la barandilla.",
     "face-side.fail": (
         "Colgar la plataforma más cerca, poner ahí una barandilla o amarrar a cada uno."

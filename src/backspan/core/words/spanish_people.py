@@ -43,8 +43,8 @@ PEOPLE: dict[str, str] = {
     " {intended}.",
     "step-load.fail": "En el paso {step} hay {load} en la plataforma; solo se prevén {intended}.",
     "step-load.missing": "No se sabe qué hay, o puede haber, en la plataforma en algún paso.",
-    "steps-with-all.pass": "Un paso tiene a todas las que suben, {riders}, y ninguno tiene más.",
-    "steps-with-all.fail": "El paso con más personas tiene {people}; las que suben son {riders}.",
+    "steps-with-all.pass": "Los pasos tienen a todas las que suben, {riders}, y no más en total.",
+    "steps-with-all.fail": "Los pasos más llenos, sumados, tienen {people} personas; suben {riders}.",
     "steps-with-all.missing": "No se indicó cuántas suben; un paso tiene que tenerlas a todas.",
     "step-on-deck.pass": "Todo lo que se colocó está sobre la plataforma.",
     "step-on-deck.fail": (

@@ -126,6 +126,19 @@ STAGE: dict[str, str] = {
         "El pasamanos está más alto de lo usual, y nadie declaró, desde que se midió su altura,"
         " si cumple todo lo demás que se exige de una barandilla."
     ),
+    "rail-lacks.fail": "Del pasamanos alguien vio: {found}.",
+    "plate-state.pass": "Su placa o estampado: {found}.",
+    "plate-state.fail": (
+        "Su placa o estampado: {found}. Lo que se lee ahí no lo puede comprobar nadie."
+    ),
+    "test.failed": "{what} de {unit} no resistió.",
+    "test.named-failed": (
+        "Por su nombre, {what} de {unit} puede haber fallado; nadie declaró cómo terminó."
+    ),
+    "brake-test.lapses": (
+        "El último ensayo del freno secundario de {unit} es del {at}; uno vale {most} días, y el"
+        " trabajo está previsto hasta el {ends}."
+    ),
     "to-face.pass": "El borde interior está a {apart} de la fachada; como máximo {most}.",
     "to-face.missing": "No se sabe a qué distancia de la fachada cuelga la plataforma.",
     "face-side.pass": "Del lado de la fachada: {found}.",

@@ -35,6 +35,8 @@ STAGE_INPUTS: dict[str, str] = {
     "below_ground": "cuánto llevan el descenso y la altura libre por debajo del suelo",
     "serial": "número de serie",
     "brake_test": "ensayo del freno secundario",
+    "test_found": "cómo terminó el ensayo",
+    "plate_state": "si se puede leer su placa o estampado",
     "to_face": "borde interior de la plataforma a la fachada",
 }
 
@@ -43,6 +45,9 @@ STAGE_WORDS: dict[str, str] = {
     "not tested": "sin ensayar",
     "acts by itself on overspeed": "actúa solo con exceso de velocidad",
     "secondary brake": "freno secundario",
+    "held": "resistió",
+    "did not hold": "no resistió",
+    "not hold": "no resiste",
     "hoist under load": "aparejo con carga",
     "no second brake": "sin segundo freno",
     "tested and listed": "ensayada e inscrita",

@@ -117,6 +117,15 @@ STAGE: dict[str, str] = {
         "The top rail is higher than usual, and whether it meets all else that is asked of a"
         " guardrail nobody stated since its height was taped."
     ),
+    "rail-lacks.fail": "Of the top rail somebody saw: {found}.",
+    "plate-state.pass": "Its plate or stamp: {found}.",
+    "plate-state.fail": "Its plate or stamp: {found}. What is read from it nobody can look up.",
+    "test.failed": "{what} of {unit} did not hold.",
+    "test.named-failed": "By its name, {what} of {unit} may have failed; nobody stated its end.",
+    "brake-test.lapses": (
+        "The last test of the secondary brake of {unit} is of {at}; one counts for {most} days, and"
+        " the work is planned to {ends}."
+    ),
     "to-face.pass": "The stage's inner edge hangs {apart} from the face; at most {most}.",
     "to-face.missing": "How far from the face the stage hangs is not known.",
     "face-side.pass": "On the side of the face: {found}.",

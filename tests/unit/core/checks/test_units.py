@@ -88,7 +88,9 @@ def test_a_test_of_the_brake_that_ran_out_counts_no_more() -> None:
 @pytest.mark.parametrize(
     ("day", "told"),
     [
-        ("2025-11-24", ("brake-test.pass", Verdict.PASS)),
+        ("2025-12-19", ("brake-test.pass", Verdict.PASS)),
+        ("2025-12-18", ("brake-test.lapses", Verdict.REFER)),
+        ("2025-11-24", ("brake-test.lapses", Verdict.REFER)),
         ("2025-11-23", ("brake-test.old", Verdict.MISSING)),
         ("1999-09-01", ("brake-test.old", Verdict.MISSING)),
     ],

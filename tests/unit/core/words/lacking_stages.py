@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.kit import LabTested, Listing, SecondBrake
@@ -20,8 +21,9 @@ from backspan.core.model.stages import (
     Overhead,
     Sway,
 )
+from backspan.core.model.units import LabelState, TestFound
 from backspan.core.sheet.case import Place
-from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, length, mass, put, seen
+from tests.unit.core.rigs import HOIST, LEFT, PROJECT, RIG, STAGE, at, length, mass, put, seen
 
 HUNG: Place = (*RIG, "stages", 0)
 FOUND: Place = (*HUNG, "found")
@@ -40,6 +42,14 @@ WORDS = {
     "bow": Bow,
     "drives": Drives,
 }
+H_1: Place = ("kit", "units", "H-1")
+(TEST,) = at(PROJECT, (*H_1, "tests"))
+#: Tests of a hoist that did not hold, may not have, or count no longer when the work ends.
+TESTS: tuple[dict[str, Any], ...] = (
+    {"found": TestFound.NOT_HELD},
+    {"what": "brake trip test, failed"},
+    {"at": "2025-12-01", "until": "2099-09-30"},
+)
 LACKS: tuple[tuple[Place, Any], ...] = (
     *(((*FOUND, name), None) for name in (*WORDS, "rail_height", "to_face")),
     *(((*FOUND, name), seen(word)) for name, kind in WORDS.items() for word in kind),
@@ -52,11 +62,14 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*STAGE, "length"), length("9 ft")),
     *(((*STAGE, "most_load"), most) for most in (None, mass("400 lb"))),
     *(((*FOUND, "rail_height"), length(text)) for text in ("30 in", "50 in")),
+    ((*FOUND, "high_rail"), seen(HighRail.NOT_ALL)),
     ((*LEFT, "hoist"), "WEAK"),
 )
 FAR = put(PROJECT, (*FOUND, "to_face"), length("20 in"))
 HIGH = put(PROJECT, (*FOUND, "rail_height"), length("50 in"))
 STAGES = (
+    *(put(PROJECT, (*H_1, "tests"), (replace(TEST, **one),)) for one in TESTS),
+    *(put(PROJECT, (*H_1, "label"), seen(word)) for word in LabelState),
     *(put(PROJECT, place, value) for place, value in LACKS),
     FAR,
     *(put(FAR, (*FOUND, "face_side"), seen(word)) for word in FaceSide),
