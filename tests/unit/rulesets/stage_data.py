@@ -21,7 +21,7 @@ from backspan.core.model.stages import (
     Sway,
 )
 from backspan.core.model.units import TestOf
-from backspan.core.quantities import LENGTH, RATIO, Dimension
+from backspan.core.quantities import LENGTH, LINEAR_MASS, MASS, RATIO, Dimension
 
 #: What the paragraphs on stages ask for, known from copies.
 STAGE_COPIED = (
@@ -35,6 +35,10 @@ STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "stage.least-rail-height": ("36 in", LENGTH),
     "stage.most-rail-height": ("45 in", LENGTH),
     "stage.most-to-face": ("14 in", LENGTH),
+    "stage.most-beyond": ("4 ft", LENGTH),
+    "load.least-hoist": ("80 lb", MASS),
+    "load.at-one-place": ("500 lb", MASS),
+    "plausible.least-deck-mass": ("10 lb/ft", LINEAR_MASS),
     "age.brake-test": ("366", RATIO),
 }
 

@@ -34,7 +34,8 @@ def judge(case: Case) -> Iterator[Answer]:
 def _judge_point(case: Case, point: SuspensionPoint) -> Finding:
     inputs = Inputs(case)
     place = case.place_of(point)
-    stages = tuple(stage.id for stage in case.stages_on(point))
+    hung = () if case.drop.rig is None else case.drop.rig.stages
+    stages = tuple(one.stage for one in hung if point.id in one.from_points)
     for name in stages:
         inputs.fact("stage", name, (*case.place, "rig", "stages", name))
     met: bool | None = len(stages) == 1

@@ -17,6 +17,7 @@ from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.limits import needed_value
+from backspan.core.sheet.placed import SIDES
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, hoist_reads, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -40,10 +41,12 @@ def in_sum(sheet: Sheet, one: Asked[Lifted]) -> Iterator[Compared]:
 
 
 def the_half(sheet: Sheet, one: Asked[Lifted]) -> Iterator[Compared]:
-    """Half of all that hangs against each hoist, of which the weaker governs."""
-    rated = _rated(sheet, one.subject)
-    for hoist in rated:
-        yield _compared(_hanging(sheet, one.subject) / len(rated), hoist)
+    """Half of all that hangs against each hoist, of which the weaker governs.
+
+    With more than two lines half of it may come on one of them all the same.
+    """
+    for hoist in _rated(sheet, one.subject):
+        yield _compared(_hanging(sheet, one.subject) / len(SIDES), hoist)
 
 
 def _hanging(sheet: Sheet, lifted: Lifted) -> float:
@@ -65,7 +68,7 @@ QUESTIONS = (
 
 
 def judge(case: Case) -> Iterator[Answer]:
-    """Two findings a stage that hangs from points of the rig."""
+    """Two findings a stage that hangs from points of the rig; one where it is a single point."""
     points = {point.id: point for point in case.points}
     hung = () if case.drop.rig is None else case.drop.rig.stages
     rule = needed_value(case.practice, KEY)
@@ -84,7 +87,7 @@ def judge(case: Case) -> Iterator[Answer]:
             read_of("intended_load", stage, place),
             tuple(rated),
         )
-        for question in QUESTIONS:
+        for question in QUESTIONS if rated[1:] else QUESTIONS[:1]:
             name = f"{case.subject}/{one.stage}"
             yield question.judge(case, Asked(lifted, name, place, (rule,)))
 

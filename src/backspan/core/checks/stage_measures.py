@@ -13,6 +13,7 @@ from dataclasses import replace
 from typing import TypeVar
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
+from backspan.core.mechanics.hoist_share import deck_beyond_line
 from backspan.core.model.evidence import StatedValue, is_before
 from backspan.core.model.stages import FaceSide, HighRail
 from backspan.core.model.topics import Topic
@@ -53,6 +54,16 @@ def short(sheet: Sheet, one: Asked[tuple[Read, Read]]) -> Iterator[Compared]:
     yield Compared(apart, long, numbers=(("apart", apart, LENGTH), ("length", long, LENGTH)))
 
 
+def beyond(sheet: Sheet, one: Asked[tuple[Read, Read]]) -> Iterator[Compared]:
+    """How far the deck stands out beyond each line against the most of a stage not designed so."""
+    apart, long = (sheet.read(read) for read in one.subject)
+    out = sheet.do(deck_beyond_line, stage_length=long, stirrup_spacing=apart)
+    for value in one.values:
+        most = limit_of(value, LENGTH)
+        numbers = (("out", out, LENGTH), ("most", most, LENGTH))
+        yield Compared(out, most, numbers=numbers, value=value)
+
+
 def rail(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
     """The least height of a top rail against the one that was measured."""
     yield from _at_least("height", sheet.read(one.subject), one)
@@ -91,6 +102,7 @@ def _at_least(name: str, found: float, one: Asked[Read]) -> Iterator[Compared]:
 WIDTH = Question(ID, "stage-width", LENGTH, width, strength=False)
 NARROW = Question(ID, "stage-narrow", LENGTH, narrow, strength=False)
 SHORT = Question(ID, "stage-short", LENGTH, short, strength=False)
+BEYOND = Question(ID, "stage-beyond", LENGTH, beyond, strength=False, share=False)
 RAIL = Question(ID, "rail-height", LENGTH, rail, strength=False)
 RAIL_HIGH = Question(ID, "rail-high", LENGTH, rail_high, strength=False)
 TO_FACE = Question(ID, "to-face", LENGTH, to_face, strength=False)
@@ -109,6 +121,7 @@ def judge(case: Case) -> Iterator[Answer]:
         yield _asked(case, one, NARROW, wide, "stage.least-width")
         between = (read_of("stirrup_spacing", *plate), read_of("stage_length", *plate))
         yield _asked(case, one, SHORT, between, "stage.hangs-within")
+        yield _to_a_person(_asked(case, one, BEYOND, between, "stage.most-beyond"), one)
         both = (read_of("intended_load", *plate), read_of("most_load", *plate))
         yield _asked(case, one, LOAD, both, "stage.most-load")
         height = _where_it_hangs(case, one, read_of("rail_height", *found))

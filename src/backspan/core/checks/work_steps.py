@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from backspan.core.findings import DoesNotApply, Finding, Message
+from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.mechanics.hoist_share import half_way
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.stages import HungStage
@@ -20,6 +20,7 @@ from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
+from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.placed import PERSON, Step, steps_of, weight_of
 from backspan.core.sheet.question import Asked, Question
@@ -28,6 +29,7 @@ from backspan.core.sheet.sheet import Sheet
 
 ID = "work-steps"
 KEY = "load.work-steps"
+AT_ONE_PLACE = "load.at-one-place"
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,9 +92,21 @@ def on_the_deck(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
             yield Compared(off, half, words=(("step", step.name),), numbers=numbers)
 
 
+def at_one_place(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
+    """The mass of each single thing against the most that a deck is taken to carry at one place."""
+    (value,) = one.values
+    most = limit_of(value, MASS)
+    for step in one.subject.steps:
+        for load in step.loads:
+            mass = sheet.read(load.mass) if load.assumed is None else load.assumed
+            numbers = (("load", mass, MASS), ("most", most, MASS))
+            yield Compared(mass, most, words=(("step", step.name),), numbers=numbers, value=value)
+
+
 RIDERS = Question(ID, "riders-weight", FORCE, riders_fit, strength=False, share=False)
 SUM = Question(ID, "step-load", FORCE, as_intended, strength=False, share=False)
 ALL = Question(ID, "steps-with-all", RATIO, everybody, strength=False, share=False)
+PLACE = Question(ID, "one-load", MASS, at_one_place, strength=False, share=False)
 DECK = Question(ID, "step-on-deck", LENGTH, on_the_deck, strength=False, share=False)
 
 
@@ -125,6 +139,11 @@ def _stage(case: Case, hung: HungStage, others: tuple[HungStage, ...]) -> Iterat
     questions += [DECK] if any(load.places for step in work.steps for load in step.loads) else []
     for question in questions:
         yield question.judge(case, Asked(work, name, place, (rule,)))
+    if any(step.loads for step in work.steps):
+        single = needed_value(case.practice, AT_ONE_PLACE)
+        says = Message("need.one-load", (("stage", hung.stage),))
+        found = PLACE.judge(case, Asked(work, name, place, (single,)))
+        yield refused_by_a_person(found, Need(Decider.QUALIFIED_PERSON, says))
 
 
 CHECK = Check(ID, Topic.PEOPLE, judge)

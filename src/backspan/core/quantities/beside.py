@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.quantities.quantity import MASSES, RATING, Quantity
-from backspan.core.quantities.units import FORCE, LENGTH, MASS, PRESSURE, RATIO
+from backspan.core.quantities.units import FORCE, LENGTH, LINEAR_MASS, MASS, PRESSURE, RATIO
 
 BESIDE: tuple[Quantity, ...] = (
     Quantity(
@@ -59,6 +59,12 @@ BESIDE: tuple[Quantity, ...] = (
         words="hoists, ropes and bottom weights over all that hangs with the stage",
         dimension=RATIO,
         most="hanging-to-dead-mass",
+    ),
+    Quantity(
+        name="deck_mass",
+        words="what is left of all that hangs for a length of the stage itself",
+        dimension=LINEAR_MASS,
+        least="deck-mass",
     ),
     Quantity(
         name="person_mass",

@@ -10,12 +10,15 @@ from backspan.core.model.rigs import Lifeline
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind
 from backspan.core.numbers import at_least, ends_around, exact_sum
+from backspan.core.quantities import MASS
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.plausible_beams import of_beam, of_fulcrum
 from backspan.core.sheet.reads import Read, beside, read_of
 from backspan.core.sheet.subjects import BeamSubject
 
+_HOIST = "load.least-hoist"
 _PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
 _OF_LANYARD = (
     *("lanyard_length", "deceleration", "most_force"),
@@ -64,8 +67,12 @@ def _of_stage(case: Case, hung: HungStage) -> Iterator[Read]:
     yield read_of("stage_length", stage, place)
     yield read_of("intended_load", stage, place)
     if stage.dead_mass is not None:
-        share = exact_sum(_hanging(case, hung)) / stage.dead_mass.value
-        yield beside("hanging_to_dead", share, stage.dead_mass, (*place, "dead_mass"))
+        of_dead, dead = (*place, "dead_mass"), stage.dead_mass
+        yield beside("hanging_to_dead", exact_sum(_hanging(case, hung)) / dead.value, dead, of_dead)
+        # What is left for the deck with its rails and stirrups, over its length.
+        hung_with_it = exact_sum((*_hanging(case, hung), *_hoists_at_least(case, hung)))
+        alone = dead.value - hung_with_it
+        yield beside("deck_mass", alone / stage.length.value, dead, of_dead)
     yield from _gap_to_face(case, hung)
     around = (*case.place, "rig", "stages", hung.stage, "work")
     for step in hung.work or ():
@@ -102,6 +109,14 @@ def _hanging(case: Case, hung: HungStage) -> Iterator[float]:
         if point.id in hung.from_points:
             masses = (case.hoist(point.hoist).mass, point.rope_mass, point.bottom_weight)
             yield from (one.value for one in masses if one is not None)
+
+
+def _hoists_at_least(case: Case, hung: HungStage) -> Iterator[float]:
+    """For each hoist whose mass nobody stated what one weighs at the least."""
+    least = limit_of(needed_value(case.practice, _HOIST), MASS)
+    for point in case.points:
+        if point.id in hung.from_points and case.hoist(point.hoist).mass is None:
+            yield least
 
 
 def _of_lifeline(case: Case, line: Lifeline) -> Iterator[Read]:

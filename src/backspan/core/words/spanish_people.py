@@ -44,8 +44,14 @@ PEOPLE: dict[str, str] = {
     "step-load.fail": "En el paso {step} hay {load} en la plataforma; solo se prevén {intended}.",
     "step-load.missing": "No se sabe qué hay, o puede haber, en la plataforma en algún paso.",
     "steps-with-all.pass": "Los pasos tienen a todas las que suben, {riders}, y no más en total.",
-    "steps-with-all.fail": "Los pasos más llenos, sumados, tienen {people} personas; suben {riders}.",
+    "steps-with-all.fail": "Los pasos más llenos suman {people} personas; suben {riders}.",
     "steps-with-all.missing": "No se indicó cuántas suben; un paso tiene que tenerlas a todas.",
+    "one-load.pass": "Lo más pesado en la plataforma es {load}, en el paso {step}.",
+    "one-load.refer": (
+        "En el paso {step} hay {load} en un solo lugar; se supone que el piso lleva ahí {most}."
+    ),
+    "one-load.missing": "No se sabe cuánto pesa lo más pesado en la plataforma.",
+    "need.one-load": "Decir que el piso de la plataforma {stage} lo lleva ahí, y firmarlo.",
     "step-on-deck.pass": "Todo lo que se colocó está sobre la plataforma.",
     "step-on-deck.fail": (
         "En el paso {step} algo está a {off} del centro de la plataforma, que termina a {half}."

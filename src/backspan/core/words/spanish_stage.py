@@ -113,6 +113,15 @@ STAGE: dict[str, str] = {
         " mal."
     ),
     "stage-short.missing": "No se sabe si la plataforma es tan larga como distan sus estribos.",
+    "stage-beyond.pass": "El piso sobresale {out} de cada cable; como máximo {most}.",
+    "stage-beyond.refer": (
+        "El piso sobresale {out} de cada cable, más de {most}: tiene que responder una persona"
+        " cualificada."
+    ),
+    "stage-beyond.missing": "No se sabe cuánto sobresale el piso de sus cables.",
+    "need.stage-beyond": (
+        "Decir que la plataforma {stage} puede sobresalir tanto de sus cables, y firmarlo."
+    ),
     "most-load.pass": "{intended} de personas y material; la placa permite {most}.",
     "most-load.fail": "{intended} de personas y material; la placa permite solo {most}.",
     "most-load.missing": "Lo que la plataforma puede llevar no se puede comparar con lo previsto.",

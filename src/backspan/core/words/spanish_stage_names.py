@@ -26,6 +26,7 @@ STAGE_INPUTS: dict[str, str] = {
     "rail_height": "altura del pasamanos sobre el piso",
     "to_face_apart": "diferencia entre la separación a la fachada y la que dan vuelo y ancho",
     "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
+    "deck_mass": "lo que queda de todo lo que cuelga por longitud de la plataforma misma",
     "person_mass": "masa de una persona en la plataforma",
     "lifeline_strength_to_diameter": (
         "carga de rotura de la línea de vida sobre el cuadrado de su diámetro"

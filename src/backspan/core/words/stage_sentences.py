@@ -104,6 +104,13 @@ STAGE: dict[str, str] = {
         "The stage is {length} long and hangs from points {apart} apart: one of the two is wrong."
     ),
     "stage-short.missing": "Whether the stage is as long as its stirrups are apart is not known.",
+    "stage-beyond.pass": "The deck stands {out} out beyond each line; at most {most}.",
+    "stage-beyond.refer": (
+        "The deck stands {out} out beyond each line, more than {most}: that needs the word of a"
+        " qualified person."
+    ),
+    "stage-beyond.missing": "How far the deck stands out beyond its lines is not known.",
+    "need.stage-beyond": "Say that stage {stage} may stand out so far beyond its lines, and sign.",
     "most-load.pass": "{intended} of people and material; the stage's plate allows {most}.",
     "most-load.fail": "{intended} of people and material; the stage's plate allows only {most}.",
     "most-load.missing": "What the stage may carry cannot be held against what it is to carry.",

@@ -11,7 +11,19 @@ from backspan.core.model.project import Project
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.review import review
-from tests.unit.core.rigs import LIBRARY, ON, PROJECT, RIG, STAGE, length, mass, put
+from tests.unit.core.rigs import (
+    LIBRARY,
+    ON,
+    PROJECT,
+    RIG,
+    RIGHT,
+    STAGE,
+    at,
+    findings,
+    length,
+    mass,
+    put,
+)
 
 POUND = 4.4482216152605
 #: Who stays where they are goes nowhere else.
@@ -76,3 +88,24 @@ def test_people_walk_wherever_they_began() -> None:
     there = share(loaded(lying)).demand
     assert there is not None
     assert there.value == pytest.approx(550 * POUND, rel=1e-9)
+
+
+def test_with_three_lines_half_is_still_half() -> None:
+    """700 lb and 500 lb hang: 600 lb may come on one line of however many; a third is less."""
+    right = at(PROJECT, RIGHT)
+    points = (*at(PROJECT, (*RIG, "suspension_points")), replace(right, id="M"))
+    three = put(PROJECT, (*RIG, "suspension_points"), points)
+    hung = put(three, (*RIG, "stages"), (HungStage("ST-1", ("L", "M", "R")),))
+    (half,) = (
+        one for one in findings(hung, "hoist-load", "D/ST-1") if one.question == "hoists-by-half"
+    )
+    assert half.demand is not None
+    assert half.demand.value == pytest.approx(600 * POUND, rel=1e-9)
+    single = put(PROJECT, (*RIG, "stages"), (HungStage("ST-1", ("L",)),))
+    assert {one.question for one in findings(single, "hoist-load", "D/ST-1")} == {"hoists-in-sum"}
+
+
+def test_a_point_names_the_very_stage_that_hangs_from_it() -> None:
+    (found,) = findings(PROJECT, "hanging", "D/L")
+    assert dict(found.message.values)["stages"] == ("ST-1",)
+    assert [one.place for one in found.inputs] == [(*RIG, "stages", "ST-1")]

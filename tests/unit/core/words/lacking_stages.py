@@ -60,6 +60,7 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     *(((*STAGE, "listed"), word) for word in (None, *Listing)),
     *(((*STAGE, "width"), width) for width in (None, *map(length, ("6 in", "40 in")))),
     ((*STAGE, "length"), length("9 ft")),
+    ((*STAGE, "length"), length("40 ft")),
     *(((*STAGE, "most_load"), most) for most in (None, mass("400 lb"))),
     *(((*FOUND, "rail_height"), length(text)) for text in ("30 in", "50 in")),
     ((*FOUND, "high_rail"), seen(HighRail.NOT_ALL)),

@@ -322,6 +322,7 @@ RIGS = [
     put(PROJECT, (*STAGE, "intended_load"), mass("400 lb")),
     put(PROJECT, (*RIG, "stages"), (HungStage("ST-1", ("L",)),)),
     *(put(PROJECT, (*RIG, "stages"), at_work(*loads)) for loads in WORK),
+    put(PROJECT, (*RIG, "stages"), at_work(PlacedLoad("M", LoadKind.TOOLS, mass("501 lb")))),
     put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[0])), (*RIG, "riders"), None),
     put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[1])), (*STAGE, "stirrup_spacing"), None),
     put(put(PROJECT, (*RIG, "stages"), at_work(*WORK[0])), (*STAGE, "length"), length("60 ft")),
