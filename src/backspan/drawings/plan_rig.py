@@ -27,6 +27,7 @@ from backspan.drawings.rig_things import (
 from backspan.drawings.scene import Circle, Hatch, Layer, Line, Point, Polygon, Symbol, SymbolName
 from backspan.drawings.spots import Spot, beside
 from backspan.drawings.symbols import WHITE
+from backspan.drawings.tie_starts import tie_start
 from backspan.drawings.values import findings_on
 from backspan.drawings.wording import count_text
 
@@ -255,16 +256,18 @@ def _draw_stack(canvas: Canvas, beam: PlannedBeam, *, sure: bool) -> None:
 
 
 def _ties(beam: PlannedBeam, anchors: Mapping[str, Point]) -> Iterator[Tie]:
-    """The tiebacks of a beam, from its tail end, or the fulcrum where the tail is not known."""
+    """The tiebacks of a beam, each from where it is made fast, or the fulcrum if all is unknown."""
     picture = beam.picture
-    sure = picture.tail.known and picture.fulcrum.known
-    start = beam.at(picture.tail.x if sure else picture.fulcrum.x)
     for tieback in beam.point.tied:
         anchor = anchors.get(tieback.anchor or "")
-        if anchor is not None:
-            angle = _angle(beam, start, anchor) if sure else None
-            thing = tieback_thing(beam.drop.id, beam.point.id, tieback)
-            yield Tie(tieback.id, start, anchor, angle, thing)
+        if anchor is None:
+            continue
+        place = tie_start(picture, tieback)
+        sure = place.known and picture.fulcrum.known
+        start = beam.at(place.x if sure or picture.tail.known else picture.fulcrum.x)
+        angle = _angle(beam, start, anchor) if sure else None
+        thing = tieback_thing(beam.drop.id, beam.point.id, tieback)
+        yield Tie(tieback.id, start, anchor, angle, thing)
 
 
 def _angle(beam: PlannedBeam, start: Point, anchor: Point) -> int:

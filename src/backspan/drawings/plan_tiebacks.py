@@ -27,7 +27,7 @@ STRAIGHT = 5
 class Tie:
     """A tieback in plan (metres), and by how many degrees it turns off the line of its beam.
 
-    The angle is None where the tail of the beam is not known.
+    The angle is None where it is not known on what, or where, the tieback is made fast.
     """
 
     name: str
@@ -48,7 +48,8 @@ def draw_ties(canvas: Canvas, ties: Sequence[Tie]) -> None:
     """The tiebacks themselves, drawn after the beams, with the angle where it is not straight."""
     for tie in ties:
         start, end = tie.start, tie.anchor
-        canvas.add(Line(Layer.TIEBACK, start, end, of=tie.thing))
+        layer = Layer.NOT_KNOWN if tie.angle is None else Layer.TIEBACK
+        canvas.add(Line(layer, start, end, of=tie.thing))
         middle = ((start[0] + end[0]) / 2, (start[1] + end[1]) / 2)
         spots = along_line(canvas, start, end)
         if tie.angle is None:

@@ -1,29 +1,23 @@
-"""What hangs and what holds back: suspension line, hoist, stage below the break, tiebacks."""
+"""What hangs: suspension line, hoist and the stage below the break."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from backspan.core.model.kit import Hoist, Stage
-from backspan.core.model.site import AnchorStanding
 from backspan.core.model.units import UnitKind
 from backspan.drawings.canvas import Rank
-from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
-from backspan.drawings.rig_things import tieback_thing
-from backspan.drawings.scene import Layer, Line, Point, Polygon, Symbol
+from backspan.drawings.scene import Layer, Line, Point, Polygon
 from backspan.drawings.section_building import break_mark
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
 from backspan.drawings.tags import tagged
 from backspan.drawings.values import force_text, length_text
-from backspan.drawings.wording import tied_to
 
 RAIL = 5.0
 STAGE_WIDTH = 0.75
 """The width a stage is drawn with where it is not stated, in metres; dashed."""
-
-TIEBACK_STEP = 7.0
 
 
 def draw_line_and_stage(section: Section) -> None:
@@ -156,43 +150,3 @@ def _hoist(section: Section) -> Hoist | None:
 def _stage(section: Section) -> Stage | None:
     name = section.view.first.stage
     return None if name is None else section.project.kit.stage(name)
-
-
-def draw_tiebacks(section: Section) -> None:
-    """Each tieback from the tail to its anchor; where the anchor lies is for the plan."""
-    picture, above = section.view.first.picture, section.view.first.bearing.x
-    start = section.at(inward=picture.tail.x, above=above)
-    right = max(picture.right, picture.tail.x) + section.real(section.layout.tieback_end)
-    standings = {
-        anchor.id: anchor.standing for roof in section.project.site.roofs for anchor in roof.anchors
-    }
-    tiebacks = [
-        (tieback, tieback_thing(section.drop.id, one.point.id, tieback))
-        for one in section.view.points
-        for tieback in one.point.tied
-    ]
-    if not tiebacks:
-        target = section.canvas.frame.to_paper(start)
-        spots = [Spot((target[0] + 4.0, target[1] - down), 1, -1, down) for down in (2.0, 6.0)]
-        section.canvas.later((section.language.drawn("no_tieback"),), start, spots=spots)
-    low = section.real(ANCHOR_SIZE / 2)
-    for place, (tieback, thing) in enumerate(tiebacks):
-        end = section.at(
-            inward=right + section.real(place * TIEBACK_STEP / 2),
-            above=low + section.real(place * TIEBACK_STEP),
-        )
-        section.canvas.add(Line(Layer.TIEBACK, start, end, of=thing))
-        sign = ANCHOR_SIGN[standings.get(tieback.anchor or "", AnchorStanding.IN_SERVICE)]
-        section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
-        x, y = section.canvas.frame.to_paper(end)
-        spots = [Spot((x + 3.0, y + up), 1, 0, abs(up) / 2) for up in (0, 3, -3, 6)]
-        if section.layout.narrow:
-            side = 1 if place else -1
-            edge = section.cell[2] - 1.0
-            spots += [
-                Spot((x, y + side * 2.8), 0, side, 2.0, points_at=(x, y)),
-                Spot((edge, y + side * 2.8), -1, side, 2.2, points_at=(x, y + side * 2.8)),
-            ]
-        words = (tieback.id, tied_to(tieback, section.language))
-        with section.canvas.of(thing):
-            section.canvas.later(words, end, spots=spots)

@@ -7,7 +7,15 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Review, Verdict
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import CounterweightedBeam, Drop, FulcrumKind, Stack, SuspensionPoint
+from backspan.core.model.rigs import (
+    CounterweightedBeam,
+    Drop,
+    FulcrumKind,
+    Stack,
+    SuspensionPoint,
+    Tieback,
+    TiebackStart,
+)
 from backspan.core.model.site import Edge
 from backspan.core.model.units import UnitKind
 from backspan.core.words import Language
@@ -69,7 +77,7 @@ class SectionPoint:
             self.point.other_support,
             fastening,
             _joints(beam),
-            bool(self.point.tied),
+            tuple(_attached(one) for one in self.point.tied),
         )
 
 
@@ -118,6 +126,10 @@ class View:
         """What is drawn to scale above the roof surface."""
         wall = self.first.edge.parapet
         return max(self.first.bearing.x, 0.0 if wall is None else wall.height.value)
+
+
+def _attached(tieback: Tieback) -> TiebackStart | None:
+    return None if tieback.attached is None else tieback.attached.value
 
 
 def _joints(beam: CounterweightedBeam | None) -> tuple[object, ...]:

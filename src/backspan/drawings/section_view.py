@@ -15,9 +15,10 @@ from backspan.drawings.section_building import draw_building
 from backspan.drawings.section_dimensions import draw_dimensions
 from backspan.drawings.section_grid import roof_corner
 from backspan.drawings.section_layout import SectionLayout
-from backspan.drawings.section_line import draw_line_and_stage, draw_tiebacks
+from backspan.drawings.section_line import draw_line_and_stage
 from backspan.drawings.section_points import Section, View
 from backspan.drawings.section_softeners import draw_softeners
+from backspan.drawings.section_ties import draw_tiebacks
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE, answer_layer, answer_sign
 from backspan.drawings.values import known_length_text
