@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from backspan.core.model.site import Parapet
+from backspan.drawings.geometry import left_of, moved
 from backspan.drawings.plan_building import parapet_words
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
 from backspan.drawings.section_points import Section
@@ -53,18 +54,26 @@ def _parapet(section: Section, wall: Parapet) -> None:
 
 
 def break_mark(section: Section, *, inward: float, above: float) -> Polyline:
-    """The zigzag where a line is cut."""
+    """The zigzag where an upright line is cut."""
+    return break_across(section, section.at(inward=inward, above=above), along=(0.0, -1.0))
+
+
+def break_across(section: Section, at: Point, *, along: Point) -> Polyline:
+    """The zigzag across a line that runs along a direction, where that is cut."""
     half, step = section.real(2.2), section.real(1.1)
-    x, y = section.at(inward=inward, above=above)
-    points: tuple[Point, ...] = (
-        (x - half, y),
-        (x - step / 2, y),
-        (x - step / 4, y + step),
-        (x + step / 4, y - step),
-        (x + step / 2, y),
-        (x + half, y),
+    across = left_of(along)
+    points = (
+        (-half, 0.0),
+        (-step / 2, 0.0),
+        (-step / 4, step),
+        (step / 4, -step),
+        (step / 2, 0.0),
+        (half, 0.0),
     )
-    return Polyline(Layer.EXISTING, points)
+    placed = (
+        moved(moved(at, along=across, by=aside), along=along, by=-ahead) for aside, ahead in points
+    )
+    return Polyline(Layer.EXISTING, tuple(placed))
 
 
 def _band(section: Section, right: float) -> tuple[Point, ...]:

@@ -76,7 +76,7 @@ def roof_corner(view: View, scale: Scale, box: Box, layout: SectionLayout) -> Po
     spare_y = (box[3] - box[1]) - layout.above - layout.below - view.height * factor
     aside = max(spare_x, 0.0) / 2
     if layout.narrow:
-        aside = min(max(spare_x, 0.0), layout.widest_left - layout.left)
+        aside = min(max(spare_x - layout.first_right, 0.0), layout.widest_left - layout.left)
     x = box[0] + layout.left + aside - view.left * factor
     y = box[1] + layout.below + max(spare_y, 0.0) / 2
     return (x, y)

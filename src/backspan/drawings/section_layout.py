@@ -40,6 +40,8 @@ class SectionLayout:
     """Whether texts left of the line are broken and the answer stands below the point's name."""
     widest_left: float = 0.0
     """Paper that the texts at the left take where there is more, on a narrow layout."""
+    first_right: float = 0.0
+    """Of paper to spare, so much goes to the anchors at the right before the texts at the left."""
 
 
 WHOLE_SHEET = SectionLayout(
@@ -73,6 +75,7 @@ IN_A_FIGURE = SectionLayout(
     rear=16.5,
     narrow=True,
     widest_left=68.0,
+    first_right=11.0,
 )
 
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from backspan.core.model.rigs import Tieback, TiebackStart
 from backspan.core.model.site import AnchorStanding
+from backspan.drawings.geometry import direction, moved
 from backspan.drawings.plan_building import ANCHOR_SIGN, ANCHOR_SIZE
 from backspan.drawings.rig_things import tieback_thing
 from backspan.drawings.scene import Layer, Line, Point, Symbol
+from backspan.drawings.section_building import break_across
 from backspan.drawings.section_planned import STACK_HEIGHT
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
@@ -16,13 +19,16 @@ from backspan.drawings.things import Thing
 from backspan.drawings.tie_starts import tie_start
 from backspan.drawings.wording import tied_to
 
-STEP = 7.0
+STEP = 11.0
+CUT = 4.5
+"""How far before its anchor a tieback has a break mark, in millimetres on paper."""
+
 SHACKLE = 2.5
 """How far below the beam, in millimetres on paper, the shackle is drawn that a tieback holds."""
 
 
 def draw_tiebacks(section: Section) -> None:
-    """Each tieback from where it is made fast; where its anchor lies is for the plan."""
+    """Each tieback from where it is made fast, cut before its anchor: that is for the plan."""
     picture = section.view.first.picture
     right = max(picture.right, picture.tail.x) + section.real(section.layout.tieback_end)
     tiebacks = [
@@ -40,7 +46,10 @@ def draw_tiebacks(section: Section) -> None:
         _draw(section, tieback, thing, end)
         words = _words(section, tieback)
         with section.canvas.of(thing):
-            section.canvas.later(words, end, spots=_spots(section, end, under=not place))
+            spots = _spots(section, end, under=not place)
+            first, second, *rest = words
+            wide = (f"{first} {second}", *rest)
+            section.canvas.later(words, end, spots=spots, others=(wide,))
 
 
 def _none(section: Section) -> None:
@@ -54,7 +63,11 @@ def _none(section: Section) -> None:
 def _draw(section: Section, tieback: Tieback, thing: Thing, end: Point) -> None:
     start, known = _start(section, tieback)
     layer = Layer.TIEBACK if known else Layer.NOT_KNOWN
-    section.canvas.add(Line(layer, start, end, of=thing))
+    back = direction(end, start)
+    cut = moved(end, along=back, by=min(section.real(CUT), math.dist(start, end) / 2))
+    section.canvas.add(
+        Line(layer, start, end, of=thing), break_across(section, cut, along=(-back[0], -back[1]))
+    )
     sign = ANCHOR_SIGN[_standing(section, tieback)]
     section.canvas.add(Symbol(Layer.ANCHOR, sign, end, ANCHOR_SIZE))
 
@@ -80,16 +93,17 @@ def _standing(section: Section, tieback: Tieback) -> AnchorStanding:
 
 
 def _words(section: Section, tieback: Tieback) -> tuple[str, ...]:
-    words = (tieback.id, tied_to(tieback, section.language))
+    language = section.language
+    words = (tieback.id, tied_to(tieback, language), language.drawn("anchor_not_to_scale"))
     if tieback.attached is None:
-        return (*words, section.language.drawn("tie_start_not_stated"))
+        return (*words, language.drawn("tie_start_not_stated"))
     return words
 
 
 def _spots(section: Section, end: Point, *, under: bool) -> Iterator[Spot]:
     """Right of the anchor; in a small figure above or below it too."""
     x, y = section.canvas.frame.to_paper(end)
-    for up in (0, 3, -3, 6):
+    for up in (0, 3, -3, 6, -6, 9, 12):
         yield Spot((x + 3.0, y + up), 1, 0, abs(up) / 2)
     if section.layout.narrow:
         side = -1 if under else 1

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -11,7 +12,8 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import SuspensionPoint, TiebackStart
 from backspan.core.words import language_of
 from backspan.drawings import Scene, drop_section, plan_figure, section_figure
-from backspan.drawings.scene import Layer, Line, SymbolName
+from backspan.drawings.geometry import meet
+from backspan.drawings.scene import Layer, Line, Polyline, SymbolName
 from backspan.drawings.things import ThingKind
 from tests.unit.core.rigs import length, put
 from tests.unit.drawings.inspection import said_on, symbols_of
@@ -102,3 +104,26 @@ def test_the_plan_has_the_tieback_from_the_same_place() -> None:
 def test_points_whose_tiebacks_are_made_fast_elsewhere_are_not_alike() -> None:
     one = site(held(TiebackStart.TAIL, name="L"), held(TiebackStart.SHACKLE, name="R", at="20 ft"))
     assert {"L", "R"} <= {part.title for part in drop_section(one, "D1", None).parts}
+
+
+@pytest.mark.parametrize("figure", [section_figure, drop_section])
+@pytest.mark.parametrize("start", [TiebackStart.TAIL, TiebackStart.SHACKLE])
+def test_an_anchor_in_section_is_told_to_be_out_of_scale_where_it_is_drawn(
+    figure: object, start: TiebackStart
+) -> None:
+    assert callable(figure)
+    scene = figure(site(held(start)), "D1", None)
+    (tie,) = ties(scene)
+    (anchor,) = symbols_of(scene, SymbolName.ANCHOR)
+    assert tie.end == anchor.at
+    assert "not to scale" in said_on(scene)
+    cuts = [
+        one
+        for one in scene.drawing
+        if isinstance(one, Polyline)
+        and all(
+            math.dist(corner, anchor.at) * 1000.0 / scene.scale.ratio < 8.0 for corner in one.points
+        )
+    ]
+    assert len(cuts) == 1
+    assert meet((tie.start, tie.end), (cuts[0].points[0], cuts[0].points[-1]))

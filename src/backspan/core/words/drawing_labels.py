@@ -69,6 +69,7 @@ DRAWING: dict[str, str] = {
     "wide": "{width} wide",
     "width_not_stated": "width not stated",
     "no_tieback": "No tieback stated",
+    "anchor_not_to_scale": "not to scale",
     "tie_start_not_stated": "made fast: not stated",
     "to_anchor": "to anchor {anchor}",
     "to_other": "to: {end}",

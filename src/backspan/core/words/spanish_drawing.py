@@ -69,6 +69,7 @@ DRAWING: dict[str, str] = {
     "wide": "{width} de ancho",
     "width_not_stated": "ancho no declarado",
     "no_tieback": "Ningún amarre declarado",
+    "anchor_not_to_scale": "no a escala",
     "tie_start_not_stated": "sujeto en: no declarado",
     "to_anchor": "al anclaje {anchor}",
     "to_other": "a: {end}",
