@@ -54,7 +54,17 @@ ABOVE_LINE = 1.0
 
 
 _WEIGHTS = MappingProxyType(
-    {Layer.BEAM: 6, Layer.COUNTERWEIGHT: 6, Layer.ENVELOPE: 3, Layer.TIEBACK: 4, Layer.FULCRUM: 2}
+    {
+        Layer.BEAM: 6,
+        Layer.COUNTERWEIGHT: 6,
+        Layer.DROP: 3,
+        Layer.ENVELOPE: 3,
+        Layer.FULCRUM: 3,
+        Layer.JOINT: 2,
+        Layer.PLATE: 2,
+        Layer.SUSPENSION: 3,
+        Layer.TIEBACK: 4,
+    }
 )
 """How much more than a thin line it counts when a label lies on one of these."""
 
@@ -190,31 +200,39 @@ class Canvas:
             line_through=self.frame.to_paper(line_through),
             angle=angle,
         )
-        self.placer.cross(drawn.extensions)
+        self.placer.cross(drawn.extensions, weight=3)
         # A text on it would be read as the length of this one.
         self.placer.cross((drawn.line,), weight=3)
         return drawn
 
     def dimension(
-        self, start: Point, end: Point, *, line_through: Point, angle: float, lines: Sequence[str]
+        self,
+        start: Point,
+        end: Point,
+        *,
+        line_through: Point,
+        angle: float,
+        lines: Sequence[str],
+        others: Iterable[Sequence[str]] = (),
     ) -> None:
         """A dimension between two points (metres); its text on the line, or beside it if longer.
 
         The text stands above the line; where that is too long, its second line stands below.
+        Beside it the `others`, other ways to break it, are taken where they stand better.
         """
         drawn = self.reserve(start, end, line_through=line_through, angle=angle)
         texts = (
             self._on_line(drawn.line, (", ".join(lines),))
             or self._on_line(drawn.line, lines)
-            or self._beside_line(drawn.line, lines)
+            or self._beside_line(drawn.line, lines, others)
         )
         if not texts:
             return
-        first, *others = (self._in_drawing(text, self._of) for text in texts)
+        first, *further = (self._in_drawing(text, self._of) for text in texts)
         self.shapes.append(
             Dimension(Layer.DIMENSION, start, end, line_through, angle, first, of=self._of)
         )
-        self.shapes += others
+        self.shapes += further
 
     def _on_line(self, line: tuple[Point, Point], lines: Sequence[str]) -> tuple[Text, ...]:
         along = direction(*line)
@@ -239,7 +257,9 @@ class Canvas:
         self.placer.fix(texts)
         return tuple(texts)
 
-    def _beside_line(self, line: tuple[Point, Point], lines: Sequence[str]) -> tuple[Text, ...]:
+    def _beside_line(
+        self, line: tuple[Point, Point], lines: Sequence[str], others: Iterable[Sequence[str]]
+    ) -> tuple[Text, ...]:
         along = direction(*line)
         middle = ((line[0][0] + line[1][0]) / 2, (line[0][1] + line[1][1]) / 2)
         spots = [
@@ -254,7 +274,8 @@ class Canvas:
             for end, sign in ((line[0], -1.0), (line[1], 1.0))
         ]
         spots += [Spot(spot.at, spot.across, spot.up, 4.0 + spot.cost) for spot in around(middle)]
-        label = Label(tuple(plain(words) for words in lines), self.text, Layer.DIMENSION)
+        forms = tuple(_plain(each) for each in others)
+        label = Label(_plain(lines), self.text, Layer.DIMENSION, others=forms)
         placed = self.placer.place(label, middle, spots)
         if placed is None:
             return ()

@@ -18,7 +18,13 @@ from backspan.drawings.edges import EdgeLine, drop_named, edge_line, edge_of, ro
 from backspan.drawings.figure_section import MARGIN, NOTE, TEXT
 from backspan.drawings.geometry import Box, bounds, corners, grown, moved
 from backspan.drawings.paper import Frame, centred, fitting_scale, ratio_to_fit
-from backspan.drawings.plan_building import draw_anchors, draw_building, edge_name, name_building
+from backspan.drawings.plan_building import (
+    draw_anchors,
+    draw_building,
+    edge_name,
+    halved,
+    name_building,
+)
 from backspan.drawings.plan_drops import draw_drops, drops_extent
 from backspan.drawings.plan_rig import STUB, PlannedBeam, draw_rigs, planned_beams
 from backspan.drawings.scalebar import north_arrow, scale_bar
@@ -161,7 +167,11 @@ def _name_edge(canvas: Canvas, edge: Edge, seen: Box) -> None:
     line = edge_line(replace(edge, start=part[0], end=part[1]))
     target = line.at(station=line.length / 2)
     spots = tuple(_edge_spots(canvas, line))
-    canvas.later(edge_name(edge, canvas.language), target, spots=spots, rank=Rank.PLACE)
+    words = edge_name(edge, canvas.language)
+    name, faces = words[0], " ".join(words[1:])
+    # Between the edge of the figure and the drop there may be room for one word in a line.
+    others = ((name, *halved(faces)), (name, *faces.split())) if faces else ()
+    canvas.later(words, target, spots=spots, rank=Rank.PLACE, others=others)
 
 
 def _edge_spots(canvas: Canvas, line: EdgeLine) -> Iterator[Spot]:

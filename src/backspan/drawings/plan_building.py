@@ -67,7 +67,7 @@ def name_building(
             at = canvas.frame.to_paper(middle)
             spots = (Spot(at, 0, 0), *_inside_spots(at))
             words = _obstacle_words(obstacle, units, canvas.language)
-            narrow = tuple(part for line in words for part in _halved(line))
+            narrow = tuple(part for line in words for part in halved(line))
             with canvas.of(obstacle_thing(roof.id, obstacle, units)):
                 canvas.later(words, middle, spots=spots, rank=Rank.POINT, others=(narrow,))
     for edge in roof.edges:
@@ -76,7 +76,7 @@ def name_building(
         narrow = _edge_words(edge, units, canvas.language)
         wide = tuple(" ".join(narrow[at : at + 2]) for at in range(0, len(narrow), 2))
         lying = abs(line.along[0]) > abs(line.along[1])
-        slim = (*narrow[:-2], *_halved(narrow[-2]), narrow[-1])
+        slim = (*narrow[:-2], *halved(narrow[-2]), narrow[-1])
         words, *others = (wide, narrow, slim) if lying else (narrow, slim, wide)
         outside = tuple(_outside_spots(canvas, edge, taken.get(edge.id, 0.0)))
         spots = (*outside, *_edge_spots(canvas, edge))
@@ -123,7 +123,7 @@ def parapet_words(parapet: Parapet, units: Style, language: Language) -> tuple[s
     )
 
 
-def _halved(line: str) -> tuple[str, ...]:
+def halved(line: str) -> tuple[str, ...]:
     """A line broken at the space nearest to its middle, never between a number and its unit."""
     spaces = [
         at

@@ -32,6 +32,8 @@ from backspan.drawings.values import findings_on
 from backspan.drawings.wording import count_text
 
 STACK_WIDTH = 4.0
+STAND_WIDTH = 5.6
+STAND_DEPTH = 1.4
 FULCRUM = 3.2
 POINT = 2.4
 STUB = 9.0
@@ -178,13 +180,28 @@ def _draw_support(canvas: Canvas, beam: PlannedBeam) -> None:
             beam.at(picture.fulcrum.x),
             beam.at(picture.tail.x),
         )
-        canvas.add(tail)
+        canvas.add(*_rear_stand(canvas, beam), tail)
         _draw_stack(canvas, beam, sure=placed and picture.stack_known)
         # Beside the beam, its tip on the line: along the beam it would read as an arrow.
         turn = angle_of(beam.line.along) + 90.0
         at = beam.at(picture.fulcrum.x)
         sign = SymbolName.FULCRUM
         canvas.add(Symbol(Layer.FULCRUM, sign, at, FULCRUM, turn, of=beam.things.fulcrum))
+
+
+def _rear_stand(canvas: Canvas, beam: PlannedBeam) -> tuple[Polygon, ...]:
+    """Its foot across the beam, wider than a stack over it; how wide is not to scale."""
+    at = beam.picture.rear_at
+    if at is None:
+        return ()
+    wide, deep = canvas.frame.real(STAND_WIDTH / 2), canvas.frame.real(STAND_DEPTH / 2)
+    box = ((-wide, -deep), (wide, -deep), (wide, deep), (-wide, deep))
+    layer = Layer.PLATE if at.known else Layer.NOT_KNOWN
+    corners = tuple(
+        beam.line.at(station=beam.point.station + aside, inward=at.x + behind)
+        for aside, behind in box
+    )
+    return (Polygon(layer, corners, WHITE, of=beam.things.rear),)
 
 
 def _named_at(beam: PlannedBeam) -> Point:

@@ -124,7 +124,8 @@ def _content(
         number=language.drawn("section", drop=drop.id),
         scale=canvas.frame.scale,
         pairs=_pairs(project, drop, review, language),
-        legend=legend_rows(canvas.shapes),
+        # The column is full; a plate has its row on the sheet of details.
+        legend=tuple(row for row in legend_rows(canvas.shapes) if row is not Layer.PLATE),
         basis=basis_of(project, () if review is None else (review,)),
         verdict=None if review is None else review.verdict,
         counted="" if review is None else _counted(review, language),

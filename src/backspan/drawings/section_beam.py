@@ -104,8 +104,7 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
         for down in (3.0, 5.5, 9.0, 13.0)
         for across in (side * step * 4.0 for step in range(13) for side in (1.0, -1.0))
     ]
-    if section.layout.narrow:
-        spots += _elsewhere(section, (x, y))
+    spots += _elsewhere(section, (x, y))
     spots += _above(section)
     narrow = [part for line in lines for part in _at_commas(line)]
     others = [narrow, *([_shortest(section, lines)] if section.layout.narrow else [])]

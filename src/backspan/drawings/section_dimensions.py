@@ -103,7 +103,22 @@ def _draw_span(section: Section, span: Span) -> None:
         section.canvas.later(words, middle, spots=_near_beam(section, middle))
         return
     start, end = _ends(section, span)
-    section.canvas.dimension(start, end, line_through=_row(section, span), angle=0.0, lines=words)
+    section.canvas.dimension(
+        start,
+        end,
+        line_through=_row(section, span),
+        angle=0.0,
+        lines=words,
+        others=() if span.value is None else _parted(section, span.name, span.value),
+    )
+
+
+def _parted(section: Section, name: str, value: Known) -> tuple[tuple[str, ...], ...]:
+    """In a small figure: name and length in lines of their own."""
+    if not section.layout.narrow:
+        return ()
+    length = known_length_text(value, section.project.units)
+    return ((name, length, _evidence(section, value)),)
 
 
 def _span_words(section: Section, span: Span) -> tuple[str, ...]:
@@ -129,7 +144,7 @@ def _near_beam(section: Section, target: Point) -> tuple[Spot, ...]:
     return tuple(
         Spot((x + across, y + up), 0, 1 if up > 0.0 else -1, abs(up) / 2 + abs(across) / 4)
         for up in (3.0, -3.0, 6.0, -6.0, 10.0, -10.0, STACK_HEIGHT + 2.0)
-        for across in (0.0, 10.0, -10.0, 20.0, -20.0)
+        for across in (0.0, 10.0, -10.0, 15.0, -15.0, 20.0, -20.0)
     )
 
 
@@ -146,6 +161,7 @@ def _setback(section: Section) -> None:
         line_through=section.at(inward=0.0, above=-section.real(section.layout.setback)),
         angle=0.0,
         lines=_setback_words(section, picture.setback),
+        others=_parted(section, section.language.drawn("setback"), picture.setback),
     )
 
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from backspan.core.model.rigs import FulcrumKind
+from backspan.core.model.rigs import Fulcrum, FulcrumKind
 from backspan.drawings.scene import Layer, Line, Point, Polygon, Shape, Symbol, SymbolName
+from backspan.drawings.section_plates import draw_plate
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.symbols import WHITE
-from backspan.drawings.values import evidence_text, known, length_text
+from backspan.drawings.values import evidence_text, known, length_text, own_length
 
 TRIANGLE = 4.0
 HALF_WIDTH = 3.2
@@ -27,6 +28,7 @@ def draw_fulcrum(section: Section) -> None:
     layer = Layer.FULCRUM if sure else Layer.NOT_KNOWN
     if under > foot + 1e-9:
         section.canvas.add(*_stand(section, layer, top=under, foot=foot))
+    draw_plate(section, _stated(section), inward=inward, foot=foot, sure=sure)
     target = section.at(inward=inward, above=(under + foot) / 2)
     x, y = section.canvas.frame.to_paper(target)
     heights = (0.0, 4.0, -4.0, 8.0, -8.0, *((-2.0, -3.0) if section.layout.narrow else ()))
@@ -35,17 +37,20 @@ def draw_fulcrum(section: Section) -> None:
         for step in (0.0, 5.0, 10.0)
         for up in heights
     ]
-    words, *narrower = _fulcrum_words(section)
-    others = narrower if section.layout.narrow else ()
+    words, *others = _fulcrum_words(section)
     section.canvas.later(words, target, spots=spots, others=others)
 
 
+def _stated(section: Section) -> Fulcrum | None:
+    beam = section.view.first.point.counterweighted_beam
+    return None if beam is None else beam.fulcrum
+
+
 def _fulcrum_words(section: Section) -> tuple[tuple[str, ...], ...]:
-    """What it is and how high; then the same in more and shorter lines, for a small figure."""
+    """What it is and how high; then the same in more and shorter lines, for little room."""
     first = section.view.first
     language, kind = section.language, _kind_text(section)
-    beam = first.point.counterweighted_beam
-    fulcrum = None if beam is None else beam.fulcrum
+    fulcrum = _stated(section)
     height = known(None if fulcrum is None else fulcrum.height)
     if height is not None:
         units = section.project.units
@@ -54,6 +59,7 @@ def _fulcrum_words(section: Section) -> tuple[tuple[str, ...], ...]:
         return (
             (language.drawn("kind_high", kind=kind, height=length), evidence),
             (kind, language.drawn("high", height=length), evidence),
+            (kind, language.drawn("high", height=own_length(height.value, units)), evidence),
         )
     if first.kind is FulcrumKind.PARAPET and first.bearing.known:
         return ((kind,),)

@@ -75,7 +75,7 @@ IN_A_FIGURE = SectionLayout(
     rear=16.5,
     narrow=True,
     widest_left=68.0,
-    first_right=11.0,
+    first_right=12.0,
 )
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from backspan.drawings.scene import Layer, Point
 from backspan.drawings.section_fulcrum import stand_legs
+from backspan.drawings.section_plates import draw_plate
 from backspan.drawings.section_points import Section
 from backspan.drawings.spots import Spot
 from backspan.drawings.values import Known, evidence_text, known_length_text
@@ -18,6 +19,9 @@ def draw_rear_stand(section: Section) -> None:
     layer = Layer.FULCRUM if at.known and first.bearing.known else Layer.NOT_KNOWN
     top = first.bearing.x
     section.canvas.add(*stand_legs(section, layer, inward=at.x, top=top, foot=0.0))
+    beam = first.point.counterweighted_beam
+    bearing = None if beam is None else beam.rear
+    draw_plate(section, bearing, inward=at.x, foot=0.0, sure=at.known)
     if section.layout.rear:
         _dimension(section, rear, inward=at.x)
     else:

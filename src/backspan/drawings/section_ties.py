@@ -40,9 +40,7 @@ def draw_tiebacks(section: Section) -> None:
         _none(section)
     low = section.real(ANCHOR_SIZE / 2)
     for place, (tieback, thing) in enumerate(tiebacks):
-        end = section.at(
-            inward=right + section.real(place * STEP / 2), above=low + section.real(place * STEP)
-        )
+        end = section.at(inward=right, above=low + section.real(place * STEP))
         _draw(section, tieback, thing, end)
         words = _words(section, tieback)
         with section.canvas.of(thing):

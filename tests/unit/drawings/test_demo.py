@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
+from datetime import date
 from functools import cache
 from pathlib import Path
 
 import pytest
 
+from backspan.core.findings import Review
 from backspan.core.model.project import Project
 from backspan.core.quantities import Style
-from backspan.drawings import Scene, drop_section, roof_plan
+from backspan.core.review import review
+from backspan.drawings import Scene, drop_section, plan_figure, roof_plan, section_figure
 from backspan.drawings.dimensions import dimension_lines
 from backspan.drawings.geometry import corners, grown, overlap, text_quad
 from backspan.drawings.paper import frame_of
-from backspan.drawings.scene import Layer, Line, SymbolName
+from backspan.drawings.scene import Layer, Line, Polygon, SymbolName, Text
 from backspan.exchange.files import load, load_rule_library
+from tests.unit.core.rigs import put
 from tests.unit.drawings.inspection import (
     dimensions_of,
     leaders_of,
@@ -28,16 +33,25 @@ from tests.unit.drawings.inspection import (
     through_texts,
     words_of,
 )
+from tests.unit.drawings.over_lines import over_lines
+from tests.unit.drawings.sample import metres
 
 DEMO = Path(__file__).parents[3] / "examples" / "demo" / "site.yaml"
 BOTH = pytest.mark.parametrize("units", list(Style))
 DROPS = ("S1", "S2", "S3", "S4", "S5", "W1", "W2", "N1", "N2")
+EVERY_DROP = (*DROPS, "T1", "T2", "T3")
 
 
 @cache
 def demo(units: Style) -> Project:
     """The demonstration site in one system of units."""
     return replace(load(DEMO, load_rule_library()), units=units)
+
+
+@cache
+def reviewed(drop: str) -> Review:
+    """The review of one drop on the day of the story, as its paper tells it."""
+    return review(demo(Style.US), drop, load_rule_library(), on=date(2026, 11, 25))
 
 
 @cache
@@ -126,6 +140,37 @@ def test_no_leader_of_a_section_runs_through_a_label(units: Style, drop: str) ->
     assert overlapping(scene) == []
     assert through_texts(scene) == []
     assert "found no room" not in said_on(scene)
+
+
+@pytest.mark.parametrize("drop", EVERY_DROP)
+@pytest.mark.parametrize("figure", [section_figure, plan_figure])
+def test_no_label_of_a_paper_lies_on_a_dimension_the_rig_or_the_box_of_the_drop(
+    figure: Callable[..., Scene], drop: str
+) -> None:
+    scene = figure(demo(Style.US), drop, reviewed(drop))
+    assert over_lines(scene) == set()
+    assert overlapping(scene) == []
+
+
+@pytest.mark.parametrize("drop", ["S1", "N1"])
+def test_nor_where_the_rear_stand_is_close(drop: str) -> None:
+    project = demo(Style.US)
+    for point in ("L", "R"):
+        beam = ("drops", drop, "rig", "suspension_points", point, "counterweighted_beam")
+        project = put(project, (*beam, "rear_stand", "value"), metres("6 ft"))
+    assert over_lines(section_figure(project, drop, None)) == set()
+
+
+def test_a_label_over_an_extension_line_or_a_box_would_be_seen() -> None:
+    scene = section_figure(demo(Style.US), "S1", None)
+    (gap,) = (one for words, one in dimensions_of(scene).items() if words.startswith("Tail gap"))
+    over = Text(Layer.LABEL, (gap.end[0] - 0.1, gap.end[1] + 0.2), "12 pieces", 2.1)
+    found = over_lines(replace(scene, drawing=(*scene.drawing, over)))
+    assert ("12 pieces", f"dimension: {gap.text.text}") in found
+    scene = plan_figure(demo(Style.US), "S1", None)
+    (box,) = (one for one in scene.drawing if isinstance(one, Polygon) and one.layer is Layer.DROP)
+    over = Text(Layer.LABEL, (box.points[0][0] - 0.2, box.points[0][1] - 1.0), "Edge S", 2.1)
+    assert ("Edge S", Layer.DROP) in over_lines(replace(scene, drawing=(*scene.drawing, over)))
 
 
 @pytest.mark.parametrize("drop", DROPS)

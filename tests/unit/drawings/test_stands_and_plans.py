@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
 
-from backspan.core.model.rigs import CounterweightedBeam
+from backspan.core.model.rigs import CounterweightedBeam, Pad, RearBearing
 from backspan.core.model.units import UnitKind
-from backspan.drawings import Scene, drop_section, roof_plan
+from backspan.drawings import Scene, drop_section, plan_figure, roof_plan
 from backspan.drawings.scene import Layer, Polygon, SymbolName
 from backspan.drawings.tags import tagged, type_of
 from backspan.drawings.things import ThingKind
@@ -146,3 +147,49 @@ def test_kit_is_named_by_its_tags_and_then_its_type() -> None:
     assert tagged(kit, UnitKind.BEAM, ("B",)) == "B"
     assert type_of(kit, UnitKind.BEAM, "B-1") == "B"
     assert type_of(kit, UnitKind.BEAM, None) is None
+
+
+def test_the_plan_has_the_rear_stand_across_the_beam_where_it_is_stated() -> None:
+    stated = put(beam_support(), ("rear_stand",), length("9 ft"))
+    for support, boxes in ((stated, 1), (put(stated, ("rear_stand",), None), 0)):
+        one = replace(
+            project(), drops=(drop("D1", "N", "4 ft", (point("P", "6 ft", "A1", support),)),)
+        )
+        for scene in (plan_figure(one, "D1", None), roof_plan(one, {}, "ROOF")):
+            found = polygons(scene, Layer.PLATE)
+            assert len(found) == boxes
+            (fulcrum,) = symbols_of(scene, SymbolName.FULCRUM)
+            for box in found:
+                middle = tuple(sum(corner[at] for corner in box.points) / 4 for at in (0, 1))
+                assert math.dist(middle, fulcrum.at) == pytest.approx(metres("9 ft"))
+                assert box.of is not None
+                assert box.of.kind is ThingKind.REAR_STAND
+
+
+def test_the_plates_under_both_stands_are_drawn_to_scale_where_they_are_stated() -> None:
+    support = put(beam_support(), ("rear_stand",), length("9 ft"))
+    fulcrum = put(support.fulcrum, ("plate_length",), length("2 ft"))
+    fulcrum = put(fulcrum, ("pad",), None)
+    rear = RearBearing(plate_length=length("18 in"), pad=Pad(length("3 ft"), None, length("2 in")))
+    scene = section_of(replace(support, fulcrum=fulcrum, rear=rear))
+    (sign,) = symbols_of(scene, SymbolName.FULCRUM)
+    plates = sorted(lines_on(scene, Layer.PLATE), key=lambda line: line.start[0])
+    sides = [line.end[0] - line.start[0] for line in plates]
+    assert sides == pytest.approx([metres("2 ft"), metres("18 in")])
+    middles = [(line.start[0] + line.end[0]) / 2 - sign.at[0] for line in plates]
+    assert middles == pytest.approx([0.0, metres("9 ft")])
+    (pad,) = polygons(scene, Layer.PLATE)
+    low, high = (pick(y for _, y in pad.points) for pick in (min, max))
+    assert high - low == pytest.approx(metres("2 in"))
+    assert plates[1].start[1] == pytest.approx(high)
+
+
+def test_a_plate_of_unknown_size_is_not_drawn() -> None:
+    fulcrum = put(beam_support().fulcrum, ("plate_length",), None)
+    scene = section_of(replace(beam_support(), fulcrum=fulcrum, rear=None))
+    assert lines_on(scene, Layer.PLATE) == []
+
+
+def polygons(scene: Scene, layer: Layer) -> list[Polygon]:
+    """The outlines of one layer."""
+    return [one for one in scene.drawing if isinstance(one, Polygon) and one.layer is layer]

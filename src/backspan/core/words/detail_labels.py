@@ -19,7 +19,7 @@ DETAILS: dict[str, str] = {
     "softener": "Softener of {lines}: {found}.",
     "legend_softener": "Softener at an edge",
     # the detail sheet: bearings, lines, schedule
-    "legend_plate": "Plate, pad",
+    "legend_plate": "Plate, pad, foot",
     "bearing_front": "Front bearing",
     "bearing_rear": "Rear bearing",
     "roof_surface": "Roof",

@@ -19,7 +19,7 @@ DETAILS: dict[str, str] = {
     "softener": "Cantonera de {lines}: {found}.",
     "legend_softener": "Cantonera",
     # the detail sheet: bearings, lines, schedule
-    "legend_plate": "Placa, taco",
+    "legend_plate": "Placa, taco, pie",
     "bearing_front": "Apoyo delantero",
     "bearing_rear": "Apoyo trasero",
     "roof_surface": "Cubierta",
