@@ -58,7 +58,12 @@ def project_of(record: SiteRecord) -> Project:
 KIT = (
     (
         "hoist",
-        {"name": "HM 1000", "rated_load": "1000 lb", "stall_load": "2500 lb"},
+        {
+            "name": "HM 1000",
+            "rated_load": "1000 lb",
+            "stall_load": "2500 lb",
+            "rope_diameter": "5/16 in",
+        },
     ),
     ("rope", {"name": "5/16 wire", "diameter": "5/16 in", "breaking_force": "9800 lb"}),
     (

@@ -1,5 +1,6 @@
 """The hoists of a stage: tested, with a brake for overspeed, alike, and tested as they are wired.
 
+A rope thinner or thicker than a hoist is made for slips in it, or its brake does not grip.
 Two hoists of two kinds need not run level, which a qualified person judges. Two on one control
 are another arrangement than the one that was tested.
 """
@@ -11,18 +12,25 @@ from dataclasses import replace
 
 from backspan.core.findings import Decider, DoesNotApply, Message, Need
 from backspan.core.model.topics import Topic
+from backspan.core.quantities import LENGTH
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.presence import judge_presence
+from backspan.core.sheet.question import Asked, Question
+from backspan.core.sheet.reads import read_of
+from backspan.core.sheet.rope_end import EndOnRope, fits
+from backspan.core.sheet.rope_of import diameter_of
 from backspan.core.sheet.subjects import in_order
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen, each_point
 
 ID = "hoist-kind"
-ALIKE = "stage.hoists-alike"
+ALIKE, ROPE = "stage.hoists-alike", "stage.hoist-rope"
+#: The rope of a point in its hoist.
+FITS = Question(ID, "hoist-rope", LENGTH, fits, strength=False, share=False)
 
 #: Of each kind of hoist: the field, the sentence, the list of accepted words.
 OF_A_KIND = (
@@ -43,6 +51,10 @@ def judge(case: Case) -> Iterator[Answer]:
             inputs, at = Inputs(case), (*place, field)
             word = inputs.plain(field, getattr(hoist, field), hoist, at)
             yield from WordSeen(ID, one.name, at, inputs, word).against(key, says)
+        made_for = read_of("hoist_rope", hoist, place)
+        both = EndOnRope(made_for, diameter_of(case, one.point, one.place))
+        rule = needed_value(case.practice, ROPE)
+        yield FITS.judge(case, Asked(both, one.name, one.place, (rule,)))
     for hung in each_hung(case, ID):
         if isinstance(hung, DoesNotApply):
             yield hung

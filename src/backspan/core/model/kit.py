@@ -53,7 +53,8 @@ class Hoist:
     """A powered hoist: rated and stall load, the trip point of its limiter, its own mass.
 
     `limiter_trip` is the load at which power is cut; a hoist without a limiter trips at its
-    stall load. `takes_rope` says whether it climbs its rope or winds it up.
+    stall load. `takes_rope` says whether it climbs its rope or winds it up, `rope_diameter` is of
+    the rope that its plate asks for.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -65,6 +66,7 @@ class Hoist:
     limiter_trip: StatedPositive[Force] | None = None
     mass: StatedPositive[Mass] | None = None
     takes_rope: HoistRope | None = None
+    rope_diameter: StatedPositive[Length] | None = None
     values_from: Statement | None = None
     tested_by: LabTested | None = None
     secondary_brake: SecondBrake | None = None

@@ -69,6 +69,13 @@ LOAD_PATH: tuple[Quantity, ...] = (
         field="rope_diameter",
     ),
     rated(
+        name="hoist_rope",
+        words="rope diameter that the hoist's plate asks for",
+        dimension=LENGTH,
+        record="hoist",
+        field="rope_diameter",
+    ),
+    rated(
         name="sheet_clip_count",
         words="clips that their maker asks for",
         dimension=None,

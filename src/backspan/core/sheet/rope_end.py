@@ -30,7 +30,7 @@ class Roped:
 
 @dataclass(frozen=True, slots=True)
 class EndOnRope:
-    """The diameter an end is made for, and the rope's own."""
+    """The diameter an end or a hoist is made for, and the rope's own."""
 
     made_for: Read
     rope: Read

@@ -61,6 +61,7 @@ BY_MESSAGE: dict[str, str] = {
     "test.over": "Have it tested, or put a tested one in its place.",
     "beam-clear.fail": "Raise the beam above the parapet, or measure both again.",
     "strip.outside": "Move the line into the drop, or measure its station again.",
+    "hoist-rope.fail": "Put in the rope that the hoist is made for.",
     "deck-clear.fail": "Hang the stages apart, or take one of them down.",
     "roof-below.fail": "Measure the drop and what is clear below it again, down to that roof.",
     "spacing.fail": "Move the lines until they hang over the stirrups.",

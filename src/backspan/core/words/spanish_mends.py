@@ -46,6 +46,7 @@ BY_MESSAGE: dict[str, str] = {
     "test.over": "Hacerlo ensayar, o poner uno ensayado en su lugar.",
     "beam-clear.fail": "Subir la viga por encima del pretil, o medir ambos de nuevo.",
     "strip.outside": "Mover el cable dentro de la bajada, o medir de nuevo su posición.",
+    "hoist-rope.fail": "Poner el cable para el que está hecho el aparejo.",
     "deck-clear.fail": "Colgar las plataformas separadas, o bajar una de ellas.",
     "roof-below.fail": "Medir otra vez el descenso y la altura libre, hasta ese techo.",
     "spacing.fail": "Mover los cables hasta que cuelguen sobre los estribos.",

@@ -10,6 +10,12 @@ STAGE: dict[str, str] = {
     ),
     "deck-clear.missing": "No se sabe si otra plataforma cuelga en su franja de la fachada.",
     "na.alone-at-edge": "De este borde no cuelga otra plataforma.",
+    "hoist-rope.pass": "El aparejo está hecho para cable de {made_for}; el cable es de {diameter}.",
+    "hoist-rope.fail": (
+        "El aparejo está hecho para cable de {made_for} y el cable es de {diameter}: resbala, o el"
+        " freno no lo sujeta."
+    ),
+    "hoist-rope.missing": "No se sabe para qué cable está hecho el aparejo, o qué cable lleva.",
     "hoist-tested.pass": "Tipo del aparejo: {found}.",
     "hoist-tested.fail": (
         "Tipo del aparejo: {found}; debe haberlo ensayado un laboratorio cualificado."

@@ -24,6 +24,7 @@ STAGE_INPUTS: dict[str, str] = {
     "listed": "homologación de la plataforma",
     "most_load": "personas y material como máximo según la placa de la plataforma",
     "rail_height": "altura del pasamanos sobre el piso",
+    "hoist_rope": "diámetro de cable que pide la placa del aparejo",
     "to_face_apart": "diferencia entre la separación a la fachada y la que dan vuelo y ancho",
     "hanging_to_dead": "aparejos, cables y lastres entre todo lo que cuelga con la plataforma",
     "deck_mass": "lo que queda de todo lo que cuelga por longitud de la plataforma misma",

@@ -10,6 +10,12 @@ STAGE: dict[str, str] = {
     ),
     "deck-clear.missing": "Whether another stage hangs in its strip of the face is not known.",
     "na.alone-at-edge": "No other stage hangs from this edge.",
+    "hoist-rope.pass": "The hoist is made for rope of {made_for}; the rope is {diameter}.",
+    "hoist-rope.fail": (
+        "The hoist is made for rope of {made_for}, the rope is {diameter}: it slips, or the brake"
+        " does not grip it."
+    ),
+    "hoist-rope.missing": "Which rope the hoist is made for, or which rope is in it, is not known.",
     "hoist-tested.pass": "The hoist's kind: {found}.",
     "hoist-tested.fail": "The hoist's kind: {found}; a qualified laboratory has to have tested it.",
     "hoist-tested.missing": "Whether a laboratory tested this kind of hoist nobody stated.",

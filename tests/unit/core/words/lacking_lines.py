@@ -58,6 +58,8 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*RIGHT, "rope_length"), None),
     ((*ARM, "fulcrum", "surface_strength", "value"), 1000.0),
     (("kit", "hoists", "H", "takes_rope"), None),
+    (("kit", "hoists", "H", "rope_diameter"), None),
+    (("kit", "hoists", "H", "rope_diameter"), length("3/8 in")),
     (("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS),
 )
 WOUND = put(PROJECT, ("kit", "hoists", "H", "takes_rope"), HoistRope.WINDS)
