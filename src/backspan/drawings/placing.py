@@ -49,7 +49,7 @@ LENGTH_COSTS = 0.4
 
 LEADER_FROM = 4.0
 NEAR_COSTS = 30.0
-MOST_COSTS = 58.0
+MOST_COSTS = 66.0
 """A label that would stand worse than this is left out and counted: less than what it costs a
 leader to run through a text or to meet another leader."""
 

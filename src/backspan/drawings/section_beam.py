@@ -107,8 +107,7 @@ def _name_stack(section: Section, support: CounterweightedBeam) -> None:
     spots += _elsewhere(section, (x, y))
     spots += _above(section)
     narrow = [part for line in lines for part in _at_commas(line)]
-    others = [narrow, *([_shortest(section, lines)] if section.layout.narrow else [])]
-    section.canvas.later(lines, target, spots=spots, others=others)
+    section.canvas.later(lines, target, spots=spots, others=[narrow, _shortest(section, lines)])
 
 
 def _shortest(section: Section, lines: Sequence[str]) -> tuple[str, ...]:

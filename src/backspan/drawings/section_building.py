@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from backspan.core.model.site import Parapet
 from backspan.drawings.geometry import left_of, moved
-from backspan.drawings.plan_building import parapet_words
+from backspan.drawings.plan_building import halved, parapet_words
 from backspan.drawings.scene import Hatch, Layer, Line, Point, Polygon, Polyline
 from backspan.drawings.section_points import Section
 from backspan.drawings.site_things import parapet_thing
@@ -50,7 +50,9 @@ def _parapet(section: Section, wall: Parapet) -> None:
     lines = section.beside_line((first.capitalize(), *others))
     target = section.at(inward=wall.thickness.value / 2, above=wall.height.value / 3)
     spots = (*_outside(section, target), *_behind(section, wall, target))
-    section.canvas.later(lines, target, spots=spots)
+    # In the tightest place one unit does, a size a line.
+    short = [part for line in lines for part in halved(line.partition(" [")[0])]
+    section.canvas.later(lines, target, spots=spots, others=[short])
 
 
 def break_mark(section: Section, *, inward: float, above: float) -> Polyline:
@@ -106,14 +108,20 @@ def _outside(section: Section, target: Point) -> tuple[Spot, ...]:
 
 
 def _behind(section: Section, wall: Parapet, target: Point) -> tuple[Spot, ...]:
-    """On the roof side of the parapet, between the roof and the beam."""
+    """On the roof side of the parapet, between the roof and the beam; else below the roof."""
     x, y = section.canvas.frame.to_paper(target)
     face = x + section.canvas.frame.drawn(wall.thickness.value) / 2
-    return tuple(
+    beside = tuple(
         Spot((face + 4.0 + step, y + up), 1, 0, 4.0 + step / 2 + abs(up) / 3)
         for step in (0.0, 5.0)
         for up in (0.0, 5.0, -3.0, 10.0)
     )
+    below = tuple(
+        Spot((face + 4.0 + step, y - down), 1, 0, 12.0 + step / 2 + down / 3)
+        for step in (0.0, 5.0, 10.0)
+        for down in range(16, 32, 3)
+    )
+    return (*beside, *below)
 
 
 def _inside(section: Section, target: Point) -> tuple[Spot, ...]:

@@ -51,7 +51,7 @@ def test_the_plan_knows_every_thing_of_its_roof_and_its_drops() -> None:
             expected |= {(*path, "tiebacks", tie.id) for tie in point.tied}
     assert expected <= set(found)
     rest = {found[path].kind for path in set(found) - expected}
-    assert rest == {ThingKind.FULCRUM, ThingKind.STACK}
+    assert rest == {ThingKind.FULCRUM, ThingKind.STACK, ThingKind.REAR_STAND}
 
 
 def test_a_thing_tells_its_values_as_printed_and_exactly() -> None:

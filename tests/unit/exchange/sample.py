@@ -33,7 +33,7 @@ MORE_WAYS = (
     ("      anchors:\n", f"      anchors:\n{ANCHOR}"),
     ("\ndrops:\n", f"\ndrops:\n{BARE_DROP}"),
     ("at: 2026-11-25}\n    rig:", "at: 2026-11-25 07:30}\n    rig:"),
-    ("anchor: A3, worker: RA, ", "anchor: A3, worker: MT, station: 5 ft, "),
+    ("anchor: A3, station: 8 ft, worker: RA, ", "anchor: A3, worker: MT, station: 5 ft, "),
     ("reach: {value: 2 ft, tolerance: 0 in}", "reach: {value: 18 in, tolerance: 1/4 in}"),
     ("count: 16}]\n", "count: 16, per_row: 2}]\n              tail_gap: 3 ft 6 in\n"),
     ("hoist: H-2\n", "hoist: H\n"),

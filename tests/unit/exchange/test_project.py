@@ -56,7 +56,7 @@ def test_lists_come_in_the_order_of_their_ids() -> None:
     project = parsed()
     assert [drop.id for drop in project.drops] == ["D", "E"]
     anchors = [anchor.id for anchor in project.site.roofs[0].anchors]
-    assert anchors == ["A1", "A2", "A3", "A4", "A5", "AE", "AF"]
+    assert anchors == ["A1", "A2", "A3", "A4", "A5", "AE", "AF", "AG", "AH"]
 
 
 def test_a_long_form_keeps_the_text_of_its_value() -> None:
@@ -77,7 +77,7 @@ def test_one_mistake_is_one_problem(mistake: dict[str, str]) -> None:
 @pytest.mark.parametrize(
     ("replacement", "fragment"),
     [
-        (("station: 1 ft", "station: 12"), "station: 12"),
+        (("station: 1 ft", "station: 14"), "station: 14"),
         (("reach: {value", "reech: {value"), "reech"),
         (("kind: pad", "kind: stnd"), "stnd"),
         (("anchor: A1", "anchor: A7"), "anchor: A7"),

@@ -71,8 +71,9 @@ def _of_stage(case: Case, hung: HungStage) -> Iterator[Read]:
         yield beside("hanging_to_dead", exact_sum(_hanging(case, hung)) / dead.value, dead, of_dead)
         # What is left for the deck with its rails and stirrups, over its length.
         hung_with_it = exact_sum((*_hanging(case, hung), *_hoists_at_least(case, hung)))
-        alone = dead.value - hung_with_it
-        yield beside("deck_mass", alone / stage.length.value, dead, of_dead)
+        long = read_of("stage_length", stage, place).stated
+        if long is not None:
+            yield beside("deck_mass", (dead.value - hung_with_it) / long.value, dead, of_dead)
     yield from _gap_to_face(case, hung)
     around = (*case.place, "rig", "stages", hung.stage, "work")
     for step in hung.work or ():

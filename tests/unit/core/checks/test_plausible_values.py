@@ -64,10 +64,11 @@ PLACES: dict[str, tuple[str | int, ...]] = {
 UP = WorkStep(
     "UP", (PlacedLoad("P1", LoadKind.PERSON), PlacedLoad("B", LoadKind.TOOLS, mass("9 lb")))
 )
-#: Without a tail gap the taped backspan has nothing to be held against.
+#: Without a tail gap the taped backspan has nothing to be held against, nor a reach without a gap.
+_NO_GAP = put(without_stall(PROJECT), (*RIG, "stages", "ST-1", "found", "to_face"), None)
 LOOSE = put(
     put(
-        put(without_stall(PROJECT), (*HOIST, "limiter_trip"), None),
+        put(_NO_GAP, (*HOIST, "limiter_trip"), None),
         (*RIG, "stages", "ST-1", "work"),
         (UP,),
     ),

@@ -109,6 +109,14 @@ def test_what_is_no_act_is_refused(data: object, says: str) -> None:
         act_of(data)
 
 
+def test_a_corner_that_leaves_a_drop_beside_its_edge_is_refused() -> None:
+    roof = PROJECT.site.roofs[0]
+    near = tuple(one for one in roof.anchors if one.id in {"A1", "A2", "A3", "A4"})
+    site = replace(PROJECT.site, roofs=(replace(roof, anchors=near),))
+    with pytest.raises(DraftError, match=r"within edge S"):
+        drawn(replace(PROJECT, site=site), [MoveCorner("ROOF", 0, (14.0, 0.0))], HAND)
+
+
 @pytest.mark.parametrize(
     ("act", "says"),
     [
@@ -127,7 +135,6 @@ def test_what_is_no_act_is_refused(data: object, says: str) -> None:
         (MoveCorner("ROOF", 4, (0.0, 0.0)), "found corner 4"),
         (MoveCorner("ROOF", 0, (17.0, 12.0)), "outside the roof then"),
         (MoveCorner("ROOF", 0, (30.0, 6.0)), "crosses itself"),
-        (MoveCorner("ROOF", 0, (14.0, 0.0)), "within edge S"),
         (MoveEdge("ROOF", "S", -6.5), "outside the roof then"),
         (MoveEdge("ROOF", "Q", 0.5), "found no edge on roof"),
         (AddCorner("ROOF", "S", 3.0, "S2"), "under D"),
