@@ -71,8 +71,9 @@ def sound(draw: Draw) -> Project:
     project = put(project, (*EDGE, "thickness"), inches(thick))
     for side in SIDES:
         arm = side_of(side)
-        setback = draw.uniform(thick + 1.0, thick + 8.0)
-        reach = setback + draw.uniform(3.0, 12.0)
+        # A plate of 24 in has to have room behind the wall.
+        setback = draw.uniform(thick + 13.0, thick + 16.0)
+        reach = setback + draw.uniform(5.0, 12.0)
         backspan = draw.uniform(104.0, 130.0)
         length = draw.uniform(212.0, 240.0)
         tip = draw.uniform(2.0, 10.0)

@@ -48,7 +48,7 @@ SECTIONS = {
     "N2/R": (Verdict.MISSING, Verdict.MISSING, Verdict.MISSING),
     "S5/L": (Verdict.REFER, Verdict.REFER, Verdict.REFER),
     "S5/R": (Verdict.REFER, Verdict.REFER, Verdict.REFER),
-    "W2/L": (Verdict.FAIL, Verdict.PASS, Verdict.PASS),
+    "W2/L": (Verdict.FAIL, Verdict.PASS, Verdict.REFER),
 }
 
 

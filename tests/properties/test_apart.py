@@ -47,13 +47,16 @@ def test_the_worst_is_the_same_and_both_answers_were_seen() -> None:
             read_of("splice_sleeve", splice, place),
             beam_reads(at, beam),
         )
-        asked = Asked(joint, "J1", place, (needed_value(at.practice, "beam.splice-clear"),))
+        keys = ("beam.splice-clear", "beam.longest-sleeve")
+        asked = Asked(joint, "J1", place, tuple(needed_value(at.practice, key) for key in keys))
         by_branch = UNDER_STACK.worst(at, asked)
         at_once = replace(UNDER_STACK, apart=()).worst(at, asked)
         assert by_branch is not None
         assert at_once is not None
         assert by_branch.found.met is at_once.found.met
         assert by_branch.reads.keys() == at_once.reads.keys()
-        assert by_branch.found.rank == pytest.approx(at_once.found.rank)
+        # Of what is missing no number counts: a sleeve is wanted by one branch or by both.
+        if by_branch.found.met is not None:
+            assert by_branch.found.rank == pytest.approx(at_once.found.rank)
         seen.add(by_branch.found.met)
     assert seen == {True, False, None}

@@ -44,7 +44,7 @@ def test_anchors_whose_days_pass_within_six_weeks_stand_first(record: SiteRecord
     out = late.get("/").plain
     assert "2027-03-02 41 days" in out
     assert "anchors A1, A2, A3, A4 on ROOF, by the day of its inspection D" in out
-    assert "anchors AE, AF on ROOF, by the day of its inspection none in use" in out
+    assert "anchors AE, AF, AG, AH on ROOF, by the day of its inspection none in use" in out
 
 
 def test_an_anchor_has_the_sentences_of_the_review(pages: Browser) -> None:

@@ -98,7 +98,7 @@ def read_on_the_roof(hand: Typist) -> None:
             answer = pages.post(f"{AT}state", AT, path=path, value=strength, **paper)
             assert answer.status == 200, answer.plain
             hand.typed += 2
-    for name, value in {"rail_height": "42 in", "to_face": "8 in"}.items():
+    for name, value in {"rail_height": "42 in", "to_face": "2 in"}.items():
         path = f"drops/S1/rig/stages/0/found/{name}"
         answer = pages.post(f"{AT}state", AT, path=path, value=value)
         assert answer.status == 200, answer.plain

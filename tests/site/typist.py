@@ -171,6 +171,8 @@ RIG_CHOSEN = {
 
 #: Whose each of these lines is, once they are there.
 WHOSE = {"line.0.worker": "TERN", "line.1.worker": "QUILL"}
+#: Where each of them passes the edge.
+OVER = {"line.0.station": "27 ft", "line.1.station": "33 ft"}
 
 
 #: The first drop, and what of it is taped.
@@ -266,7 +268,7 @@ def rigged(pages: Browser, wall: dict[str, str] | None = None) -> Typist:
         {"edge": "MAIN-ROOF/S", **{f"{one}:evidence": "measured" for one in TAPED}},
     )
     hand.fill("/set-up/drops/S1/rig", {"riders": "2"}, RIG_CHOSEN)
-    hand.fill("/set-up/drops/S1/rig", {}, WHOSE)
+    hand.fill("/set-up/drops/S1/rig", OVER, WHOSE)
     hand.fill("/set-up/drops/S1/point", LEFT_TYPED, LEFT_CHOSEN)
     hand.fill("/set-up/drops/S1/point?like=L", {}, {"tiebacks.0.anchor": "A2"})
     return hand

@@ -4,8 +4,9 @@ A beam at an angle to its bearing is refused, unless an obstruction that cannot 
 whether that and the tiebacks at opposing angles are so, a qualified person says. A beam of one
 piece has no joints; where joints are listed of it all the same, one of the two is wrong, and what
 is right is asked. So it is of an I without a web, of a pair of channels where one section is
-stated, and of a joint that is not there and of which somebody saw something. A word that says only
-that nobody can tell leaves its question open.
+stated, of a bow that a maker allows where no label speaks of any maker, and of a joint that is not
+there and of which somebody saw something. A word that says only that nobody can tell leaves its
+question open.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.beams import (
+    BeamBow,
     BeamSplice,
     Channels,
     Joined,
@@ -25,7 +27,7 @@ from backspan.core.model.beams import (
     Web,
 )
 from backspan.core.model.topics import Topic
-from backspan.core.sheet.beam_section import OPEN
+from backspan.core.sheet.beam_section import OPEN, by_its_section
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
@@ -105,7 +107,8 @@ def _contradicts(case: Case, beam: BeamSubject, word: str) -> bool:
     if section is None:
         return False
     form, _ = form_of(case, section)
-    return word == Channels.FASTENED or (word == Web.NONE and form in OPEN)
+    no_maker = word == BeamBow.ALLOWED and by_its_section(case.beam(beam.support.beam))
+    return no_maker or word == Channels.FASTENED or (word == Web.NONE and form in OPEN)
 
 
 def _joined(case: Case, beam: BeamSubject) -> Iterator[Finding]:

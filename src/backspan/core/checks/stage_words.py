@@ -2,7 +2,8 @@
 
 What is above the riders is built of the rig itself. On lines of its own it is not refused, but a
 lifeline that hangs down through it holds nobody, and no check here counts another one: a
-qualified person says how riders are held there.
+qualified person says how riders are held there. Hot work beside a lifeline of fibre burns it: how
+each is shielded, whoever has charge of the shift says.
 """
 
 from __future__ import annotations
@@ -11,12 +12,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
-from backspan.core.model.stages import Overhead
+from backspan.core.model.kit import RopeKind
+from backspan.core.model.stages import HotWork, Overhead
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.rope_of import rope_of
 from backspan.core.sheet.set_up import since_set_up
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen
@@ -66,11 +69,21 @@ def judge(case: Case) -> Iterator[Answer]:
             stated = getattr(one.hung.found, row.field)
             stated = since_set_up(case, one, stated) if row.since_set_up else stated
             word = inputs.word(row.field, stated, EvidenceClass.OBSERVATION, at)
+            if word == HotWork.INSULATED and _fibre(case):
+                who = Message("need.hot-work-lines", (("stage", one.hung.stage),))
+                inputs.refer.append(Need(Decider.COMPETENT_PERSON, who))
             yield from WordSeen(ID, one.name, at, inputs, word).against(row.key, row.says)
         yield from _overhead(case, one)
         inputs, at = Inputs(case), (*one.plate, "listed")
         listed = inputs.plain("listed", one.stage.listed, one.stage, at)
         yield from WordSeen(ID, one.name, at, inputs, listed).against("stage.listed", "listed")
+
+
+def _fibre(case: Case) -> bool:
+    """Whether a lifeline of the rig is of fibre, or of nobody knows what."""
+    lines = () if case.drop.rig is None else case.drop.rig.lines
+    ropes = (rope_of(case, line) for line in lines)
+    return any(rope is None or rope.kind is not RopeKind.WIRE for rope in ropes)
 
 
 def _overhead(case: Case, one: Hung) -> Iterator[Finding]:

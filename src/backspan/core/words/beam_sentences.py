@@ -13,6 +13,10 @@ BEAM: dict[str, str] = {
         "The beam was seen to be a pair of channels, but one section is stated of it: one of the"
         " two is wrong."
     ),
+    "beam-bow-contradicts.missing": (
+        "The beam was seen to be bowed as its maker allows, and no label says who made it or what"
+        " that is."
+    ),
     "beam-web.missing": "How the web of the beam stands nobody stated.",
     "beam-stops.pass": "Stop bolts or shackles: {found}.",
     "beam-stops.fail": "Stop bolts or shackles: {found}; both ends of a beam have to have them.",

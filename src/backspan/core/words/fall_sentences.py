@@ -3,6 +3,13 @@
 from __future__ import annotations
 
 FALL: dict[str, str] = {
+    "lifeline-way.pass": "By the plan nothing stands in the way of lifeline {line}.",
+    "lifeline-way.in-the-way": "By the plan lifeline {line} runs over or round: {obstacles}.",
+    "need.lifeline-way": (
+        "Look at how lifeline {line} passes {obstacles}: lead it elsewhere or protect it there, and"
+        " sign for it."
+    ),
+    "na.line-not-placed": "Where the lifeline passes the edge is not stated.",
     "roof-below.pass": (
         "Roof {roof} lies {there} below; the drop goes down {down} with what is clear below it."
     ),

@@ -13,6 +13,10 @@ BEAM: dict[str, str] = {
         "Se vio que la viga es un par de perfiles en U, pero hay declarada una sola sección: una de"
         " las dos cosas está mal."
     ),
+    "beam-bow-contradicts.missing": (
+        "Se vio la viga doblada como permite su fabricante, y ninguna etiqueta dice quién la hizo"
+        " ni cuánto es eso."
+    ),
     "beam-web.missing": "Nadie declaró cómo está el alma de la viga.",
     "beam-stops.pass": "Pernos de tope o grilletes: {found}.",
     "beam-stops.fail": (

@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 FALL: dict[str, str] = {
+    "lifeline-way.pass": "Según el plano nada estorba el paso de la línea de vida {line}.",
+    "lifeline-way.in-the-way": (
+        "Según el plano la línea de vida {line} pasa sobre o alrededor de: {obstacles}."
+    ),
+    "need.lifeline-way": (
+        "Mirar cómo pasa la línea de vida {line} por {obstacles}: llevarla por otro lado o"
+        " protegerla ahí, y firmarlo."
+    ),
+    "na.line-not-placed": "No está declarado por dónde pasa el borde la línea de vida.",
     "roof-below.pass": (
         "El techo {roof} está {there} más abajo; el descenso llega a {down} con lo que queda libre."
     ),
@@ -205,7 +214,8 @@ CHECKS: dict[str, str] = {
     "rider-harness": "Arnés y cabo",
     "lifeline-splices": "Nudos y empalmes en la línea de vida",
     "lifeline-tied": "A qué está unido el cabo",
-    "deck-clear": "La franja propia de la plataforma",
+    "deck-clear": "Franja de la fachada",
+    "lifeline-way": "Paso de la línea de vida",
     "roof-below": "Un techo más bajo bajo el descenso",
     "lifeline-unit": "La cuerda misma de la línea de vida",
     "fall-clearance": "Caída libre, detención y altura libre",

@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 STAGE: dict[str, str] = {
-    "deck-clear.pass": "Junto a ella cuelga del borde {other}: no comparten franja.",
+    "need.hot-work-lines": (
+        "Decir cómo se protegen del calor y las chispas las líneas de vida de la plataforma {stage}"
+        " mientras se suelda o corta, y firmarlo."
+    ),
+    "deck-clear.pass": "Separada de {other}.",
     "deck-clear.fail": (
         "La plataforma comparte una franja de la fachada con {other}: la de la izquierda termina en"
         " {end}, la otra empieza en {begin}."

@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 STAGE: dict[str, str] = {
-    "deck-clear.pass": "Nearest along the edge hangs {other}: the decks share no strip.",
+    "need.hot-work-lines": (
+        "Say how the lifelines at stage {stage} are shielded from heat and sparks while there is"
+        " hot work, and sign."
+    ),
+    "deck-clear.pass": "Apart from {other}.",
     "deck-clear.fail": (
         "The deck shares a strip of the face with {other}: the one on the left ends at {end}, the"
         " other begins at {begin}."

@@ -12,9 +12,10 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import Drop, Lifeline, Rig, SuspensionPoint
 from backspan.core.model.site import AnchorUse
 from backspan.core.model.units import UnitKind
-from backspan.core.quantities import LENGTH, display
+from backspan.core.quantities import LENGTH, display, parse
+from backspan.core.quantities.errors import QuantityError
 from backspan.exchange.written import part_data
-from backspan.web.asking import PLANNED, Ask, ask
+from backspan.web.asking import PLANNED, Ask, ProblemsError, ask
 from backspan.web.pages.types import KINDS
 
 _BEAM = "counterweighted_beam"
@@ -88,6 +89,8 @@ _OF_ALL = ("Rope of lifelines set up here", "Its end at the anchor", "Lanyard on
 _OF_ONE = ("rope", "its end at the anchor", "lanyard")
 #: Whose a line is, chosen for each by itself: no two riders share one.
 _WHOSE = "worker"
+#: Where a line passes the edge, by which it is judged how far aside of its anchor it hangs.
+_OVER = "station"
 
 
 def _of_lines(project: Project, there: Rig | None) -> Iterator[Ask]:
@@ -97,21 +100,43 @@ def _of_lines(project: Project, there: Rig | None) -> Iterator[Ask]:
         for field, label in zip(LINE_KIT.values(), _OF_ONE, strict=True):
             name, told = f"{_OF_LINE}.{number}.{field}", f"Lifeline {line.id}{at}: {label}"
             yield Ask(name, told, words=things(project, field), value=getattr(line, field) or "")
+        name, told = f"{_OF_LINE}.{number}.{_OVER}", f"Lifeline {line.id}{at}: over the edge at"
+        yield Ask(name, told, like="such as 12 ft", dimension=LENGTH, value=_over(project, line))
         whose = f"Lifeline {line.id}{at}: whose it is"
         people = tuple((one.id, f"{one.name}, {one.role}") for one in project.people)
         yield Ask(f"{_OF_LINE}.{number}.{_WHOSE}", whose, words=people, value=line.worker or "")
 
 
-def lines_as_said(there: Rig, sent: Iterable[Ask]) -> tuple[Lifeline, ...]:
-    """The lines that are there, each made of what was chosen for it, and whose."""
+def _over(project: Project, line: Lifeline) -> str:
+    """Where a line passes the edge, as it is read."""
+    return "" if line.station is None else display(line.station, LENGTH, project.units)
+
+
+def lines_as_said(project: Project, there: Rig, sent: Iterable[Ask]) -> tuple[Lifeline, ...]:
+    """The lines that are there, each made of what was chosen for it, where it hangs, and whose.
+
+    Raises ProblemsError where a station is no length.
+    """
     named = {one.name: one.value for one in sent}
+    labels = {one.name: one.label for one in sent}
 
     def chosen(number: int, line: Lifeline, field: str) -> str | None:
         return named.get(f"{_OF_LINE}.{number}.{field}", getattr(line, field)) or None
 
+    def station(number: int, line: Lifeline) -> float | None:
+        name, known = f"{_OF_LINE}.{number}.{_OVER}", _over(project, line)
+        told = named.get(name, known).strip()
+        if told == known:
+            return line.station
+        try:
+            return parse(told, LENGTH) if told else None
+        except QuantityError as error:
+            raise ProblemsError([f"{labels[name]}: {error}"]) from error
+
     return tuple(
         replace(
             line,
+            station=station(number, line),
             rope=chosen(number, line, "rope"),
             termination=chosen(number, line, "termination"),
             lanyard=chosen(number, line, "lanyard"),
@@ -135,14 +160,17 @@ def kit_of_lines(there: Rig) -> dict[str, str]:
     return {name: one for name, one in found.items() if one}
 
 
-def said_of_rig(there: Rig) -> dict[str, Any]:
+def said_of_rig(project: Project, there: Rig) -> dict[str, Any]:
     """What a rig says of that already."""
     lines = there.lines
     data: dict[str, Any] = {"lines": [one.anchor for one in lines]}
     data["stage"] = there.stages[0].stage if there.stages else ""
     data |= kit_of_lines(there)
     fields = (*LINE_KIT.values(), _WHOSE)
-    data[_OF_LINE] = [{field: getattr(one, field) for field in fields} for one in lines]
+    data[_OF_LINE] = [
+        {_OVER: _over(project, one), **{field: getattr(one, field) for field in fields}}
+        for one in lines
+    ]
     return {**data, **{k: v for k, v in part_data(there).items() if k == "riders"}}
 
 

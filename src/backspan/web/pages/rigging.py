@@ -41,11 +41,11 @@ def rig(request: HttpRequest, name: str) -> HttpResponse:
     drop = the_drop(state, name)
     asks = of_rig(project, drop)
     if drop.rig is not None:
-        asks = filled_in(asks, said_of_rig(drop.rig), project.units)
+        asks = filled_in(asks, said_of_rig(project, drop.rig), project.units)
 
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
         refuse_unseen(request, state, name)
-        new = _rig_from(request, drop, sent)
+        new = _rig_from(request, project, drop, sent)
         describe(request, [bodies.RigSetUp(name, new)])
         return (
             go_on("set-up-point", name) if not new.suspension_points else go_on("set-up-rig", name)
@@ -107,7 +107,7 @@ def _with_points(of: Rig, points: Iterable[SuspensionPoint]) -> Rig:
     return replace(of, suspension_points=along, stages=hung)
 
 
-def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
+def _rig_from(request: HttpRequest, project: Project, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     """The rig that was written, with the points and the lines that are there already."""
     there = Rig() if drop.rig is None else drop.rig
     named = {one.name: one for one in sent}
@@ -126,7 +126,7 @@ def _rig_from(request: HttpRequest, drop: Drop, sent: tuple[Ask, ...]) -> Rig:
     new = part(Rig, data, sent)
     # Of a line that ends on no anchor of the roof nothing is asked here: it stays.
     ends = {None, *from_anchors}
-    kept = (one for one in lines_as_said(there, sent) if one.anchor in ends)
+    kept = (one for one in lines_as_said(project, there, sent) if one.anchor in ends)
     lifelines = (*kept, *new.lines)
     seen = there.riders is not None and there.riders.evidence is not Evidence.DRAWING
     return replace(

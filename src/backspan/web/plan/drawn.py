@@ -98,6 +98,8 @@ def touched(before: Project, after: Project) -> tuple[str, ...]:
         was = roofs.get(roof.id)
         if was is None or (was.edges, was.obstacles) != (roof.edges, roof.obstacles):
             built.add(roof.id)
+            # A lifeline may lead over this roof to the edge of another.
+            moved |= {one.id for one in roof.anchors}
         known = set() if was is None else set(was.anchors)
         moved |= {one.id for one in roof.anchors if one not in known}
     shared = {name for was, now in changed for name in _meddles(was, now)} | moved

@@ -5,9 +5,9 @@ from __future__ import annotations
 import pytest
 
 from backspan.core.findings import Finding, Verdict
-from backspan.core.model.beams import Channels, Web
+from backspan.core.model.beams import BeamBow, Channels, Web
 from backspan.core.model.project import Project
-from tests.unit.core.checks.test_beam_strength import CHANNEL, SOUND, answers, by
+from tests.unit.core.checks.test_beam_strength import CHANNEL, SOUND, W6X12, answers, by
 from tests.unit.core.checks.test_beam_web import TUBE
 from tests.unit.core.rigs import ARM, PROJECT, needs, put, seen
 
@@ -53,3 +53,11 @@ def test_one_section_is_no_pair_of_channels(project: Project) -> None:
     assert told(loose, "beam-channels").verdict is Verdict.FAIL
     single = put(project, (*ARM, "found", "channels"), seen(Channels.NO_PAIR))
     assert told(single, "beam-channels").verdict is Verdict.PASS
+
+
+def test_a_plain_beam_has_no_maker_who_allows_a_bow() -> None:
+    project = put(by(W6X12), (*ARM, "found", "beam_bow"), seen(BeamBow.ALLOWED))
+    found = told(project, "beam-bow")
+    assert (found.verdict, found.message.id) == (Verdict.MISSING, "beam-bow-contradicts.missing")
+    straight = put(project, (*ARM, "found", "beam_bow"), seen(BeamBow.STRAIGHT))
+    assert told(straight, "beam-bow").verdict is Verdict.PASS

@@ -43,15 +43,6 @@ def test_what_somebody_was_told_settles_nothing(
 
 
 @pytest.mark.parametrize("plate", ASKED)
-def test_what_nobody_said_settles_nothing(plate: Plate) -> None:
-    silent = put(put(PROJECT, ("values_from",), None), ("kit", "values_from"), None)
-    record, check, subject, says = plate
-    found = findings(put(silent, (*record, "values_from"), None), check, subject)
-    (only,) = (one for one in found if one.message.id.startswith(says))
-    assert only.verdict is Verdict.MISSING
-
-
-@pytest.mark.parametrize("plate", ASKED)
 def test_a_statement_taken_away_leaves_that_of_the_kit(plate: Plate) -> None:
     """Of the kit here it is that it was measured, which no plate is."""
     assert answered(plate, None) is Verdict.MISSING

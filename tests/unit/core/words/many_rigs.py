@@ -26,6 +26,7 @@ from backspan.core.model.units import Condition, LabelState
 from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.quantities import ANGLE
 from tests.unit.core.checks.test_deck_clear import LONG, beside
+from tests.unit.core.checks.test_lifeline_way import behind
 from tests.unit.core.checks.test_roof_below import with_roof
 from tests.unit.core.rigs import (
     ARM,
@@ -78,6 +79,7 @@ ANCHOR = ("site", "roofs", "ROOF", "anchors", "A1")
 BELOW_AND_BESIDE = (
     beside("20 ft"),
     beside("25 ft", put(LONG, (*STAGE, "length"), None)),
+    behind(50.0, 30.0),
     with_roof("120 ft"),
     with_roof("90 ft"),
     put(with_roof("150 ft"), ("drops", "D", "clear_below"), None),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from backspan.core.model.beams import BeamSection, Channels, Joined, Metal, Web
+from backspan.core.model.beams import BeamBow, BeamSection, Channels, Joined, Metal, Web
 from tests.unit.core.checks.test_beam_aluminium import ALLOY
 from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
 from tests.unit.core.checks.test_beam_sideways import NEAR_CHANNEL
@@ -54,6 +54,7 @@ BY_SECTION = (
     NEAR_CHANNEL,
     put(SOUND, (*ARM, "unbraced_length"), length("1 ft")),
     put(SOUND, (*ARM, "found", "web"), seen(Web.NONE)),
+    put(SOUND, (*ARM, "found", "beam_bow"), seen(BeamBow.ALLOWED)),
     put(SOUND, (*ARM, "found", "channels"), seen(Channels.FASTENED)),
     of_alloy(ALLOY),
     of_alloy(replace(ALLOY, weld=None)),
