@@ -67,6 +67,13 @@ def test_every_value_of_a_plan_is_planned_and_every_observation_blank(
     assert "MISSING" in page.plain.upper()
 
 
+def over(record: SiteRecord) -> list[float | None]:
+    """Where the lifelines of the drop pass the edge."""
+    rig = project_of(record).drops[0].rig
+    assert rig is not None
+    return [one.station for one in rig.lines]
+
+
 def test_each_lifeline_says_of_what_it_is_made(new: Browser, empty: SiteRecord) -> None:
     """Two riders need not wear the same lanyard, and one line may end on no anchor of the roof."""
     rigged(new)
@@ -87,6 +94,13 @@ def test_each_lifeline_says_of_what_it_is_made(new: Browser, empty: SiteRecord) 
     assert rig is not None
     assert [one.worker for one in rig.lines] == [people[0], None]
     assert fields_of(new.get(at))["line.0.worker"] == people[0]
+    assert over(empty) == [pytest.approx(27 * 0.3048), pytest.approx(33 * 0.3048)]
+    new.post(at, **{**there, "line.0.station": "28 ft 3 in", "line.1.station": ""})
+    assert over(empty) == [pytest.approx(28.25 * 0.3048), None]
+    wrong = new.post(at, None, **{**there, "line.0.station": "28 stone"})
+    assert "over the edge at" in wrong.plain
+    assert "28 stone" in wrong.plain
+    assert over(empty) == [pytest.approx(28.25 * 0.3048), None]
     new.post(at, **{**there, "lines": ["A3"], "line.0.rope": ""})
     rig = project_of(empty).drops[0].rig
     assert rig is not None

@@ -72,6 +72,11 @@ def smaller(*numbers: float) -> float:
     return math.nan if any(math.isnan(one) for one in numbers) else min(numbers)
 
 
+def larger(*numbers: float) -> float:
+    """The largest of some numbers, whose order is nothing; unknown where any of them is."""
+    return math.nan if any(math.isnan(one) for one in numbers) else max(numbers)
+
+
 def ends_around(middle: float, *, long: float) -> tuple[float, float]:
     """Where something `long` begins and ends around its middle; unknown where either is."""
     half = long / 2

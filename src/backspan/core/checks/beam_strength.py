@@ -67,6 +67,7 @@ from backspan.core.sheet.question import Asked, Judged, Question, Told
 from backspan.core.sheet.reactions import stand_under
 from backspan.core.sheet.reads import UNKNOWN, Read, read_of
 from backspan.core.sheet.sheet import Sheet
+from backspan.core.worked.formula import AnyFormula
 
 ID = "beam-strength"
 SAFETY = "beam.safety-bending"
@@ -153,26 +154,27 @@ def _idle(sheet: Sheet, beam: BeamReads, stand: float) -> Iterator[float]:
     """
     short = far = False
     for beside, built in every_way(sheet, beam):
-        behind = surely_above(built.backspan, limit=stand)
-        own = own_behind if behind else own_between
+        if surely_above(built.backspan, limit=stand):
+            formula: AnyFormula = tail_moment
+            own = own_behind(sheet, beam, reach=built.reach, rear_stand=stand)
+        else:
+            formula, own = sagging_moment, own_between(sheet, beam, rear_stand=stand)
         yield beside.do(
-            tail_moment if behind else sagging_moment,
+            formula,
             counterweight=built.counterweight,
             backspan=built.backspan,
             rear_stand=stand,
-            own_idle=own(sheet, beam, reach=built.reach, rear_stand=stand),
+            own_idle=own,
         )
         twice = built.backspan + built.backspan
-        short, far = (
-            short or surely_below(twice, limit=stand),
-            far or surely_above(twice, limit=stand),
-        )
+        short = short or surely_below(twice, limit=stand)
+        far = far or surely_above(twice, limit=stand)
     if short and far:
         yield sheet.do(
             sagging_halfway,
             counterweight=built.counterweight,
             rear_stand=stand,
-            own_idle=own_between(sheet, beam, reach=built.reach, rear_stand=stand),
+            own_idle=own_between(sheet, beam, rear_stand=stand),
         )
 
 

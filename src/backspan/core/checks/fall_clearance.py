@@ -41,7 +41,7 @@ from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, RATIO, Dimensio
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
-from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.lifelines import Life, anchored, each_lifeline
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.placed import Load, weight_of
 from backspan.core.sheet.question import Asked, Question
@@ -237,11 +237,11 @@ def _arrest(case: Case, one: Life, riders: tuple[Load, ...]) -> Arrest:
     rope = None if line.rope is None else kit.rope(line.rope)
     worn = (*one.place, "lanyard") if lanyard is None else ("kit", "lanyards", lanyard.id)
     of_rope = (*one.place, "rope") if rope is None else ("kit", "ropes", rope.id)
-    roofs = {anchor.id: roof for roof in case.project.site.roofs for anchor in roof.anchors}
-    theirs, wall = roofs[line.anchor], case.edge.parapet
+    theirs, anchor = anchored(case, line)
+    wall = case.edge.parapet
     at_wall = (*case.edge_place, "parapet")
     apart = theirs.id != case.drop.roof
-    station, inward = _anchor_at(case, theirs, line)
+    station, inward = on_edge(case, anchor.at)
     off = limit_of(needed_value(case.practice, PLAN_POSITION), LENGTH)
     passes = UNKNOWN if line.station is None else line.station
     return Arrest(
@@ -255,7 +255,7 @@ def _arrest(case: Case, one: Life, riders: tuple[Load, ...]) -> Arrest:
         clear=read_of("clear_below", case.drop, case.place),
         wall=read_of("parapet_height", wall, at_wall),
         levels=(_level(theirs), _level(_own(case))) if apart else None,
-        run=_run(case, theirs, line),
+        run=_run(case, station, inward),
         level=_level_grab(line),
         grab_at=(*one.place, "grab_height"),
         aside=abs(station - passes) + off,
@@ -282,17 +282,12 @@ def _level_grab(line: Lifeline) -> bool:
     return said in {GrabHeight.ABOVE, GrabHeight.LEVEL}
 
 
-def _run(case: Case, roof: Roof, line: Lifeline) -> float:
-    """From the anchor to the farther end of the drop, in plan."""
-    station, inward = _anchor_at(case, roof, line)
+def _run(case: Case, station: float, inward: float) -> float:
+    """From an anchor there to the farther end of the drop, in plan."""
     start = case.drop.start - station
     end = start + case.drop.width.value
     along = at_least(start * start, least=end * end)
     return root(along + inward * inward)
-
-
-def _anchor_at(case: Case, roof: Roof, line: Lifeline) -> tuple[float, float]:
-    return on_edge(case, next(one for one in roof.anchors if one.id == line.anchor).at)
 
 
 CHECK = Check(ID, Topic.FALL_ARREST, judge)

@@ -18,7 +18,7 @@ from backspan.core.quantities import LENGTH
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.lifelines import Life, anchored, each_lifeline
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.plan_distance import line_to_outline
 from backspan.core.sheet.presence import judge_presence
@@ -42,19 +42,14 @@ def judge(case: Case) -> Iterator[Answer]:
 def _in_the_way(case: Case, line: Lifeline, station: float) -> tuple[str, ...]:
     """The obstacles of the anchor's roof that the line meets in plan."""
     near = limit_of(needed_value(case.practice, PLAN_POSITION), LENGTH)
-    roof, anchor = next(
-        (roof, anchor)
-        for roof in case.project.site.roofs
-        for anchor in roof.anchors
-        if anchor.id == line.anchor
-    )
+    roof, anchor = anchored(case, line)
     start, end = on_edge(case, anchor.at), (station, 0.0)
-    outlines = {one.id: [on_edge(case, corner) for corner in one.outline] for one in roof.obstacles}
-    return tuple(
-        name
-        for name, outline in outlines.items()
-        if not surely_above(line_to_outline(start, end, outline), limit=near)
-    )
+    found = []
+    for obstacle in roof.obstacles:
+        outline = [on_edge(case, corner) for corner in obstacle.outline]
+        if not surely_above(line_to_outline(start, end, outline), limit=near):
+            found.append(obstacle.id)
+    return tuple(found)
 
 
 def _found(case: Case, one: Life, met: tuple[str, ...]) -> Finding:

@@ -14,7 +14,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
-from backspan.core.model.rigs import SuspensionPoint
 from backspan.core.model.site import Roof
 from backspan.core.model.topics import Topic
 from backspan.core.numbers import at_least, ends_around, surely_below
@@ -22,6 +21,7 @@ from backspan.core.quantities import LENGTH
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
+from backspan.core.sheet.decks import line_out
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.plan_distance import line_to_outline
 from backspan.core.sheet.question import Asked, Question
@@ -89,19 +89,11 @@ def _under(case: Case, roof: Roof) -> bool:
         wide = case.stage(hung.stage).width
         _, side = ends_around(0.0, long=0.0 if wide is None else wide.value)
         half = at_least(half, least=side)
-    outs = [_line_out(point) for point in case.points] or [0.0]
+    outs = [line_out(point) or 0.0 for point in case.points] or [0.0]
     return any(
         not surely_below(half + near, limit=line_to_outline((start, out), (end, out), outline))
         for out in outs
     )
-
-
-def _line_out(point: SuspensionPoint) -> float:
-    """How far out of the face a line hangs; at the face where nobody can tell."""
-    beam = point.counterweighted_beam
-    reach = None if beam is None else beam.reach
-    setback = None if beam is None or beam.fulcrum is None else beam.fulcrum.setback
-    return 0.0 if reach is None or setback is None else reach.value - setback.value
 
 
 CHECK = Check(ID, Topic.FALL_ARREST, judge)

@@ -72,7 +72,7 @@ def by_its_gap(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     beam = one.subject.beam
     if beam.from_stack or beam.tail_gap.stated is not None:
         outer, inner = sheet.part("by-gap", lambda sheet: _by_gap(sheet, beam))
-        yield _beside_stack(sheet, one, outer, inner)
+        yield _clear(sheet, one, outer, inner, Compared)
 
 
 def as_it_was_taped(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
@@ -80,11 +80,7 @@ def as_it_was_taped(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:
     beam = one.subject.beam
     if beam.both or not (beam.from_stack or beam.tail_gap.stated is not None):
         outer, inner = sheet.part("as-taped", lambda sheet: _as_taped(sheet, beam))
-        yield _beside_stack(sheet, one, outer, inner)
-
-
-def _beside_stack(sheet: Sheet, one: Asked[Joint], outer: float, inner: float) -> Compared:
-    return _clear(sheet, one, outer, inner, Compared)
+        yield _clear(sheet, one, outer, inner, Compared)
 
 
 def outboard(sheet: Sheet, one: Asked[Joint]) -> Iterator[Compared]:

@@ -3,13 +3,13 @@
 A plate speaks of a kind; people ride on one hoist, on one rope. A rig that names only the kind
 leaves open which thing hangs there. The project file shows the roof as it stands, so a thing that
 two rigs of it name is somewhere else than one of them says. Of a lifeline the type is enough, as
-its rider wears it and looks at it; where its tag is named, that very rope is judged.
+what was found of it is asked where it hangs; where its tag is named, that very rope is judged.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from backspan.core.findings import DoesNotApply, Finding, Message, MessageValue
 from backspan.core.model.evidence import Evidence, StatedValue
@@ -28,8 +28,22 @@ from backspan.core.sheet.words_allowed import judge_words
 from backspan.core.sheet.words_seen import WordSeen
 
 Standing = dict[tuple[UnitKind, str], list[Use]]
-_ACCEPTED = "condition.in-use"
-_READABLE = "equipment.label-state"
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A word on a thing: its field, what it is called, its sentence and its list of words."""
+
+    field: str
+    called: str
+    says: str
+    key: str
+    question: str
+
+
+CONDITION = Row("condition", "condition", "condition", "condition.in-use", "condition")
+#: The label of a beam is judged with what it allows (beam_label.py).
+PLATE = Row("label", "plate_state", "plate-state", "equipment.label-state", "plate")
 
 
 def _check(name: str, topic: Topic, kind: UnitKind, *, of_life: bool = False) -> Check:
@@ -50,10 +64,11 @@ def _check(name: str, topic: Topic, kind: UnitKind, *, of_life: bool = False) ->
                 yield _unknown(case, name, use)
                 continue
             place = ("kit", "units", unit.id)
-            yield _condition(case, name, use, unit, place)
+            yield _said(case, name, use, unit, CONDITION)
             yield from _elsewhere(case, name, use, unit, everywhere[kind, unit.id])
             yield from _same_serial(case, name, use, unit, everywhere)
-            yield from _plate(case, name, use, unit, place)
+            if unit.label is not None and _goes_by_its_plate(case, unit):
+                yield _said(case, name, use, unit, PLATE)
             yield from judge_tests(case, name, use, unit)
             if of_life and unit.wear is not None and unit.wear.damage is not None:
                 yield from _damage(case, name, use, unit.wear.damage, place)
@@ -85,20 +100,21 @@ def _unknown(case: Case, check: str, use: Use) -> Finding:
     )
 
 
-def _condition(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Finding:
-    inputs = Inputs(case)
-    at = (*place, "condition")
-    word = inputs.word("condition", unit.condition, EvidenceClass.OBSERVATION, at)
+def _said(case: Case, check: str, use: Use, unit: Unit, row: Row) -> Finding:
+    """What somebody found of a thing, against the words with which it may be used."""
+    inputs, place = Inputs(case), ("kit", "units", unit.id)
+    at = (*place, row.field)
+    word = inputs.word(row.called, getattr(unit, row.field), EvidenceClass.OBSERVATION, at)
     found = judge_words(
         check=check,
         subject=use.at,
         place=place,
-        message="condition",
+        message=row.says,
         words=None if word is None else (word,),
-        rule=needed_value(case.practice, _ACCEPTED),
+        rule=needed_value(case.practice, row.key),
         inputs=inputs,
     )
-    return replace(found, question=f"condition of {unit.id}")
+    return replace(found, question=f"{row.question} of {unit.id}")
 
 
 def _damage(
@@ -108,27 +124,6 @@ def _damage(
     inputs, at = Inputs(case), (*place, "wear", "damage")
     word = inputs.word("damage", seen, EvidenceClass.OBSERVATION, at)
     yield from WordSeen(check, use.at, place, inputs, word).against("line.damage", "rope-damage")
-
-
-def _plate(case: Case, check: str, use: Use, unit: Unit, place: Place) -> Iterator[Finding]:
-    """Whether what is read from its plate or stamp can be read, where somebody said so.
-
-    The label of a beam is judged with what it allows (beam_label.py).
-    """
-    if unit.label is None or not _goes_by_its_plate(case, unit):
-        return
-    inputs, at = Inputs(case), (*place, "label")
-    word = inputs.word("plate_state", unit.label, EvidenceClass.OBSERVATION, at)
-    found = judge_words(
-        check=check,
-        subject=use.at,
-        place=place,
-        message="plate-state",
-        words=None if word is None else (word,),
-        rule=needed_value(case.practice, _READABLE),
-        inputs=inputs,
-    )
-    yield replace(found, question=f"plate of {unit.id}")
 
 
 def _goes_by_its_plate(case: Case, unit: Unit) -> bool:

@@ -24,7 +24,7 @@ from backspan.core.mechanics.beam_geometry import (
 )
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.rigs import BackspanFrom
-from backspan.core.numbers import at_least, surely_above, surely_below, surely_nothing, total
+from backspan.core.numbers import larger, surely_above, surely_below, surely_nothing, total
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.reads import UNKNOWN, GroupReads, Read, piece_reads, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -153,10 +153,7 @@ def every_way(sheet: Sheet, beam: BeamReads) -> Iterator[tuple[Sheet, AsBuilt]]:
 
 def furthest_backspan(sheet: Sheet, beam: BeamReads) -> float:
     """The longest of the backspans that are known."""
-    most = 0.0
-    for _, built in every_way(sheet, beam):
-        most = at_least(built.backspan, least=most)
-    return most
+    return larger(*(built.backspan for _, built in every_way(sheet, beam)))
 
 
 def _from_stack(sheet: Sheet, beam: BeamReads) -> AsBuilt:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
 from backspan.core.model.rigs import Lifeline
+from backspan.core.model.site import Anchor, Roof
 from backspan.core.sheet.case import Case, Place
 
 
@@ -17,6 +18,16 @@ class Life:
     line: Lifeline
     name: str
     place: Place
+
+
+def anchored(case: Case, line: Lifeline) -> tuple[Roof, Anchor]:
+    """The roof and the anchor from which a lifeline hangs."""
+    return next(
+        (roof, anchor)
+        for roof in case.project.site.roofs
+        for anchor in roof.anchors
+        if anchor.id == line.anchor
+    )
 
 
 def each_lifeline(case: Case, check: str) -> Iterator[Life | DoesNotApply]:

@@ -54,13 +54,7 @@ def own_outboard(sheet: Sheet, beam: BeamReads, reach: float) -> float:
     )
 
 
-def own_between(
-    sheet: Sheet,
-    beam: BeamReads,
-    *,
-    reach: float,  # noqa: ARG001 - as `own_behind`
-    rear_stand: float,
-) -> float:
+def own_between(sheet: Sheet, beam: BeamReads, *, rear_stand: float) -> float:
     """The most the beam sags by itself between its fulcrum and its rear stand."""
     return sheet.do(
         own_moment_between,

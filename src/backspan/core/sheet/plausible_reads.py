@@ -9,10 +9,11 @@ from backspan.core.model.kit import Hoist, RopeKind, TerminationKind
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind
-from backspan.core.numbers import at_least, ends_around, exact_sum
+from backspan.core.numbers import ends_around, exact_sum, larger
 from backspan.core.quantities import MASS
 from backspan.core.quantities.named import QUANTITIES
 from backspan.core.sheet.case import Case
+from backspan.core.sheet.decks import line_out
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.plausible_beams import of_beam, of_fulcrum
 from backspan.core.sheet.reads import Read, beside, read_of
@@ -20,10 +21,7 @@ from backspan.core.sheet.subjects import BeamSubject
 
 _HOIST = "load.least-hoist"
 _PULLS = (("stall_load", "stall_load_to_rated"), ("limiter_trip", "limiter_trip_to_rated"))
-_OF_LANYARD = (
-    *("lanyard_length", "deceleration", "most_force"),
-    *("grab_slide", "harness_shift"),
-)
+_OF_LANYARD = ("lanyard_length", "deceleration", "most_force", "grab_slide", "harness_shift")
 
 
 def plausible_reads(case: Case) -> Iterator[Read]:
@@ -88,20 +86,12 @@ def _gap_to_face(case: Case, hung: HungStage) -> Iterator[Read]:
     taped, wide = hung.found.to_face, case.stage(hung.stage).width
     if taped is None or wide is None:
         return
-    worst: float | None = None
-    for point in case.points:
-        beam = point.counterweighted_beam
-        fulcrum = None if beam is None else beam.fulcrum
-        if point.id not in hung.from_points or beam is None or fulcrum is None:
-            continue
-        if beam.reach is None or fulcrum.setback is None:
-            continue
-        gap, _ = ends_around(beam.reach.value - fulcrum.setback.value, long=wide.value)
-        apart = abs(gap - taped.value)
-        worst = apart if worst is None else at_least(worst, least=apart)
-    if worst is not None:
+    outs = [line_out(point) for point in case.points if point.id in hung.from_points]
+    gaps = [ends_around(out, long=wide.value)[0] for out in outs if out is not None]
+    if gaps:
+        apart = larger(*(abs(gap - taped.value) for gap in gaps))
         at = (*case.place, "rig", "stages", hung.stage, "found", "to_face")
-        yield beside("to_face_apart", worst, taped, at)
+        yield beside("to_face_apart", apart, taped, at)
 
 
 def _hanging(case: Case, hung: HungStage) -> Iterator[float]:
