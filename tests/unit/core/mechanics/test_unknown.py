@@ -39,6 +39,7 @@ SELECTORS: dict[str, list[Callable[[float], float]]] = {
     ],
     "at_most": [lambda x: numbers.at_most(x, most=5.0), lambda x: numbers.at_most(1.0, most=x)],
     "smaller": [lambda x: numbers.smaller(x, 5.0), lambda x: numbers.smaller(1.0, x)],
+    "larger": [lambda x: numbers.larger(x, 5.0), lambda x: numbers.larger(1.0, x)],
     "root": [numbers.root],
     "ends_around": [
         lambda x: numbers.ends_around(x, long=1.0)[0],
