@@ -19,6 +19,7 @@ from backspan.core.model.units import (
     LabelState,
     RopeDamage,
     Test,
+    TestFound,
     TestOf,
     Unit,
     UnitKind,
@@ -170,9 +171,11 @@ def test_a_test_joins_the_others(pages: Browser, record: SiteRecord) -> None:
     before, was = len(record.entries()), unit(record, "H-1")
     said = {"what": "load test", "by": "Q. Pole", "day": "2026-11-24", "until": "2027-11-23"}
     tried = TestOf.LOADED
-    pages.post(HOIST, does="test", **said, of=tried, document="sheet 7")
-    test = Test("load test", "Q. Pole", "2026-11-24", "2027-11-23", "sheet 7", tried)
+    pages.post(HOIST, does="test", **said, of=tried, found="did not hold", document="sheet 7")
+    days = ("2026-11-24", "2027-11-23")
+    test = Test("load test", "Q. Pole", *days, "sheet 7", tried, TestFound.NOT_HELD)
     assert written(record, before) == [bodies.UnitLookedAt(replace(was, tests=(*was.tests, test)))]
+    assert "did not hold" in pages.get(HOIST).plain
 
 
 @pytest.mark.parametrize(
@@ -187,6 +190,8 @@ def test_a_test_joins_the_others(pages: Browser, record: SiteRecord) -> None:
         ({"until": ""}, "Counts until"),
         ({"of": ""}, "What it tried: found"),
         ({"of": "the paint"}, "expected one of: secondary brake"),
+        ({"found": ""}, "How it ended: found"),
+        ({"found": "well"}, "expected one of: held, did not hold"),
     ],
 )
 def test_a_test_without_its_days_or_names_is_refused(
@@ -194,7 +199,7 @@ def test_a_test_without_its_days_or_names_is_refused(
 ) -> None:
     before = len(record.entries())
     said = {"what": "load test", "by": "QP", "day": "2026-11-24", "until": "2027-11-23"}
-    said["of"] = TestOf.LOADED
+    said |= {"of": TestOf.LOADED, "found": TestFound.HELD}
     answer = pages.post(HOIST, does="test", **{**said, **wrong})
     assert telling in refused(answer, record, before)
 

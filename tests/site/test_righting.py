@@ -85,6 +85,20 @@ def test_only_what_was_changed_is_stated_anew(new: Browser, empty: SiteRecord) -
     assert project_of(empty).kit.hoists[0].mass is None
 
 
+def test_a_word_of_a_plate_is_from_who_read_it(new: Browser, empty: SiteRecord) -> None:
+    rigged(new)
+    (made,) = project_of(empty).kit.hoists
+    assert made.values_from is not None
+    assert (made.values_from.by, made.values_from.evidence) == ("TERN", "label")
+    new.post("/set-up/people", name="L. Enders", role="licensed engineer")
+    new.post("/speaker", person="ENDERS")
+    again(new, "/set-up/kit/hoist?of=HM-1000", secondary_brake="no second brake")
+    (hoist,) = project_of(empty).kit.hoists
+    assert hoist.values_from is not None
+    assert hoist.values_from.by == "ENDERS"
+    assert hoist.rated_load.by == "TERN"
+
+
 def test_a_role_put_right_stays_with_the_person(new: Browser, empty: SiteRecord) -> None:
     rigged(new)
     again(new, "/set-up/people?of=QUILL", card="QP 4", role="competent person")

@@ -38,6 +38,7 @@ STAGE_LIMITS: Mapping[str, tuple[str, Dimension]] = {
     "stage.most-beyond": ("4 ft", LENGTH),
     "load.least-hoist": ("80 lb", MASS),
     "load.at-one-place": ("500 lb", MASS),
+    "load.close-together": ("2 ft", LENGTH),
     "plausible.least-deck-mass": ("10 lb/ft", LINEAR_MASS),
     "age.brake-test": ("366", RATIO),
 }
@@ -46,6 +47,11 @@ STAGE_WORDS: Mapping[str, Collection[str]] = {
     "stage.hoist-tested": {LabTested.TESTED},
     "stage.second-brake": {SecondBrake.BY_ITSELF},
     "stage.brake-test": {TestOf.BRAKE},
+    # Of light metal by its name.
+    "stage.light-metals": {
+        *("aluminium", "aluminum", "alu", "alloy", "light metal", "magnesium"),
+        *("aluminio", "aleación", "metal ligero", "magnesio"),
+    },
     "stage.test-says-failed": {"fail", "not hold"},
     "stage.control": {Control.EACH, Control.TESTED_SO},
     "stage.joints": {Joints.SOUND, Joints.ONE_PIECE},

@@ -3,7 +3,8 @@
 No text gives the load of a tieback's anchor; the trade asks of it what a direct connection has to
 resist. The pull of a tieback runs from its anchor along it, that of a lifeline to where it passes
 the edge. A rating within half a turn holds in any direction. Of several ratings for one use the
-least counts, and the pull has to be within each: nobody said which of them holds.
+least counts, and the pull has to be within each: nobody said which of them holds. One rating for
+all uses is one of them too.
 """
 
 from __future__ import annotations
@@ -179,18 +180,19 @@ def pulled_anchors(
 
 
 def _papers(anchor: Anchor, place: Place, use: AnchorUse) -> tuple[Paper, ...]:
-    """Load and direction that each paper gives for a use; one rating for all its uses else."""
-    found = tuple(
+    """Load and direction that each paper gives for a use, and the one rating for all its uses.
+
+    A direction that a paper for the use gives is asked of that paper alone.
+    """
+    own = tuple(
         _paper(one, (*place, "ratings", index))
         for index, one in enumerate(anchor.ratings)
         if one.use is use
     )
-    if found:
-        return found
-    none = _paper(None, (*place, "ratings"))
-    if use in anchor.uses:
-        none = replace(none, load=read_of("anchor_rating", anchor, place))
-    return (none,)
+    if use not in anchor.uses or (own and anchor.rating is None):
+        return own or (_paper(None, (*place, "ratings")),)
+    aimed = own[0] if own else _paper(None, (*place, "ratings"))
+    return (*own, replace(aimed, load=read_of("anchor_rating", anchor, place)))
 
 
 def _paper(rating: AnchorRating | None, at: Place) -> Paper:

@@ -1,9 +1,10 @@
 """Numbers of a stage: width, length, what it carries, its top rail, how far from the face it hangs.
 
-How far its deck bends under load is not asked here. A rail on the side of the face too, or riders
-who are tied, stand for a distance that is too large or that nobody measured. A top rail above the
-usual height is no fault where all else that is asked of a guardrail was seen to be met, no earlier
-than the height was taped: what was seen of another rail says nothing of this one.
+How far its deck bends under load is not asked here. A rail on the side of the face too stands for a
+distance that is too large or that nobody measured. Riders who are tied there without a rail are
+left to a person: one clause takes a tie in place of the rail, another asks for both. A top rail
+above the usual height is no fault where all else that is asked of a guardrail was seen to be met,
+no earlier than the height was taped: what was seen of another rail says nothing of this one.
 """
 
 from __future__ import annotations
@@ -183,6 +184,9 @@ def _face(case: Case, one: Hung) -> Iterator[Finding]:
         return
     inputs = Inputs(case)
     word = inputs.word("face_side", side, EvidenceClass.OBSERVATION, place)
+    if word == FaceSide.TIED:
+        who = Message("need.face-open", (("stage", one.hung.stage),))
+        inputs.refer.append(Need(Decider.QUALIFIED_PERSON, who))
     for found in WordSeen(ID, one.name, at, inputs, word).against("stage.face-side", "face-side"):
         yield replace(found, inputs=(*near.inputs, *found.inputs))
 

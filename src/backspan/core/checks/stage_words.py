@@ -12,19 +12,21 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need, Verdict
-from backspan.core.model.kit import RopeKind
+from backspan.core.model.kit import Listing, RopeKind
 from backspan.core.model.stages import HotWork, Overhead
 from backspan.core.model.topics import Topic
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.hung import Hung, each_hung
 from backspan.core.sheet.inputs import Inputs
+from backspan.core.sheet.limits import needed_value
 from backspan.core.sheet.rope_of import rope_of
 from backspan.core.sheet.set_up import since_set_up
-from backspan.core.sheet.witness import EvidenceClass
+from backspan.core.sheet.witness import EvidenceClass, words_of
 from backspan.core.sheet.words_seen import WordSeen
+from backspan.core.sheet.words_within import words_within
 
-ID = "stage-seen"
+ID, LIGHT = "stage-seen", "stage.light-metals"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,9 +76,7 @@ def judge(case: Case) -> Iterator[Answer]:
                 inputs.refer.append(Need(Decider.COMPETENT_PERSON, who))
             yield from WordSeen(ID, one.name, at, inputs, word).against(row.key, row.says)
         yield from _overhead(case, one)
-        inputs, at = Inputs(case), (*one.plate, "listed")
-        listed = inputs.plain("listed", one.stage.listed, one.stage, at)
-        yield from WordSeen(ID, one.name, at, inputs, listed).against("stage.listed", "listed")
+        yield from _listed(case, one)
 
 
 def _fibre(case: Case) -> bool:
@@ -84,6 +84,17 @@ def _fibre(case: Case) -> bool:
     lines = () if case.drop.rig is None else case.drop.rig.lines
     ropes = (rope_of(case, line) for line in lines)
     return any(rope is None or rope.kind is not RopeKind.WIRE for rope in ropes)
+
+
+def _listed(case: Case, one: Hung) -> Iterator[Finding]:
+    """Whether it is listed; "not of light metal" is asked again of one whose name says it is."""
+    inputs, at, says = Inputs(case), (*one.plate, "listed"), "listed"
+    listed = inputs.plain("listed", one.stage.listed, one.stage, at)
+    light = words_of(needed_value(case.practice, LIGHT))
+    if listed == Listing.NOT_LIGHT and words_within(one.stage.name, light):
+        says, listed = "listed-contradicts", None
+        inputs.want("listed", EvidenceClass.OBSERVATION, at)
+    yield from WordSeen(ID, one.name, at, inputs, listed).against("stage.listed", says)
 
 
 def _overhead(case: Case, one: Hung) -> Iterator[Finding]:

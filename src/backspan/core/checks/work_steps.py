@@ -15,21 +15,21 @@ from backspan.core.mechanics.hoist_share import half_way
 from backspan.core.mechanics.tipping import weight
 from backspan.core.model.stages import HungStage
 from backspan.core.model.topics import Topic
-from backspan.core.numbers import largest, total
+from backspan.core.numbers import larger, largest, smaller, surely_below, total
 from backspan.core.quantities import FORCE, LENGTH, MASS, RATIO
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.limits import limit_of, needed_value
-from backspan.core.sheet.placed import PERSON, Step, steps_of, weight_of
+from backspan.core.sheet.placed import PERSON, Load, Step, steps_of, weight_of
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
 
 ID = "work-steps"
 KEY = "load.work-steps"
-AT_ONE_PLACE = "load.at-one-place"
+AT_ONE_PLACE, CLOSE = "load.at-one-place", "load.close-together"
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,14 +93,34 @@ def on_the_deck(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
 
 
 def at_one_place(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
-    """The mass of each single thing against the most that a deck is taken to carry at one place."""
-    (value,) = one.values
-    most = limit_of(value, MASS)
+    """The mass at each place against the most that a deck is taken to carry there.
+
+    Things that were placed close together are at one place, and so is one that nobody placed with
+    all others; who walks past them is not counted.
+    """
+    value, close = one.values
+    most, apart = limit_of(value, MASS), limit_of(close, LENGTH)
     for step in one.subject.steps:
         for load in step.loads:
-            mass = sheet.read(load.mass) if load.assumed is None else load.assumed
+            there = [other for other in step.loads if other is load or _beside(load, other, apart)]
+            mass = total([_mass(sheet, other) for other in there])
             numbers = (("load", mass, MASS), ("most", most, MASS))
             yield Compared(mass, most, words=(("step", step.name),), numbers=numbers, value=value)
+
+
+def _beside(one: Load, other: Load, apart: float) -> bool:
+    """Whether two things may lie or be carried closer together than that."""
+    if one.person or other.person:
+        return False
+    if not one.places or not other.places:
+        return True
+    begin = larger(smaller(*one.places), smaller(*other.places))
+    end = smaller(larger(*one.places), larger(*other.places))
+    return surely_below(begin - end, limit=apart)
+
+
+def _mass(sheet: Sheet, load: Load) -> float:
+    return sheet.read(load.mass) if load.assumed is None else load.assumed
 
 
 RIDERS = Question(ID, "riders-weight", FORCE, riders_fit, strength=False, share=False)
@@ -140,9 +160,9 @@ def _stage(case: Case, hung: HungStage, others: tuple[HungStage, ...]) -> Iterat
     for question in questions:
         yield question.judge(case, Asked(work, name, place, (rule,)))
     if any(step.loads for step in work.steps):
-        single = needed_value(case.practice, AT_ONE_PLACE)
+        single = tuple(needed_value(case.practice, key) for key in (AT_ONE_PLACE, CLOSE))
         says = Message("need.one-load", (("stage", hung.stage),))
-        found = PLACE.judge(case, Asked(work, name, place, (single,)))
+        found = PLACE.judge(case, Asked(work, name, place, single))
         yield refused_by_a_person(found, Need(Decider.QUALIFIED_PERSON, says))
 
 

@@ -13,7 +13,7 @@ from backspan.core.rules.shape import RuleError
 from backspan.core.sheet.case import Case
 
 #: What a rule set is used for where nothing names another.
-EVERY_TOPIC = "every topic"
+EVERY_TOPIC = "every topic it speaks of"
 
 #: The custom of the trade that questions values; part of every basis, chosen by edition too.
 PRACTICE = RuleChoice("trade-practice", "2026")

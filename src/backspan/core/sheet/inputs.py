@@ -87,18 +87,16 @@ class Inputs:
     ) -> str | None:
         """A word that a plate says of a kind; None when it is not stated.
 
-        It says not itself who read it: its record does, or the kit, or the project. Where none of
-        them does, it is as good as the entry that states it.
+        It says not itself who read it: its record does, or the kit, or the project.
         """
         if said is None:
             self.want(name, EvidenceClass.OBSERVATION, place)
             return None
         project = self.case.project
         who = said_by(record.values_from, project.kit.values_from, project.values_from)
-        if who is None:
-            self.fact(name, str(said), place)
-            return str(said)
-        read = StatedValue(said, None, who.evidence, who.by, who.at, who.document)
+        read = StatedValue(said)
+        if who is not None:
+            read = StatedValue(said, None, who.evidence, who.by, who.at, who.document)
         return self.word(name, read, EvidenceClass.RATING, place)
 
     def fact(self, name: str, value: Amount | int | str, place: Place) -> None:

@@ -43,6 +43,7 @@ class Load:
     """Empty where it may be anywhere on the deck."""
     walks: bool = False
     """Whether it may leave these places for anywhere on the deck."""
+    person: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,8 +92,9 @@ def placed(case: Case, one: PlacedLoad, place: Place) -> Load:
     if one.kind is LoadKind.PERSON and one.mass is None:
         assumed = limit_of(needed_value(case.practice, PERSON), MASS)
     places = tuple(x for x in (one.at, one.to) if x is not None) if one.at is not None else ()
-    walks = one.kind is LoadKind.PERSON and one.to is None
-    return Load(read_of("load_mass", one, place), assumed, places, walks)
+    person = one.kind is LoadKind.PERSON
+    walks = person and one.to is None
+    return Load(read_of("load_mass", one, place), assumed, places, walks, person)
 
 
 def all_of_it(case: Case, hung: HungStage) -> Step:

@@ -12,7 +12,9 @@ LOAD_PATH: dict[str, str] = {
         " ({factor} x {load})."
     ),
     "rope.missing": "What the suspension rope carries at its end, or must carry, is not known.",
-    "anchor-use.pass": "Anchor {anchor} is in service and for this: {use}.",
+    "anchor-use.pass": (
+        "Anchor {anchor} is for this: {use}; nothing on record takes it out of service."
+    ),
     "anchor-use.out": "Anchor {anchor} is out of service.",
     "anchor-use.barred": "Anchor {anchor} is a {called}: no line of a stage may end there.",
     "anchor-use.not-for-it": "Anchor {anchor} is not for {use}; its papers allow: {uses}.",

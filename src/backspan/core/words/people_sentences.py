@@ -44,11 +44,11 @@ PEOPLE: dict[str, str] = {
     "steps-with-all.pass": "The steps have all who ride, {riders}, and no more on all stages.",
     "steps-with-all.fail": "The fullest steps of all stages have {people} people; {riders} ride.",
     "steps-with-all.missing": "How many ride is not stated; a step has to have all of them.",
-    "one-load.pass": "The heaviest single thing on the stage is {load}, in step {step}.",
+    "one-load.pass": "The most that lies at one place of the stage is {load}, in step {step}.",
     "one-load.refer": (
         "In step {step} {load} stands at one place; a deck is taken to carry {most} there."
     ),
-    "one-load.missing": "What the heaviest single thing on the stage weighs is not known.",
+    "one-load.missing": "What lies at one place of the stage is not known to its weight.",
     "need.one-load": "Say that the deck of stage {stage} carries it at one place, and sign.",
     "step-on-deck.pass": "Everything that is placed is on the deck.",
     "step-on-deck.fail": (

@@ -14,7 +14,9 @@ LOAD_PATH: dict[str, str] = {
     "rope.missing": (
         "No se sabe lo que el cable de suspensión resiste en su extremo, o lo que debe resistir."
     ),
-    "anchor-use.pass": "El anclaje {anchor} está en servicio y sirve para esto: {use}.",
+    "anchor-use.pass": (
+        "El anclaje {anchor} sirve para esto: {use}; nada consta que lo ponga fuera de servicio."
+    ),
     "anchor-use.out": "El anclaje {anchor} está fuera de servicio.",
     "anchor-use.barred": (
         "El anclaje {anchor} es: {called}; ahí no puede acabar ninguna línea de una plataforma."

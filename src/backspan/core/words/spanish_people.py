@@ -46,11 +46,11 @@ PEOPLE: dict[str, str] = {
     "steps-with-all.pass": "Los pasos tienen a todas las que suben, {riders}, y no más en total.",
     "steps-with-all.fail": "Los pasos más llenos suman {people} personas; suben {riders}.",
     "steps-with-all.missing": "No se indicó cuántas suben; un paso tiene que tenerlas a todas.",
-    "one-load.pass": "Lo más pesado en la plataforma es {load}, en el paso {step}.",
+    "one-load.pass": "Lo que más pesa en un solo lugar es {load}, en el paso {step}.",
     "one-load.refer": (
         "En el paso {step} hay {load} en un solo lugar; se supone que el piso lleva ahí {most}."
     ),
-    "one-load.missing": "No se sabe cuánto pesa lo más pesado en la plataforma.",
+    "one-load.missing": "No se sabe cuánto pesa lo que está en un solo lugar de la plataforma.",
     "need.one-load": "Decir que el piso de la plataforma {stage} lo lleva ahí, y firmarlo.",
     "step-on-deck.pass": "Todo lo que se colocó está sobre la plataforma.",
     "step-on-deck.fail": (

@@ -105,6 +105,9 @@ STAGE: dict[str, str] = {
         "Homologación de la plataforma: {found}; la de metal ligero debe estar ensayada e inscrita."
     ),
     "listed.missing": "Nadie declaró si la plataforma fue ensayada e inscrita.",
+    "listed-contradicts.missing": (
+        "Por su nombre la plataforma es de metal ligero; no puede ser que no lo sea."
+    ),
     "stage-width.pass": "La plataforma tiene {width} de ancho; como máximo {most}.",
     "stage-width.refer": (
         "La plataforma tiene {width} de ancho, más de {most}: exige el proyecto de una persona"
@@ -161,6 +164,10 @@ STAGE: dict[str, str] = {
     "to-face.pass": "El borde interior está a {apart} de la fachada; como máximo {most}.",
     "to-face.missing": "No se sabe a qué distancia de la fachada cuelga la plataforma.",
     "face-side.pass": "Del lado de la fachada: {found}.",
+    "need.face-open": (
+        "Decir que quienes van atados en la plataforma {stage} no necesitan baranda del lado de la"
+        " fachada, y firmarlo."
+    ),
     "face-side.fail": (
         "Del lado de la fachada: {found}, y la plataforma cuelga demasiado lejos: se exige una"
         " barandilla o que cada persona esté amarrada."

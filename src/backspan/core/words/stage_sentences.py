@@ -100,6 +100,9 @@ STAGE: dict[str, str] = {
     "listed.pass": "Listing of the stage: {found}.",
     "listed.fail": "Listing of the stage: {found}; one of light metal has to be listed.",
     "listed.missing": "Whether the stage was tested and listed nobody stated.",
+    "listed-contradicts.missing": (
+        "By its name the stage is of light metal; that it is not cannot be so."
+    ),
     "stage-width.pass": "The stage is {width} wide; at most {most}.",
     "stage-width.refer": (
         "The stage is {width} wide, more than {most}: that needs the design of a qualified person."
@@ -146,6 +149,10 @@ STAGE: dict[str, str] = {
     "to-face.pass": "The stage's inner edge hangs {apart} from the face; at most {most}.",
     "to-face.missing": "How far from the face the stage hangs is not known.",
     "face-side.pass": "On the side of the face: {found}.",
+    "need.face-open": (
+        "Say that riders of stage {stage} who are tied need no rail on the side of the face, and"
+        " sign."
+    ),
     "face-side.fail": (
         "On the side of the face: {found}, and the stage hangs too far from it: a rail or a tie"
         " for every rider is asked."

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import asdict, replace
+from enum import StrEnum
+from typing import TypeVar
 
 from django.http import HttpRequest, HttpResponse
 
@@ -11,7 +13,7 @@ from backspan.core.ledger import bodies
 from backspan.core.ledger.document import put
 from backspan.core.ledger.kinds import Body
 from backspan.core.model.identifiers import did_you_mean
-from backspan.core.model.units import Test, TestOf, Unit, UnitKind
+from backspan.core.model.units import Test, TestFound, TestOf, Unit, UnitKind
 from backspan.core.quantities import RATIO
 from backspan.core.wire import from_data, to_data
 from backspan.web.falling import accepted, ended_by, fallen, stopped_by
@@ -30,6 +32,8 @@ from backspan.web.pages.saying import (
 from backspan.web.pages.stating import read_value
 from backspan.web.speaking import signer_of
 from backspan.web.workbench import DayState
+
+W = TypeVar("W", bound=StrEnum)
 
 
 def page(request: HttpRequest, tag: str) -> HttpResponse:
@@ -53,6 +57,7 @@ def page(request: HttpRequest, tag: str) -> HttpResponse:
         exchanges=[(place, _ends(state, unit, place, others)) for place in told.places],
         others=others,
         tried=[one.value for one in TestOf],
+        ended=[one.value for one in TestFound],
         looked_ends=ended_by(state, bodies.UnitLookedAt(unit)),
         stops=stopped_by(state, tag),
         concern_ends=ended_by(state, concern),
@@ -109,15 +114,17 @@ def _test(request: HttpRequest, state: DayState) -> Test:
     if until < day:
         raise FormError(f"Counts until: found {until}, expected a day that is not before {day}")
     document = line_of_text(request, "document", told="Document") or None
-    return Test(what, by, day, until, document, _tried(request))
+    tried = _one_of(request, "of", "What it tried", TestOf)
+    ended = _one_of(request, "found", "How it ended", TestFound)
+    return Test(what, by, day, until, document, tried, ended)
 
 
-def _tried(request: HttpRequest) -> TestOf:
-    found = line_of_text(request, "of", told="What it tried")
-    for one in TestOf:
+def _one_of(request: HttpRequest, name: str, told: str, words: type[W]) -> W:
+    found = line_of_text(request, name, told=told)
+    for one in words:
         if found == one:
             return one
-    raise FormError(f"What it tried: found {quoted(found)}, expected one of: {', '.join(TestOf)}")
+    raise FormError(f"{told}: found {quoted(found)}, expected one of: {', '.join(words)}")
 
 
 def _exchange(request: HttpRequest, state: DayState, unit: Unit) -> bodies.UnitExchanged:

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+from dataclasses import fields, replace
+from enum import StrEnum
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
 
 from backspan.core.errors import quoted
 from backspan.core.ledger import bodies
+from backspan.core.model.evidence import Statement
 from backspan.core.model.in_place import in_place
+from backspan.core.model.inherit import said_by, with_statements
 from backspan.core.model.kit import (
     Beam,
     Connector,
@@ -101,11 +104,13 @@ def kind_page(request: HttpRequest, kind: str) -> HttpResponse:
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
         written, by = [one for one in sent if one.name != "document"], _paper(request, sent)
         if of is None:
-            data = said(written, by)
+            data = {**said(written, by), "values_from": {**by, "evidence": str(evidence[0])}}
             data["id"] = id_for(str(data.get("name", "")), _taken(project.kit))
         else:
             data = put_right(written, part_data(of), by, project.units)
         new = part(cls, data, sent)
+        if of is not None:
+            new = _read_again(project, of, new, Statement(evidence=evidence[0], **by))
         added: dict[str, Any] = {names: (*there, new) if of is None else in_place(there, new)}
         kit = replace(project.kit, **added)
         describe(request, [described(replace(project, kit=kit))])
@@ -113,6 +118,20 @@ def kind_page(request: HttpRequest, kind: str) -> HttpResponse:
 
     title = _ONE.get(kind, kind)
     return form_page(request, "set_up/kind.html", asks, act, title=title, kind=kind, of=of)
+
+
+def _read_again(project: Project, of: Any, new: Any, says: Statement) -> Any:
+    """A kind as it was put right: a word of its plate that is another now is from who says so.
+
+    A word says not itself who read it, so the kind does. What its other values rested on they then
+    state each for itself. A word that nobody answers for is from who lets it stand.
+    """
+    words = [one.name for one in fields(new) if isinstance(getattr(new, one.name), StrEnum)]
+    around = said_by(project.kit.values_from, project.values_from)
+    known = said_by(of.values_from, around) is not None
+    if known and all(getattr(of, word) == getattr(new, word) for word in words):
+        return new
+    return replace(with_statements(new, around), values_from=says)
 
 
 def units(request: HttpRequest) -> HttpResponse:
@@ -162,6 +181,8 @@ def _of_units(project: Project) -> tuple[Ask, ...]:
             ask(Unit, f"tests.0.{one}", f"Test: {label}", more=True, needed=False)
             for one, label in (
                 ("what", "what was tested"),
+                ("of", "what it tried"),
+                ("found", "how it ended"),
                 ("by", "by whom"),
                 ("at", "on"),
                 ("until", "counts until"),

@@ -110,9 +110,9 @@ def test_a_later_day_of_a_rig_with_nothing_dated_changes_nothing_but_the_date() 
 
 def test_a_basis_that_is_given_replaces_the_project_s() -> None:
     what_if = review(PROJECT, "D", LIBRARY, on=ON, basis=(NEW_ZEALAND,))
-    assert [line.rule_set for line in what_if.basis if line.topic == "every topic"] == [
-        NEW_ZEALAND.rule_set
-    ]
+    assert [
+        line.rule_set for line in what_if.basis if line.topic == "every topic it speaks of"
+    ] == [NEW_ZEALAND.rule_set]
     assert what_if.configuration == review(PROJECT, "D", LIBRARY, on=ON).configuration
 
 

@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from backspan.core.model.evidence import Evidence, StatedValue
+from backspan.core.model.kit import LabTested
 from backspan.core.model.rigs import Fastening
 from backspan.core.quantities import LENGTH, Amount
 from backspan.core.quantities.named import QUANTITIES
@@ -42,6 +43,15 @@ def test_a_measure_is_used_at_the_corner_of_the_case() -> None:
     assert used.stated == Amount(TAPED.value, LENGTH)
     assert used.used == Amount(0.62, LENGTH)
     assert used.tolerance == Amount(0.0127, LENGTH)
+
+
+def test_a_word_of_a_plate_for_which_nobody_answers_is_weak() -> None:
+    inputs, hoist = reader(), replace(PROJECT.kit.hoists[0], values_from=None)
+    nobody = replace(PROJECT, kit=replace(PROJECT.kit, values_from=None), values_from=None)
+    inputs.case = replace(inputs.case, project=nobody)
+    assert inputs.plain("tested_by", LabTested.TESTED, hoist, PLACE) == LabTested.TESTED
+    (need,) = inputs.weak
+    assert need.what.id == "need.evidence"
 
 
 def test_a_count_is_used_at_the_corner_of_the_case() -> None:

@@ -73,6 +73,7 @@ STAGES = (
     *(put(PROJECT, (*H_1, "label"), seen(word)) for word in LabelState),
     *(put(PROJECT, place, value) for place, value in LACKS),
     FAR,
+    put(put(PROJECT, (*STAGE, "name"), "aluminium stage"), (*STAGE, "listed"), Listing.NOT_LIGHT),
     *(put(FAR, (*FOUND, "face_side"), seen(word)) for word in FaceSide),
     *(put(HIGH, (*FOUND, "high_rail"), seen(word)) for word in HighRail),
 )

@@ -109,7 +109,7 @@ def places(text: str) -> list[str]:
 
 
 #: Lists that are held against what people write freely, and so hold words of both languages.
-OF_FREE_TEXT = {"anchor.refused-kinds", "anchor.accepted-kinds"}
+OF_FREE_TEXT = {"anchor.refused-kinds", "anchor.accepted-kinds", "stage.light-metals"}
 
 
 def words_of_rules() -> set[str]:
