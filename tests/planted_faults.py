@@ -19,9 +19,9 @@ from backspan.core.model.project import Project
 from backspan.core.model.rigs import (
     Fastening,
     Found,
-    Pin,
 )
 from backspan.core.model.seen import (
+    Pin,
     Saddle,
     Tightened,
 )

@@ -11,7 +11,16 @@ from hypothesis import strategies as st
 from backspan.core.findings import Verdict
 from backspan.core.model.kit import RopeKind
 from backspan.core.model.project import Project
-from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
+from backspan.core.model.seen import (
+    Grab,
+    GrabHeight,
+    HarnessState,
+    Hooks,
+    LowEnd,
+    Splices,
+    Swing,
+    TiedTo,
+)
 from backspan.core.quantities import RATIO, Amount
 from backspan.core.sheet.case import Place
 from tests.properties.rig_strategies import RANK, all_findings, inches
@@ -45,6 +54,8 @@ WORDS: tuple[tuple[str, str, tuple[Any, ...], tuple[Any, ...]], ...] = (
         (HarnessState.SOUND,),
         (HarnessState.WORN, HarnessState.ARRESTED),
     ),
+    ("rider-hooks", "hooks", (Hooks.LOCKING,), (Hooks.NOT_LOCKING, Hooks.BAD)),
+    ("lifeline-low-end", "low_end", (LowEnd.BELOW,), (LowEnd.ABOVE,)),
     ("lifeline-splices", "splices", (Splices.NONE,), (Splices.KNOTTED, Splices.SPLICED)),
     (
         "lifeline-tied",

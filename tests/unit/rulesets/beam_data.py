@@ -8,6 +8,7 @@ from backspan.core.model.beams import (
     BeamBow,
     BeamLevel,
     Channels,
+    Holes,
     Joined,
     JointThere,
     Restraint,
@@ -17,6 +18,7 @@ from backspan.core.model.beams import (
     SplicePins,
     Square,
     StopBolts,
+    Upright,
     Web,
 )
 from backspan.core.quantities import LENGTH, PRESSURE, Dimension
@@ -41,6 +43,8 @@ BEAM_WORDS: Mapping[str, Collection[str]] = {
     "beam.level": {BeamLevel.AS_MADE},
     "beam.bow": {BeamBow.STRAIGHT, BeamBow.ALLOWED},
     "beam.restrained": {Restraint.RESTRAINED},
+    "beam.upright": {Upright.HELD},
+    "beam.holes": {Holes.NONE},
     "beam.channels": {Channels.FASTENED, Channels.NO_PAIR},
     "beam.joined": set(Joined),
     "beam.joint-there": set(JointThere),

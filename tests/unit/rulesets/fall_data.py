@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 
 from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
-from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
+from backspan.core.model.seen import (
+    Grab,
+    GrabHeight,
+    HarnessState,
+    Hooks,
+    LowEnd,
+    Splices,
+    Swing,
+    TiedTo,
+)
 from backspan.core.model.stages import Along, Overhead
 from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, PRESSURE, RATIO, Dimension
 
@@ -39,6 +48,8 @@ FALL_WORDS: Mapping[str, Collection[str]] = {
     "fall.splices": {Splices.NONE},
     "fall.swing": {Swing.NEAR},
     "fall.harness": {HarnessState.SOUND},
+    "fall.hooks": {Hooks.LOCKING},
+    "fall.low-end": {LowEnd.BELOW},
 }
 
 #: How far aside, how heavy and how hard; what of all that is looked at again.

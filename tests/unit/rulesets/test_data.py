@@ -12,11 +12,11 @@ from backspan.core.model.kit import PieceKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Fastening,
     Found,
-    Pin,
     TiebackEnd,
     TiebackStart,
 )
 from backspan.core.model.seen import (
+    Pin,
     Route,
     Saddle,
     Tautness,

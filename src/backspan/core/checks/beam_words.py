@@ -62,6 +62,8 @@ ROWS = (
     Row("restrained", "beam.restrained"),
     Row("channels", "beam.channels"),
 )
+#: What the strength of a section rests on, and no label speaks of.
+OF_SECTION = (Row("upright", "beam.upright"), Row("holes", "beam.holes"))
 JOINED = Row("joined", "beam.joined")
 THERE = Row("there", "beam.joint-there")
 OF_SPLICE = (Row("pins", "beam.pins"), Row("order", "beam.order"), Row("marks", "beam.marks"))
@@ -75,7 +77,8 @@ def judge(case: Case) -> Iterator[Answer]:
         if isinstance(one, DoesNotApply):
             yield one
             continue
-        for row in ROWS:
+        by_section = by_its_section(case.beam(one.support.beam))
+        for row in (*ROWS, *(OF_SECTION if by_section else ())):
             yield from _of_beam(case, one, row)
         yield from _joined(case, one)
         for splice in one.support.splices:

@@ -1,4 +1,4 @@
-"""Is each lifeline strong enough where its end is made, and of a rope that may hold a life.
+"""Is each lifeline strong enough where its end is made, its lanyard too; of a rope for a life.
 
 A knot keeps the share of the rope that its record states, often half. Whether that loss counts
 against the clause's breaking strength the text does not say: here it does. A line of wire has
@@ -13,6 +13,7 @@ from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.kit import RopeKind
 from backspan.core.model.topics import Topic
 from backspan.core.quantities import FORCE
+from backspan.core.rules.selected import SelectedValue
 from backspan.core.sheet.case import Case
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
@@ -21,6 +22,7 @@ from backspan.core.sheet.inputs import Inputs
 from backspan.core.sheet.lifelines import Life, each_lifeline
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.question import Asked, Question
+from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.rope_reads import EndReads, end_reads, strength_of
 from backspan.core.sheet.sheet import Sheet
 from backspan.core.sheet.subjects import in_force_or_practice
@@ -28,19 +30,30 @@ from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen
 
 ID, KEY = "lifeline-strength", "fall.line-strength"
+LANYARD = "lanyard-strength"
 ROPE, REFUSED = "lifeline-rope", "fall.refused-rope"
 
 
 def work(sheet: Sheet, one: Asked[EndReads]) -> Iterator[Compared]:
     """The least breaking strength of each text against the line's at its end."""
-    strength = strength_of(sheet, one.subject)
-    for value in one.values:
+    yield from _holds(strength_of(sheet, one.subject), one.values)
+
+
+def of_lanyard(sheet: Sheet, one: Asked[Read]) -> Iterator[Compared]:
+    """The same against that of its rider's lanyard with its hooks."""
+    yield from _holds(sheet.read(one.subject), one.values)
+
+
+def _holds(strength: float, values: tuple[SelectedValue, ...]) -> Iterator[Compared]:
+    for value in values:
         least = limit_of(value, FORCE)
         numbers = (("strength", strength, FORCE), ("least", least, FORCE))
         yield Compared(least, strength, numbers=numbers, value=value)
 
 
 QUESTION = Question(ID, ID, FORCE, work, strength=False)
+#: A label against what is asked of it: no share of strength that is ranked with others.
+OF_LANYARD = Question(LANYARD, LANYARD, FORCE, of_lanyard, strength=False, share=False)
 
 
 def judge(case: Case) -> Iterator[Answer]:
@@ -52,6 +65,20 @@ def judge(case: Case) -> Iterator[Answer]:
             continue
         end = end_reads(case, one.line, one.place)
         yield QUESTION.judge(case, Asked(end, one.name, one.place, values))
+
+
+def judge_lanyard(case: Case) -> Iterator[Answer]:
+    """One finding a lifeline: what the lanyard of its rider carries."""
+    values = in_force_or_practice(case, KEY)
+    for one in each_lifeline(case, LANYARD):
+        if isinstance(one, DoesNotApply):
+            yield one
+            continue
+        name = one.line.lanyard
+        worn = None if name is None else case.project.kit.lanyard(name)
+        place = (*one.place, "lanyard") if worn is None else ("kit", "lanyards", worn.id)
+        read = read_of("lanyard_breaking_force", worn, place)
+        yield OF_LANYARD.judge(case, Asked(read, one.name, one.place, values))
 
 
 def judge_rope(case: Case) -> Iterator[Answer]:
@@ -81,4 +108,8 @@ def _kind(case: Case, one: Life) -> str | None:
     return None if rope is None else str(rope.kind)
 
 
-CHECKS = (Check(ID, Topic.FALL_ARREST, judge), Check(ROPE, Topic.FALL_ARREST, judge_rope))
+CHECKS = (
+    Check(ID, Topic.FALL_ARREST, judge),
+    Check(LANYARD, Topic.FALL_ARREST, judge_lanyard),
+    Check(ROPE, Topic.FALL_ARREST, judge_rope),
+)

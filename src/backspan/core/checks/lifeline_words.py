@@ -238,6 +238,8 @@ CHECKS = (
     _check(AskedWord("lifeline-splices", "splices", "fall.splices")),
     _check(AskedWord(SWING, "swing", "fall.swing"), _swings),
     _check(AskedWord("rider-harness", "harness", "fall.harness")),
+    _check(AskedWord("rider-hooks", "hooks", "fall.hooks")),
+    _check(AskedWord("lifeline-low-end", "low_end", "fall.low-end")),
     Check(TIED, Topic.FALL_ARREST, judge_tied),
     *(_of_stage(row) for row in OF_STAGE),
 )

@@ -19,8 +19,8 @@ from backspan.core.ledger.folded import Folded
 from backspan.core.ledger.kinds import Body
 from backspan.core.ledger.matters import Matters
 from backspan.core.ledger.standing import DropRecord, Permit, Refused, Why
-from backspan.core.model.rigs import Found, Pin
-from backspan.core.model.seen import Tautness
+from backspan.core.model.rigs import Found
+from backspan.core.model.seen import Pin, Tautness
 from backspan.core.model.units import Condition, RopeDamage
 
 #: What may be taken back. What stops use, or happened to a thing, is not undone by a word.

@@ -111,6 +111,20 @@ class Restraint(StrEnum):
     FREE = "free to move"
 
 
+class Upright(StrEnum):
+    """Whether a beam can turn over about its own length where it bears and is held down."""
+
+    HELD = "held upright at each support"
+    CAN_ROLL = "can roll over at a support"
+
+
+class Holes(StrEnum):
+    """Holes and cuts that take from the section of a beam where it bends."""
+
+    NONE = "none where it bends"
+    SOME = "holes or cuts where it bends"
+
+
 class Channels(StrEnum):
     """How the channels of a pair make one beam."""
 
@@ -183,6 +197,7 @@ class BeamFound:
     """What was found of a beam where it stands.
 
     `square` is of the beam on its bearings, `shackle` of the suspension rope's over the stirrup.
+    `upright` and `holes` are asked of a beam that is judged by its section.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -195,3 +210,5 @@ class BeamFound:
     beam_bow: Stated[BeamBow] | None = None
     restrained: Stated[Restraint] | None = None
     channels: Stated[Channels] | None = None
+    upright: Stated[Upright] | None = None
+    holes: Stated[Holes] | None = None

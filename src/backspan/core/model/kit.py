@@ -284,6 +284,7 @@ class Lanyard:
 
     `deceleration` is how far the absorber opens, `slide` how far the grab slips before it holds,
     `stretch` how far harness and D-ring give way, `most_force` the most the body is arrested with.
+    `breaking_force` is of the weakest of lanyard, hooks and links.
     """
 
     __pydantic_config__: ClassVar[dict[str, Any]] = STRICT
@@ -296,6 +297,7 @@ class Lanyard:
     stretch: StatedNotNegative[Length] | None = None
     most_force: StatedPositive[Force] | None = None
     values_from: Statement | None = None
+    breaking_force: StatedPositive[Force] | None = None
 
 
 @dataclass(frozen=True, slots=True)

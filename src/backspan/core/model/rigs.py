@@ -20,6 +20,9 @@ from backspan.core.model.seen import (
     Grab,
     GrabHeight,
     HarnessState,
+    Hooks,
+    LowEnd,
+    Pin,
     Route,
     Saddle,
     Splices,
@@ -268,17 +271,8 @@ class Lifeline:
     tied_to: Stated[TiedTo] | None = None
     swing: Stated[Swing] | None = None
     harness: Stated[HarnessState] | None = None
-
-
-class Pin(StrEnum):
-    """How the pin or latch of a piece of connecting hardware is held."""
-
-    BOLTED = "bolt, nut and cotter"
-    MOUSED = "screw pin, moused"
-    LATCHED = "latch closed"
-    SOLID = "no pin in it"
-    NOT_MOUSED = "screw pin, not moused"
-    OPEN = "open or missing"
+    hooks: Stated[Hooks] | None = None
+    low_end: Stated[LowEnd] | None = None
 
 
 @dataclass(frozen=True, slots=True)

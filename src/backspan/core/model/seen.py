@@ -22,6 +22,17 @@ class Tightened(StrEnum):
     NOT_AGAIN = "not since they were fitted"
 
 
+class Pin(StrEnum):
+    """How the pin or latch of a piece of connecting hardware is held."""
+
+    BOLTED = "bolt, nut and cotter"
+    MOUSED = "screw pin, moused"
+    LATCHED = "latch closed"
+    SOLID = "no pin in it"
+    NOT_MOUSED = "screw pin, not moused"
+    OPEN = "open or missing"
+
+
 class Grab(StrEnum):
     """How the grab sits on a lifeline."""
 
@@ -70,6 +81,21 @@ class HarnessState(StrEnum):
     SOUND = "looked at and sound"
     WORN = "worn or damaged"
     ARRESTED = "has arrested a fall"
+
+
+class Hooks(StrEnum):
+    """How the hooks and links between a rider's harness and the lifeline close."""
+
+    LOCKING = "all lock by themselves, closed"
+    NOT_LOCKING = "one does not lock by itself"
+    BAD = "one open, bent or cracked"
+
+
+class LowEnd(StrEnum):
+    """Where a lifeline ends below."""
+
+    BELOW = "below the lowest place"
+    ABOVE = "above the lowest place"
 
 
 class Tautness(StrEnum):

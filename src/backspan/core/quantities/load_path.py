@@ -316,6 +316,12 @@ LOAD_PATH: tuple[Quantity, ...] = (
         zero=True,
     ),
     rated_force(
+        name="lanyard_breaking_force",
+        words="breaking force of the lanyard with its hooks",
+        record="lanyard",
+        field="breaking_force",
+    ),
+    rated_force(
         name="most_force",
         words="most force that the lanyard arrests the body with",
         record="lanyard",

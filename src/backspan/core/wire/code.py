@@ -32,7 +32,7 @@ _NOT_CONTENT = frozenset(
         *("name", "faces", "values_from", "also_meets", "plan", "worker", "rig", "moved_from"),
         *("found", "rope_ends", "power", "rescue", "thimble", "end_stop"),
         *("softener", "taut", "tightened", "pin"),
-        *("grab", "grab_height", "tied_to", "swing", "harness"),
+        *("grab", "grab_height", "tied_to", "swing", "harness", "hooks", "low_end"),
     }
 )
 #: The same of one record, whose names are content elsewhere: where a beam is joined is.

@@ -47,6 +47,17 @@ BEAM: dict[str, str] = {
         "Against moving sideways the beam is: {found}. It can walk off its bearings."
     ),
     "beam-restrained.missing": "Whether the beam is restrained sideways nobody stated.",
+    "beam-upright.pass": "Against rolling over the beam is: {found}.",
+    "beam-upright.fail": (
+        "Against rolling over the beam: {found}. Its strength counts on that it cannot."
+    ),
+    "beam-upright.missing": (
+        "Whether the beam is held against rolling over at each support nobody stated; its strength"
+        " counts on it."
+    ),
+    "beam-holes.pass": "Holes and cuts in the beam: {found}.",
+    "beam-holes.fail": "Holes and cuts in the beam: {found}. The section is not whole there.",
+    "beam-holes.missing": "Whether the beam has holes or cuts where it bends nobody stated.",
     "beam-channels.pass": "Channels that make one beam: {found}.",
     "beam-channels.fail": (
         "Channels that make one beam: {found}. They have to be fastened together, flanges out."

@@ -173,15 +173,13 @@ SENTENCES: dict[str, str] = {
         " is not stated."
     ),
     "fulcrum.missing": "What the beam bears on is not stated.",
-    "edge-protection.pass": "The parapet is {height} high; {least} protects those behind it.",
+    "edge-protection.pass": "It is {height} high; {least} protects who is behind it.",
     "edge-protection.low": "The parapet is only {height} high; {least} protects those behind it.",
     "edge-protection.missing": "How high the parapet is nobody stated.",
     "seen.pass": "Found: {found}.",
     "seen.fail": "Found: {found}. Nobody rides until it is put right.",
     "seen.missing": "Nobody stated what was found.",
-    "heads.pass": (
-        "For {riders} on the stage there are so many sound lifelines of a rider each: {lines}."
-    ),
+    "heads.pass": ("For {riders} riders so many sound lifelines of one rider each: {lines}."),
     "heads.fail": (
         "For {riders} on the stage there are only so many lifelines of a rider each: {lines}."
     ),

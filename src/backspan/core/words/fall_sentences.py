@@ -24,6 +24,9 @@ FALL: dict[str, str] = {
         "The lifeline carries only {strength} at its end; {least} is asked."
     ),
     "lifeline-strength.missing": "What the lifeline carries at its end is not known.",
+    "lanyard-strength.pass": "It carries {strength}; {least} is asked.",
+    "lanyard-strength.fail": "The lanyard carries only {strength}; {least} is asked.",
+    "lanyard-strength.missing": "What the lanyard with its hooks carries is not known.",
     "lifeline-rope.pass": "Found: {found}.",
     "lifeline-rope.fail": "The lifeline's rope: {found}, which holds no life.",
     "lifeline-rope.refer": (
@@ -69,6 +72,12 @@ FALL: dict[str, str] = {
     "rider-harness.pass": "Found: {found}.",
     "rider-harness.fail": "Harness or lanyard: {found}. It is out of use.",
     "rider-harness.missing": "Whether harness and lanyard were looked at nobody stated.",
+    "rider-hooks.pass": "Found: {found}.",
+    "rider-hooks.fail": "Hooks and links: {found}. It can come off in a fall.",
+    "rider-hooks.missing": "How the hooks between harness and lifeline close nobody stated.",
+    "lifeline-low-end.pass": "Found: {found}.",
+    "lifeline-low-end.fail": "The lifeline ends {found}: a grab runs off it there.",
+    "lifeline-low-end.missing": "Where the lifeline ends below nobody stated.",
     "lifeline-splices.pass": "Found: {found}.",
     "lifeline-splices.fail": "The lifeline is {found} below its end: the grab stops short there.",
     "lifeline-splices.missing": "Whether a knot or a splice is in the lifeline nobody stated.",
@@ -83,7 +92,7 @@ FALL: dict[str, str] = {
         "Judge the independent support lines and the locks that stand for lifeline {line}, and"
         " sign for them."
     ),
-    "lifeline-overhead.pass": "Above the riders of {stage}: {found}.",
+    "lifeline-overhead.pass": "Above {stage}: {found}.",
     "lifeline-overhead.fail": (
         "Above the riders of {stage}: {found}. A vertical line holds nobody there."
     ),
@@ -95,7 +104,7 @@ FALL: dict[str, str] = {
         "How riders under {stage}'s second level are held in place of {line}: vertical lines do"
         " not count there."
     ),
-    "lifeline-ledge.pass": "Along the way of {stage}: {found}.",
+    "lifeline-ledge.pass": "Along {stage}: {found}.",
     "lifeline-ledge.fail": "Along the way of {stage}: {found}. A rider may fall onto it.",
     "lifeline-ledge.refer": (
         "Along the way of {stage}: {found}. What is there a rider may fall onto, above all that is"

@@ -59,6 +59,7 @@ WORD_INPUTS = frozenset(
         *("web", "stop_bolts", "square", "shackle", "beam_level", "beam_bow", "restrained"),
         *("channels", "joined", "joint_there", "pins", "order", "marks"),
         *("grab", "grab_height", "splices", "tied_to", "rope_kind", "swing", "harness"),
+        *("hooks", "low_end", "upright", "holes"),
         *("takes_rope", "connector", "pin", "saddle", "tightened", "damage"),
         *("termination_kind", "termination_maker"),
         *("line_softener", "tieback_softener", "lifeline_softener"),

@@ -54,6 +54,17 @@ BEAM: dict[str, str] = {
         "Contra el movimiento lateral de la viga: {found}. Puede salirse de sus apoyos."
     ),
     "beam-restrained.missing": "Nadie declaró si la viga está sujeta hacia los lados.",
+    "beam-upright.pass": "Contra el vuelco sobre sí misma la viga está: {found}.",
+    "beam-upright.fail": (
+        "Contra el vuelco sobre sí misma la viga está: {found}. Su resistencia supone que no puede."
+    ),
+    "beam-upright.missing": (
+        "Nadie declaró si la viga está sujeta contra el vuelco en cada apoyo; su resistencia lo"
+        " supone."
+    ),
+    "beam-holes.pass": "Agujeros en la viga: {found}.",
+    "beam-holes.fail": "Agujeros en la viga: {found}. La sección declarada no está entera ahí.",
+    "beam-holes.missing": "Nadie declaró si la viga tiene agujeros o cortes donde se flexiona.",
     "beam-channels.pass": "Perfiles en U que forman la viga: {found}.",
     "beam-channels.fail": (
         "Perfiles en U que forman la viga: {found}. Deben estar unidos, con las alas hacia fuera."
@@ -122,6 +133,8 @@ MENDS: dict[str, str] = {
     "beam-level.fail": "Nivelar la viga como muestra su fabricante, y mirarla de nuevo.",
     "beam-bow.fail": "Descargarla, y usar una viga sana que esté hecha para la carga.",
     "beam-restrained.fail": "Sujetar la viga hacia los dos lados, y mirarla de nuevo.",
+    "beam-upright.fail": "Sujetar la viga contra el vuelco en cada apoyo, y mirar de nuevo.",
+    "beam-holes.fail": "Hacer juzgar la viga por su fabricante, o usar otra.",
     "beam-channels.fail": "Unir los perfiles con las alas hacia fuera, y mirarlos de nuevo.",
     "beam-pins.fail": "Poner los pasadores del fabricante, cerrarlos todos, y mirar de nuevo.",
     "beam-order.fail": "Montar los tramos en el orden de su fabricante.",

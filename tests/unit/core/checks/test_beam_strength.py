@@ -10,7 +10,15 @@ import pytest
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Verdict
 from backspan.core.model.basis import Confirmation, RuleChoice
-from backspan.core.model.beams import BeamSection, BeamSplice, Joined, Metal, Restraint
+from backspan.core.model.beams import (
+    BeamSection,
+    BeamSplice,
+    Holes,
+    Joined,
+    Metal,
+    Restraint,
+    Upright,
+)
 from backspan.core.model.evidence import Evidence, StatedValue
 from backspan.core.model.kit import BeamLabel
 from backspan.core.model.project import Project
@@ -91,7 +99,9 @@ def by(section: BeamSection | None, project: Project = PROJECT) -> Project:
 
 
 BEAM_UNIT_LABEL = (*BEAM_UNIT, "label")
-SOUND = by(W6X12, put(PROJECT, (*ARM, "unbraced_length"), length("10 ft")))
+_LONG = put(PROJECT, (*ARM, "unbraced_length"), length("10 ft"))
+_HELD = put(_LONG, (*ARM, "found", "upright"), seen(Upright.HELD))
+SOUND = by(W6X12, put(_HELD, (*ARM, "found", "holes"), seen(Holes.NONE)))
 
 
 def answers(project: Project, check: str = ID) -> list[Finding | DoesNotApply]:

@@ -21,7 +21,8 @@ from backspan.core.model.basis import RuleChoice
 from backspan.core.model.evidence import Evidence
 from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind
 from backspan.core.model.project import Project
-from backspan.core.model.rigs import Fitted, Found, OtherSupport, OtherSupportKind, Pin
+from backspan.core.model.rigs import Fitted, Found, OtherSupport, OtherSupportKind
+from backspan.core.model.seen import Pin
 from backspan.core.quantities import FORCE, parse
 from backspan.core.sheet.case import Place
 from tests.unit.core.rigs import (

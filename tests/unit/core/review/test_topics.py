@@ -10,6 +10,7 @@ import pytest
 
 from backspan.core.findings import Review, TopicAnswer, Verdict
 from backspan.core.model.basis import RuleChoice
+from backspan.core.model.beams import Holes, Upright
 from backspan.core.model.project import Project
 from backspan.core.model.rigs import OtherSupport, OtherSupportKind
 from backspan.core.model.topics import Topic
@@ -89,6 +90,8 @@ def test_a_beam_that_no_label_rates_is_not_judged_whole() -> None:
     for name in ("backspan", "rear_stand"):
         both = put(both, (*right[:-1], name), length("4 ft", tolerance="0 in"))
     both = put(both, ("kit", "units", "B-2", "label"), seen(LabelState.NONE))
+    for name, word in (("upright", Upright.HELD), ("holes", Holes.NONE)):
+        both = put(both, (*right[:-1], "found", name), seen(word))
     found = made(replace(both, taken_over=()))
     beam = topic(found, Topic.BEAM)
     assert {found.findings[at].verdict for at in beam.findings} == {Verdict.PASS}

@@ -6,7 +6,16 @@ from dataclasses import replace
 from typing import Any
 
 from backspan.core.model.kit import RopeKind, TerminationKind, TerminationMaker
-from backspan.core.model.seen import Grab, GrabHeight, HarnessState, Splices, Swing, TiedTo
+from backspan.core.model.seen import (
+    Grab,
+    GrabHeight,
+    HarnessState,
+    Hooks,
+    LowEnd,
+    Splices,
+    Swing,
+    TiedTo,
+)
 from backspan.core.model.stages import HungStage
 from backspan.core.model.work import LoadKind, PlacedLoad, WorkStep
 from backspan.core.sheet.case import Place
@@ -35,7 +44,10 @@ LACKS: tuple[tuple[Place, Any], ...] = (
     ((*LINE, "station"), length("40 ft").value),
     ((*LINE, "station"), None),
     ((*LINE, "harness"), seen(HarnessState.WORN)),
-    *(((*LINE, name), None) for name in ("swing", "harness")),
+    *(((*LINE, name), None) for name in ("swing", "harness", "hooks", "low_end")),
+    ((*LINE, "hooks"), seen(Hooks.NOT_LOCKING)),
+    ((*LINE, "low_end"), seen(LowEnd.ABOVE)),
+    *(((*LANYARD, "breaking_force"), one) for one in (None, force("4999 lb"))),
     ((*LINE, "tied_to"), seen(TiedTo.STAGE)),
     ((*LINE, "tied_to"), seen(TiedTo.SUPPORT_LINES)),
     *(((*LINE, name), None) for name in ("termination", "grab", "grab_height", "splices")),

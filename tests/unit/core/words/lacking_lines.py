@@ -7,9 +7,9 @@ from typing import Any
 from backspan.core.model.kit import HoistRope, RopeKind, TerminationKind, TerminationMaker
 from backspan.core.model.rigs import (
     Found,
-    Pin,
 )
 from backspan.core.model.seen import (
+    Pin,
     Route,
     Saddle,
     Tightened,

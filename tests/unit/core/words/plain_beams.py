@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from backspan.core.model.beams import BeamBow, BeamSection, Channels, Joined, Metal, Web
+from backspan.core.model.beams import (
+    BeamBow,
+    BeamSection,
+    Channels,
+    Holes,
+    Joined,
+    Metal,
+    Upright,
+    Web,
+)
 from tests.unit.core.checks.test_beam_aluminium import ALLOY
 from tests.unit.core.checks.test_beam_aluminium import of as of_alloy
 from tests.unit.core.checks.test_beam_sideways import NEAR_CHANNEL
@@ -56,6 +65,8 @@ BY_SECTION = (
     put(SOUND, (*ARM, "found", "web"), seen(Web.NONE)),
     put(SOUND, (*ARM, "found", "beam_bow"), seen(BeamBow.ALLOWED)),
     put(SOUND, (*ARM, "found", "channels"), seen(Channels.FASTENED)),
+    *(put(SOUND, (*ARM, "found", "upright"), one) for one in (None, seen(Upright.CAN_ROLL))),
+    *(put(SOUND, (*ARM, "found", "holes"), one) for one in (None, seen(Holes.SOME))),
     of_alloy(ALLOY),
     of_alloy(replace(ALLOY, weld=None)),
     put(of_alloy(ALLOY), (*ARM, "joined"), seen(Joined.SECTIONS)),
