@@ -144,8 +144,8 @@ STRENGTH: dict[str, str] = {
         " it."
     ),
     "note.held-upright": (
-        "Taken as held against turning over its fulcrum and where it is held down, as whoever"
-        " stated its unbraced length has seen; between them nothing is counted."
+        "Taken as held against turning over its fulcrum and where it is held down, which is asked"
+        " of the beam as it was found; between them nothing is counted."
     ),
     "note.whole-beam": "All of the beam is taken as unbraced: nobody said what holds it sideways.",
     "beam-aluminium.refer": (

@@ -105,8 +105,8 @@ SENTENCES: dict[str, str] = {
         "Calcular la viga {beam} para su cable, con la torsión de un solo perfil en U, y firmarlo."
     ),
     "note.held-upright": (
-        "Se toma como sujeta contra el vuelco sobre su apoyo y donde se la retiene, como vio quien"
-        " declaró su longitud sin sujeción; entre ambos no se cuenta nada."
+        "Se toma como sujeta contra el vuelco sobre su apoyo y donde se la retiene, lo que se"
+        " pregunta de la viga como se encontró; entre ambos no se cuenta nada."
     ),
     "note.whole-beam": "Toda la viga se toma sin sujeción: nadie dijo qué la sujeta de lado.",
     "beam-aluminium.refer": (
