@@ -182,17 +182,17 @@ def pulled_anchors(
 def _papers(anchor: Anchor, place: Place, use: AnchorUse) -> tuple[Paper, ...]:
     """Load and direction that each paper gives for a use, and the one rating for all its uses.
 
-    A direction that a paper for the use gives is asked of that paper alone.
+    That one says no direction: beside papers for the use it stands with that of the first.
     """
     own = tuple(
         _paper(one, (*place, "ratings", index))
         for index, one in enumerate(anchor.ratings)
         if one.use is use
     )
-    if use not in anchor.uses or (own and anchor.rating is None):
-        return own or (_paper(None, (*place, "ratings")),)
-    aimed = own[0] if own else _paper(None, (*place, "ratings"))
-    return (*own, replace(aimed, load=read_of("anchor_rating", anchor, place)))
+    aimed = own or (_paper(None, (*place, "ratings")),)
+    if use in anchor.uses and (anchor.rating is not None or not own):
+        return (*own, replace(aimed[0], load=read_of("anchor_rating", anchor, place)))
+    return aimed
 
 
 def _paper(rating: AnchorRating | None, at: Place) -> Paper:

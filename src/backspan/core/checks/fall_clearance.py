@@ -41,7 +41,7 @@ from backspan.core.quantities import ANGLE, FORCE, LENGTH, MASS, RATIO, Dimensio
 from backspan.core.sheet.case import Case, Place
 from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
-from backspan.core.sheet.lifelines import Life, anchored, each_lifeline
+from backspan.core.sheet.lifelines import Life, anchored, each_lifeline, lanyard_of
 from backspan.core.sheet.limits import limit_of, needed_value
 from backspan.core.sheet.placed import Load, weight_of
 from backspan.core.sheet.question import Asked, Question
@@ -233,9 +233,8 @@ def judge(case: Case) -> Iterator[Answer]:
 
 def _arrest(case: Case, one: Life, riders: tuple[Load, ...]) -> Arrest:
     line, kit = one.line, case.project.kit
-    lanyard = None if line.lanyard is None else kit.lanyard(line.lanyard)
+    lanyard, worn = lanyard_of(case, one)
     rope = None if line.rope is None else kit.rope(line.rope)
-    worn = (*one.place, "lanyard") if lanyard is None else ("kit", "lanyards", lanyard.id)
     of_rope = (*one.place, "rope") if rope is None else ("kit", "ropes", rope.id)
     theirs, anchor = anchored(case, line)
     wall = case.edge.parapet

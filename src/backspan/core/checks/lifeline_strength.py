@@ -7,7 +7,8 @@ grabs of its own: a qualified person says that line, grab and absorber are made 
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from typing import TypeVar
 
 from backspan.core.findings import Decider, DoesNotApply, Finding, Message, Need
 from backspan.core.model.kit import RopeKind
@@ -19,7 +20,7 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import passed_by_a_person
 from backspan.core.sheet.inputs import Inputs
-from backspan.core.sheet.lifelines import Life, each_lifeline
+from backspan.core.sheet.lifelines import Life, each_lifeline, lanyard_of
 from backspan.core.sheet.limits import limit_of
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
@@ -29,6 +30,7 @@ from backspan.core.sheet.subjects import in_force_or_practice
 from backspan.core.sheet.witness import EvidenceClass
 from backspan.core.sheet.words_seen import WordSeen
 
+S = TypeVar("S")
 ID, KEY = "lifeline-strength", "fall.line-strength"
 LANYARD = "lanyard-strength"
 ROPE, REFUSED = "lifeline-rope", "fall.refused-rope"
@@ -56,29 +58,26 @@ QUESTION = Question(ID, ID, FORCE, work, strength=False)
 OF_LANYARD = Question(LANYARD, LANYARD, FORCE, of_lanyard, strength=False, share=False)
 
 
-def judge(case: Case) -> Iterator[Answer]:
-    """One finding a lifeline."""
-    values = in_force_or_practice(case, KEY)
-    for one in each_lifeline(case, ID):
-        if isinstance(one, DoesNotApply):
-            yield one
-            continue
-        end = end_reads(case, one.line, one.place)
-        yield QUESTION.judge(case, Asked(end, one.name, one.place, values))
+def _check(question: Question[S, Compared], of: Callable[[Case, Life], S]) -> Check:
+    """One finding a lifeline on what the question is asked of."""
+
+    def judge(case: Case) -> Iterator[Answer]:
+        values = in_force_or_practice(case, KEY)
+        for one in each_lifeline(case, question.check):
+            if isinstance(one, DoesNotApply):
+                yield one
+            else:
+                yield question.judge(case, Asked(of(case, one), one.name, one.place, values))
+
+    return Check(question.check, Topic.FALL_ARREST, judge)
 
 
-def judge_lanyard(case: Case) -> Iterator[Answer]:
-    """One finding a lifeline: what the lanyard of its rider carries."""
-    values = in_force_or_practice(case, KEY)
-    for one in each_lifeline(case, LANYARD):
-        if isinstance(one, DoesNotApply):
-            yield one
-            continue
-        name = one.line.lanyard
-        worn = None if name is None else case.project.kit.lanyard(name)
-        place = (*one.place, "lanyard") if worn is None else ("kit", "lanyards", worn.id)
-        read = read_of("lanyard_breaking_force", worn, place)
-        yield OF_LANYARD.judge(case, Asked(read, one.name, one.place, values))
+def _end(case: Case, one: Life) -> EndReads:
+    return end_reads(case, one.line, one.place)
+
+
+def _lanyard(case: Case, one: Life) -> Read:
+    return read_of("lanyard_breaking_force", *lanyard_of(case, one))
 
 
 def judge_rope(case: Case) -> Iterator[Answer]:
@@ -109,7 +108,7 @@ def _kind(case: Case, one: Life) -> str | None:
 
 
 CHECKS = (
-    Check(ID, Topic.FALL_ARREST, judge),
-    Check(LANYARD, Topic.FALL_ARREST, judge_lanyard),
+    _check(QUESTION, _end),
+    _check(OF_LANYARD, _lanyard),
     Check(ROPE, Topic.FALL_ARREST, judge_rope),
 )

@@ -22,7 +22,7 @@ from backspan.core.sheet.check import Answer, Check
 from backspan.core.sheet.compared import Compared
 from backspan.core.sheet.decide import refused_by_a_person
 from backspan.core.sheet.limits import limit_of, needed_value
-from backspan.core.sheet.placed import PERSON, Load, Step, steps_of, weight_of
+from backspan.core.sheet.placed import PERSON, Load, Step, mass_of, steps_of, weight_of
 from backspan.core.sheet.question import Asked, Question
 from backspan.core.sheet.reads import Read, read_of
 from backspan.core.sheet.sheet import Sheet
@@ -103,7 +103,7 @@ def at_one_place(sheet: Sheet, one: Asked[Work]) -> Iterator[Compared]:
     for step in one.subject.steps:
         for load in step.loads:
             there = [other for other in step.loads if other is load or _beside(load, other, apart)]
-            mass = total([_mass(sheet, other) for other in there])
+            mass = total([mass_of(sheet, other) for other in there])
             numbers = (("load", mass, MASS), ("most", most, MASS))
             yield Compared(mass, most, words=(("step", step.name),), numbers=numbers, value=value)
 
@@ -117,10 +117,6 @@ def _beside(one: Load, other: Load, apart: float) -> bool:
     begin = larger(smaller(*one.places), smaller(*other.places))
     end = smaller(larger(*one.places), larger(*other.places))
     return surely_below(begin - end, limit=apart)
-
-
-def _mass(sheet: Sheet, load: Load) -> float:
-    return sheet.read(load.mass) if load.assumed is None else load.assumed
 
 
 RIDERS = Question(ID, "riders-weight", FORCE, riders_fit, strength=False, share=False)

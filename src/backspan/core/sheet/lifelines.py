@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from backspan.core.findings import DoesNotApply, Message
+from backspan.core.model.kit import Lanyard
 from backspan.core.model.rigs import Lifeline
 from backspan.core.model.site import Anchor, Roof
 from backspan.core.sheet.case import Case, Place
@@ -28,6 +29,13 @@ def anchored(case: Case, line: Lifeline) -> tuple[Roof, Anchor]:
         for anchor in roof.anchors
         if anchor.id == line.anchor
     )
+
+
+def lanyard_of(case: Case, one: Life) -> tuple[Lanyard | None, Place]:
+    """The kind of lanyard that a rider wears, and its place; where it is named, if none."""
+    name = one.line.lanyard
+    worn = None if name is None else case.project.kit.lanyard(name)
+    return worn, (*one.place, "lanyard") if worn is None else ("kit", "lanyards", worn.id)
 
 
 def each_lifeline(case: Case, check: str) -> Iterator[Life | DoesNotApply]:

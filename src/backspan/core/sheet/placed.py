@@ -118,10 +118,14 @@ def steps_of(case: Case, hung: HungStage, place: Place) -> tuple[Step, ...]:
     )
 
 
+def mass_of(sheet: Sheet, one: Load) -> float:
+    """The mass of a load: as stated, else what stands in for it."""
+    return sheet.read(one.mass) if one.assumed is None else one.assumed
+
+
 def weight_of(sheet: Sheet, one: Load) -> float:
     """The weight of a load."""
-    mass = sheet.read(one.mass) if one.assumed is None else one.assumed
-    return sheet.do(weight, mass=mass)
+    return sheet.do(weight, mass=mass_of(sheet, one))
 
 
 def shares(sheet: Sheet, on: OnTwo) -> Iterator[Compared]:

@@ -104,13 +104,12 @@ def kind_page(request: HttpRequest, kind: str) -> HttpResponse:
     def act(sent: tuple[Ask, ...]) -> HttpResponse:
         written, by = [one for one in sent if one.name != "document"], _paper(request, sent)
         if of is None:
-            data = {**said(written, by), "values_from": {**by, "evidence": str(evidence[0])}}
+            data = said(written, by)
             data["id"] = id_for(str(data.get("name", "")), _taken(project.kit))
         else:
             data = put_right(written, part_data(of), by, project.units)
-        new = part(cls, data, sent)
-        if of is not None:
-            new = _read_again(project, of, new, Statement(evidence=evidence[0], **by))
+        new, says = part(cls, data, sent), Statement(evidence=evidence[0], **by)
+        new = replace(new, values_from=says) if of is None else _read_again(project, of, new, says)
         added: dict[str, Any] = {names: (*there, new) if of is None else in_place(there, new)}
         kit = replace(project.kit, **added)
         describe(request, [described(replace(project, kit=kit))])
